@@ -1,0 +1,67 @@
+#include "base/Clock.h"
+
+#include <QByteArray>
+#include <QDateTime>
+#include <QTimeZone>
+#include <cstdio>
+#include <cstdlib>
+
+#include "base/Error.h"
+
+namespace rackbook {
+
+namespace {
+
+QTimeZone zoneNamed(const std::string& timeZone) {
+    const QTimeZone zone{QByteArray::fromStdString(timeZone)};
+    if (!zone.isValid())
+        throw InputError({}, "the system knows no time zone \"" + excerpt(timeZone) + "\"",
+                         "Use an IANA name such as Europe/Copenhagen.");
+    return zone;
+}
+
+}  // namespace
+
+std::int64_t nowEpoch_s() {
+    const char* fixed = std::getenv("SOURCE_DATE_EPOCH");
+    if (fixed == nullptr || *fixed == '\0')
+        return QDateTime::currentSecsSinceEpoch();
+    bool ok = false;
+    const qint64 value = QByteArray(fixed).toLongLong(&ok);
+    if (!ok)
+        throw UsageError("SOURCE_DATE_EPOCH is not a whole number of seconds", "Unset it.");
+    return value;
+}
+
+std::string utcText(std::int64_t epoch_s) {
+    return QDateTime::fromSecsSinceEpoch(epoch_s, Qt::UTC).toString(Qt::ISODate).toStdString();
+}
+
+CivilMinute civilMinuteAt(std::int64_t epoch_s, const std::string& timeZone) {
+    const QTimeZone zone = zoneNamed(timeZone);
+    const QDateTime moment = QDateTime::fromSecsSinceEpoch(epoch_s, Qt::UTC);
+    const std::int64_t local_s = epoch_s + zone.offsetFromUtc(moment);
+    return local_s / 60 - (local_s % 60 < 0 ? 1 : 0);
+}
+
+bool isKnownTimeZone(const std::string& timeZone) {
+    return QTimeZone::isTimeZoneIdAvailable(QByteArray::fromStdString(timeZone));
+}
+
+bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& timeZone) {
+    const QTimeZone zone = zoneNamed(timeZone);
+    const QDateTime moment = QDateTime::fromSecsSinceEpoch((civil - offset_min) * 60, Qt::UTC);
+    return zone.offsetFromUtc(moment) == offset_min * 60;
+}
+
+std::string offsetText(CivilMinute civil, const std::string& timeZone) {
+    const QTimeZone zone = zoneNamed(timeZone);
+    const QDateTime moment = QDateTime::fromSecsSinceEpoch(civil * 60, Qt::UTC);
+    const int offset_min = zone.offsetFromUtc(moment) / 60;
+    char text[16];
+    std::snprintf(text, sizeof text, "%c%02d:%02d", offset_min < 0 ? '-' : '+',
+                  std::abs(offset_min) / 60, std::abs(offset_min) % 60);
+    return text;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,111 @@
+#include "base/Files.h"
+
+#include <QDir>
+#include <QDirIterator>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <algorithm>
+#include <cstdio>
+
+#include "base/Error.h"
+
+namespace rackbook {
+
+namespace {
+
+QString q(const std::string& path) {
+    return QString::fromStdString(path);
+}
+
+std::string readAll(QFile& file, const std::string& name, std::size_t most) {
+    std::string bytes;
+    constexpr qint64 chunk = 1 << 20;
+    while (true) {
+        const QByteArray part = file.read(chunk);
+        if (part.isEmpty())
+            break;
+        bytes.append(part.constData(), static_cast<std::size_t>(part.size()));
+        if (bytes.size() > most)
+            throw InputError(name, "it is larger than " + std::to_string(most >> 20) + " MiB",
+                             "Split it into smaller files.");
+    }
+    if (file.error() != QFileDevice::NoError)
+        throw InputError(name, file.errorString().toStdString(), "Check the disk it is on.");
+    return bytes;
+}
+
+}  // namespace
+
+std::string readFile(const std::string& path, std::size_t most) {
+    QFile file(q(path));
+    if (QFileInfo(q(path)).isDir())
+        throw InputError(path, "it is a folder", "Name a file.");
+    if (!file.open(QIODevice::ReadOnly))
+        throw InputError(path, "it cannot be read: " + file.errorString().toStdString(),
+                         "Check the name and the permissions.");
+    return readAll(file, path, most);
+}
+
+std::string readStandardInput(std::size_t most) {
+    QFile file;
+    if (!file.open(stdin, QIODevice::ReadOnly))
+        throw InputError("standard input", file.errorString().toStdString(), "Name a file.");
+    return readAll(file, "standard input", most);
+}
+
+void writeFileSafely(const std::string& path, std::string_view bytes) {
+    QSaveFile file(q(path));
+    const auto failed = [&] {
+        return StoreError(path, "it cannot be written: " + file.errorString().toStdString(),
+                          "Check the folder, its permissions and the space on the disk.");
+    };
+    if (!file.open(QIODevice::WriteOnly))
+        throw failed();
+    if (file.write(bytes.data(), static_cast<qint64>(bytes.size())) !=
+        static_cast<qint64>(bytes.size()))
+        throw failed();
+    if (!file.commit())
+        throw failed();
+}
+
+void makeFolder(const std::string& path) {
+    if (!QDir().mkpath(q(path)))
+        throw StoreError(path, "the folder cannot be made",
+                         "Check the name, the permissions and the space on the disk.");
+}
+
+bool isFolder(const std::string& path) {
+    return QFileInfo(q(path)).isDir();
+}
+
+bool fileExists(const std::string& path) {
+    return QFileInfo::exists(q(path));
+}
+
+std::vector<std::string> filesBelow(const std::string& folder, const std::string& suffix) {
+    std::vector<std::string> paths;
+    QDirIterator walk(q(folder), QDir::Files, QDirIterator::Subdirectories);
+    while (walk.hasNext()) {
+        const std::string path = walk.next().toStdString();
+        if (path.size() >= suffix.size() &&
+            path.compare(path.size() - suffix.size(), suffix.size(), suffix) == 0)
+            paths.push_back(path);
+    }
+    std::sort(paths.begin(), paths.end());
+    return paths;
+}
+
+std::string pathOf(const std::string& folder, const std::string& name) {
+    return QDir(q(folder)).filePath(q(name)).toStdString();
+}
+
+std::string fileNameOf(const std::string& path) {
+    return QFileInfo(q(path)).fileName().toStdString();
+}
+
+std::string folderOf(const std::string& path) {
+    return QFileInfo(q(path)).path().toStdString();
+}
+
+}  // namespace rackbook

@@ -1,0 +1,35 @@
+// Reading whole files, and writing them so that a failure leaves the old file or none, never half.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rackbook {
+
+// Throws InputError where the file is missing, unreadable or larger than `most` bytes.
+std::string readFile(const std::string& path, std::size_t most);
+
+// Reads standard input to its end, with the same limit.
+std::string readStandardInput(std::size_t most);
+
+// Writes to a temporary file beside `path`, syncs it and renames it. Throws StoreError.
+void writeFileSafely(const std::string& path, std::string_view bytes);
+
+// Makes the folder and its parents. Throws StoreError.
+void makeFolder(const std::string& path);
+
+bool isFolder(const std::string& path);
+bool fileExists(const std::string& path);
+
+// Paths of the files below a folder whose names end in `suffix`, sorted by name so that every
+// machine reads them in the same order. Links to folders are not followed.
+std::vector<std::string> filesBelow(const std::string& folder, const std::string& suffix);
+
+// "a/b" joined with one separator; the last and the leading part of a path.
+std::string pathOf(const std::string& folder, const std::string& name);
+std::string fileNameOf(const std::string& path);
+std::string folderOf(const std::string& path);
+
+}  // namespace rackbook

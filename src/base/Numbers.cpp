@@ -1,0 +1,44 @@
+#include "base/Numbers.h"
+
+#include <charconv>
+#include <cmath>
+
+namespace rackbook {
+
+std::optional<double> parseNumber(std::string_view text) {
+    double value = 0;
+    const char* last = text.data() + text.size();
+    const auto [end, error] = std::from_chars(text.data(), last, value);
+    if (error != std::errc{} || end != last || !std::isfinite(value))
+        return std::nullopt;
+    return value;
+}
+
+std::optional<long long> parseWhole(std::string_view text) {
+    long long value = 0;
+    const char* last = text.data() + text.size();
+    const auto [end, error] = std::from_chars(text.data(), last, value);
+    if (error != std::errc{} || end != last)
+        return std::nullopt;
+    return value;
+}
+
+std::string formatFixed(double value, int decimals) {
+    char text[400];
+    const auto [end, error] =
+        std::to_chars(text, text + sizeof text, value, std::chars_format::fixed, decimals);
+    std::string result = error == std::errc{} ? std::string(text, end) : formatShortest(value);
+    // A value that rounds to nothing must not read "-0.0".
+    if (result.size() > 1 && result[0] == '-' &&
+        result.find_first_not_of("0.", 1) == std::string::npos)
+        result.erase(0, 1);
+    return result;
+}
+
+std::string formatShortest(double value) {
+    char text[64];
+    const auto [end, error] = std::to_chars(text, text + sizeof text, value);
+    return error == std::errc{} ? std::string(text, end) : std::string();
+}
+
+}  // namespace rackbook

@@ -1,0 +1,20 @@
+// Numbers to and from text, the same in every locale.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace rackbook {
+
+// The whole text as a finite number with a decimal point; nothing otherwise.
+std::optional<double> parseNumber(std::string_view text);
+std::optional<long long> parseWhole(std::string_view text);
+
+// Fixed decimals: formatFixed(1.5, 2) gives "1.50".
+std::string formatFixed(double value, int decimals);
+
+// The fewest digits that read back as the same number.
+std::string formatShortest(double value);
+
+}  // namespace rackbook
