@@ -1,0 +1,37 @@
+// The kinds of record a book holds.
+#pragma once
+
+#include "records/EnumText.h"
+
+namespace rackbook {
+
+enum class RecordKind {
+    book,
+    party,
+    place,
+    edition,
+    block,
+    lot,
+    mix,
+    weighing,
+    layer,
+    impression,
+    pull,
+    drawdown,
+    reading,
+    issue,
+    move,
+    look,
+    transfer,
+    attachment
+};
+
+template <>
+struct EnumText<RecordKind> {
+    static constexpr const char* names[] = {
+        "book",    "party",    "place", "edition",    "block",    "lot",
+        "mix",     "weighing", "layer", "impression", "pull",     "drawdown",
+        "reading", "issue",    "move",  "look",       "transfer", "attachment"};
+};
+
+}  // namespace rackbook

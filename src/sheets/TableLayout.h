@@ -1,0 +1,27 @@
+// Turns a table into strips.
+#pragma once
+
+#include <string>
+
+#include "sheets/Strip.h"
+#include "sheets/Table.h"
+#include "sheets/TypeScale.h"
+
+namespace rackbook {
+
+struct TableStrips {
+    StripGroup header;
+    StripGroup rows;  // these ask for the header with the number given
+};
+
+// Words wrap inside their columns; a decimal column whose figures don't fit is set flush right and
+// wraps. Rows of up to a third of body_mm stand on one page; taller ones may break between lines,
+// at least two lines on either side. The first two rows keep with the header, and the last two
+// with one another.
+// Throws RenderError, naming `where`, for text that cannot be set, for rows that don't have one
+// cell a column, for columns too wide for the sheet, and for a header taller than half of body_mm.
+TableStrips layOutTable(const Table& table, const TextMeasurer& measurer, const TypeScale& scale,
+                        double width_mm, double body_mm, int headerNumber,
+                        const std::string& where);
+
+}  // namespace rackbook
