@@ -46,7 +46,7 @@ std::int64_t number(std::string_view digits) {
 
 // Reads one date without qualifier and without interval.
 class DateReader {
-   public:
+public:
     DateReader(std::string_view whole, const std::string& where) : m_whole(whole), m_where(where) {}
 
     Span read(std::string_view text) {
@@ -64,7 +64,7 @@ class DateReader {
         return spanOf(qualified ? widened(named) : named);
     }
 
-   private:
+private:
     [[noreturn]] void refuse(const std::string& why) const {
         rackbook::refuse(m_where, m_whole, why);
     }
@@ -313,7 +313,8 @@ std::optional<int> EdtfDate::utcOffset_min() const {
     if (at == std::string::npos)
         return std::nullopt;
     const std::string_view shift = std::string_view(m_text).substr(at + 1);
-    const int minutes = twoDigits(shift) * 60 + (shift.size() == 5 ? twoDigits(shift.substr(3)) : 0);
+    const int minutes =
+        twoDigits(shift) * 60 + (shift.size() == 5 ? twoDigits(shift.substr(3)) : 0);
     return m_text[at] == '-' ? -minutes : minutes;
 }
 

@@ -23,7 +23,7 @@ namespace rackbook {
 //   specification ties it to no hemisphere.
 // - A zone shift is kept as written; the bounds are the written clock time.
 class EdtfDate {
-   public:
+public:
     // Throws InputError, saying which part is wrong; `where` names the place for the message.
     static EdtfDate parse(std::string_view text, const std::string& where = {});
     static EdtfDate ofDay(CivilMinute minute);
@@ -46,7 +46,7 @@ class EdtfDate {
     friend bool operator==(const EdtfDate& a, const EdtfDate& b) { return a.m_text == b.m_text; }
     friend bool operator!=(const EdtfDate& a, const EdtfDate& b) { return !(a == b); }
 
-   private:
+private:
     std::string m_text;
     CivilMinute m_earliest = 0;
     CivilMinute m_latest = 0;

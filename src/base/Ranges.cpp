@@ -49,9 +49,8 @@ std::vector<int> parseRanges(std::string_view text) {
             refuse(text, "has an empty part");
         const std::size_t dash = part.find('-', 1);
         const int first = numberIn(trimmed(part.substr(0, dash)), part);
-        const int last = dash == std::string_view::npos
-                             ? first
-                             : numberIn(trimmed(part.substr(dash + 1)), part);
+        const int last =
+            dash == std::string_view::npos ? first : numberIn(trimmed(part.substr(dash + 1)), part);
         if (last < first)
             refuse(part, "runs backwards");
         if (numbers.size() + static_cast<std::size_t>(last - first) >= highestNumber)

@@ -6,17 +6,34 @@
 
 namespace rackbook {
 
-std::string sha256(std::string_view bytes) {
+std::string sha256Bytes(std::string_view bytes) {
     const QByteArrayView view(bytes.data(), static_cast<qsizetype>(bytes.size()));
-    return QCryptographicHash::hash(view, QCryptographicHash::Sha256).toHex().toStdString();
+    return QCryptographicHash::hash(view, QCryptographicHash::Sha256).toStdString();
 }
 
-std::string randomHex(int count) {
-    QByteArray bytes(count, Qt::Uninitialized);
-    auto* source = QRandomGenerator::system();
-    for (char& byte : bytes)
-        byte = static_cast<char>(source->bounded(256));
-    return bytes.toHex().toStdString();
+std::string sha256(std::string_view bytes) {
+    return hexOf(sha256Bytes(bytes));
+}
+
+std::string randomBytes(int count) {
+    std::string bytes(static_cast<std::size_t>(count), '\0');
+    for (std::size_t at = 0; at < bytes.size(); at += sizeof(quint32)) {
+        const quint32 value = QRandomGenerator::system()->generate();
+        for (std::size_t i = 0; i < sizeof value && at + i < bytes.size(); ++i)
+            bytes[at + i] = static_cast<char>((value >> (8 * i)) & 0xFF);
+    }
+    return bytes;
+}
+
+std::string hexOf(std::string_view bytes) {
+    static constexpr char digits[] = "0123456789abcdef";
+    std::string text;
+    text.reserve(bytes.size() * 2);
+    for (const char c : bytes) {
+        text += digits[static_cast<unsigned char>(c) >> 4];
+        text += digits[static_cast<unsigned char>(c) & 0xF];
+    }
+    return text;
 }
 
 }  // namespace rackbook

@@ -1,4 +1,4 @@
-// SHA-256 (FIPS 180-4).
+// SHA-256 (FIPS 180-4) and bytes from the system's random source.
 #pragma once
 
 #include <string>
@@ -6,10 +6,15 @@
 
 namespace rackbook {
 
+// 32 raw bytes.
+std::string sha256Bytes(std::string_view bytes);
+
 // 64 lower-case hexadecimal digits.
 std::string sha256(std::string_view bytes);
 
-// `count` bytes from the system's random source, as 2 * count hexadecimal digits.
-std::string randomHex(int count);
+std::string randomBytes(int count);
+
+// Two lower-case hexadecimal digits a byte.
+std::string hexOf(std::string_view bytes);
 
 }  // namespace rackbook

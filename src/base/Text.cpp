@@ -104,9 +104,8 @@ std::optional<std::size_t> invalidUtf8At(std::string_view bytes) {
 }
 
 std::string normalised(std::string_view text) {
-    const bool ascii = std::all_of(text.begin(), text.end(), [](char c) {
-        return static_cast<unsigned char>(c) < 0x80;
-    });
+    const bool ascii = std::all_of(text.begin(), text.end(),
+                                   [](char c) { return static_cast<unsigned char>(c) < 0x80; });
     if (ascii)
         return std::string(text);
     return fromUtf8(text).normalized(QString::NormalizationForm_C).toStdString();

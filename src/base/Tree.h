@@ -11,7 +11,7 @@
 namespace rackbook {
 
 class Tree {
-   public:
+public:
     using Array = std::vector<Tree>;
     using Object = std::vector<std::pair<std::string, Tree>>;  // keeps the order of writing
 
@@ -45,7 +45,7 @@ class Tree {
     // The member of that name, or nothing; nothing too where this is no object.
     const Tree* find(const std::string& name) const;
 
-   private:
+private:
     std::variant<std::nullptr_t, bool, std::int64_t, double, std::string, Array, Object> m_value;
 };
 

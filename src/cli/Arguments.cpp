@@ -49,12 +49,12 @@ bool asksForHelp(const std::vector<std::string>& words) {
 }  // namespace
 
 class ArgumentsBuilder {
-   public:
+public:
     explicit ArgumentsBuilder(const CommandSpec& spec);
 
     Arguments build(const std::vector<std::string>& words);
 
-   private:
+private:
     const OptionSpec* find(const std::string& name) const;
     [[noreturn]] void refuse(const std::string& what, const std::string& remedy) const;
     [[noreturn]] void refuseUnknown(const std::string& name) const;
@@ -190,8 +190,7 @@ void ArgumentsBuilder::takePositionals(const QStringList& words) {
             refuse(entry.label + " is empty", seeHelp(m_spec.name));
     }
     if (at < words.size())
-        refuse(quoted(words[at].toStdString()) + " is one argument too many",
-               seeHelp(m_spec.name));
+        refuse(quoted(words[at].toStdString()) + " is one argument too many", seeHelp(m_spec.name));
 }
 
 Arguments ArgumentsBuilder::build(const std::vector<std::string>& words) {
@@ -271,9 +270,9 @@ std::string bookPath(const Arguments& arguments) {
     if (fromEnvironment == nullptr || *fromEnvironment == '\0')
         return "studio.rackbook";
     if (invalidUtf8At(fromEnvironment))
-        throw UsageError("RACKBOOK_BOOK: the path is not UTF-8 text (" + excerpt(fromEnvironment) +
-                             ")",
-                         "Give the path in UTF-8.");
+        throw UsageError(
+            "RACKBOOK_BOOK: the path is not UTF-8 text (" + excerpt(fromEnvironment) + ")",
+            "Give the path in UTF-8.");
     return fromEnvironment;
 }
 

@@ -14,7 +14,7 @@ namespace rackbook {
 // description does not hold, and that is not a common option, is a fault of the program and throws
 // std::out_of_range.
 class Arguments {
-   public:
+public:
     bool has(const std::string& name) const;
 
     // The first value; nothing where none was given, and for flags.
@@ -30,7 +30,7 @@ class Arguments {
     std::optional<double> number(const std::string& name) const;
     std::optional<long long> whole(const std::string& name) const;
 
-   private:
+private:
     friend class ArgumentsBuilder;
 
     struct Entry {

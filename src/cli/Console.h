@@ -25,7 +25,7 @@ ConsoleTraits consoleTraits(const std::ostream& out, const std::ostream& err);
 
 // Keeps references: the streams must outlive it. Not for use by several threads at once.
 class Console {
-   public:
+public:
     enum class Stream { out, err };
 
     Console(std::ostream& out, std::ostream& err);
@@ -44,7 +44,7 @@ class Console {
     std::string emphasis(const std::string& text, Stream stream = Stream::out) const;
     std::string warningColour(const std::string& text, Stream stream = Stream::err) const;
 
-   private:
+private:
     std::ostream& m_out;
     std::ostream& m_err;
     ConsoleTraits m_traits;
@@ -53,13 +53,14 @@ class Console {
 // One line on standard error that says how far long work has come: nothing where that is no
 // terminal, nothing in the first second, and no trace at the end.
 class Progress {
-   public:
+public:
     using TimePoint = std::chrono::steady_clock::time_point;
     using NowFunction = std::function<TimePoint()>;
 
     // `total` 0: not known, so only the count is shown. The console must outlive it.
-    Progress(Console& console, std::string label, std::size_t total,
-             NowFunction now = [] { return std::chrono::steady_clock::now(); });
+    Progress(
+        Console& console, std::string label, std::size_t total,
+        NowFunction now = [] { return std::chrono::steady_clock::now(); });
     ~Progress();
     Progress(const Progress&) = delete;
     Progress& operator=(const Progress&) = delete;
@@ -69,7 +70,7 @@ class Progress {
     // Clears the line; the destructor does so too.
     void finish();
 
-   private:
+private:
     std::string line() const;
     void show(const std::string& line);
 

@@ -40,7 +40,7 @@ std::string sentence(const std::string& text) {
 std::string optionSentences(const OptionSpec& spec) {
     std::string text = sentence(spec.help);
     if (!spec.choices.empty())
-        text += " One of " + joined(spec.choices, " and ") + ".";
+        text += " One of " + joined(spec.choices, " or ") + ".";
     if (spec.required)
         text += " Required.";
     if (spec.repeatable)

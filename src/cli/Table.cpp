@@ -44,6 +44,22 @@ DecimalWidths decimalWidths(const std::string& cell) {
     return {displayWidth(cell.substr(0, split)), displayWidth(cell.substr(split))};
 }
 
+int indentOf(const std::string& cell) {
+    const std::size_t indent = cell.find_first_not_of(' ');
+    return indent == std::string::npos ? 0 : static_cast<int>(indent);
+}
+
+// Leading spaces may show a place in a tree, so every line keeps them.
+std::vector<std::string> wrappedCell(const std::string& cell, int width) {
+    if (displayWidth(cell) <= width)
+        return {cell};
+    const int indent = indentOf(cell);
+    std::vector<std::string> lines = wrapped(cell, width - indent);
+    for (std::string& line : lines)
+        line.insert(0, spaces(indent));
+    return lines;
+}
+
 std::string rightAligned(const std::string& text, int width) {
     return spaces(width - displayWidth(text)) + text;
 }
@@ -118,7 +134,7 @@ std::vector<int> Table::fittedWidths(int width) const {
             continue;
         least[i] = widestPiece(m_columns[i].heading);
         for (const auto& row : m_rows)
-            least[i] = std::max(least[i], widestPiece(row[i]));
+            least[i] = std::max(least[i], indentOf(row[i]) + widestPiece(row[i]));
     }
     int excess = std::accumulate(widths.begin(), widths.end(), 0) +
                  gap * (static_cast<int>(widths.size()) - 1) - width;
@@ -134,6 +150,20 @@ std::vector<int> Table::fittedWidths(int width) const {
     return widths;
 }
 
+std::string Table::headingText(const std::vector<int>& widths) const {
+    std::vector<std::vector<std::string>> heading;
+    std::vector<std::vector<std::string>> rule;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        const std::string& words = m_columns[i].heading;
+        if (m_columns[i].align == Align::left)
+            heading.push_back(wrappedCell(words, widths[i]));
+        else
+            heading.push_back({rightAligned(words, widths[i])});
+        rule.push_back({std::string(static_cast<std::size_t>(widths[i]), '-')});
+    }
+    return rowText(heading, widths) + rowText(rule, widths);
+}
+
 std::string Table::text(int width, const std::string& emptySentence) const {
     if (m_rows.empty())
         return emptySentence + "\n";
@@ -143,25 +173,13 @@ std::string Table::text(int width, const std::string& emptySentence) const {
         for (const auto& row : m_rows)
             rests[i] = std::max(rests[i], decimalWidths(row[i]).rest);
 
-    std::vector<std::vector<std::string>> heading;
-    std::vector<std::vector<std::string>> rule;
-    for (std::size_t i = 0; i < widths.size(); ++i) {
-        const std::string& words = m_columns[i].heading;
-        if (m_columns[i].align == Align::left)
-            heading.push_back(wrapped(words, widths[i]));
-        else
-            heading.push_back({rightAligned(words, widths[i])});
-        rule.push_back({std::string(static_cast<std::size_t>(widths[i]), '-')});
-    }
-    std::string result = rowText(heading, widths) + rowText(rule, widths);
+    std::string result = headingText(widths);
     for (const auto& row : m_rows) {
         std::vector<std::vector<std::string>> cells;
         for (std::size_t i = 0; i < widths.size(); ++i) {
             const Align align = m_columns[i].align;
             if (align == Align::left)
-                cells.push_back(displayWidth(row[i]) <= widths[i]
-                                    ? std::vector<std::string>{row[i]}
-                                    : wrapped(row[i], widths[i]));
+                cells.push_back(wrappedCell(row[i], widths[i]));
             else if (align == Align::right)
                 cells.push_back({rightAligned(row[i], widths[i])});
             else

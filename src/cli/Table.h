@@ -16,7 +16,7 @@ struct Column {
 };
 
 class Table {
-   public:
+public:
     // Pre: columns is not empty.
     explicit Table(std::vector<Column> columns);
 
@@ -32,9 +32,10 @@ class Table {
     // without rows is the sentence alone.
     std::string text(int width, const std::string& emptySentence) const;
 
-   private:
+private:
     std::vector<int> naturalWidths() const;
     std::vector<int> fittedWidths(int width) const;
+    std::string headingText(const std::vector<int>& widths) const;
 
     std::vector<Column> m_columns;
     std::vector<std::vector<std::string>> m_rows;

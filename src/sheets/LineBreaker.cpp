@@ -33,7 +33,7 @@ bool breaksAfter(char32_t c, char32_t before, char32_t after) {
 
 // Gathers the lines of one text.
 class Breaking {
-   public:
+public:
     Breaking(const TextMeasurer& measurer, FontRole role, double size_pt, double width_mm)
         : m_measurer(measurer),
           m_role(role),
@@ -65,7 +65,7 @@ class Breaking {
 
     std::vector<std::string> lines() && { return std::move(m_lines); }
 
-   private:
+private:
     double width_mm(std::string_view part) const {
         return m_measurer.width_mm(m_role, m_size_pt, part);
     }

@@ -29,7 +29,7 @@ void addShifted(Page& page, const Page& content, double x_mm, double y_mm) {
 }
 
 class Dealer {
-   public:
+public:
     Dealer(const StripGroup& strips, const std::vector<StripGroup>& headers, const PageArea& area,
            const std::string& where)
         : m_strips(strips), m_headers(headers), m_area(area), m_where(where) {
@@ -47,7 +47,7 @@ class Dealer {
         return std::move(m_pages);
     }
 
-   private:
+private:
     void beginPage(double top_mm) {
         m_pages.emplace_back();
         m_y_mm = top_mm;

@@ -11,16 +11,17 @@ namespace rackbook {
 // Two weights, and the same two again for columns of figures.
 enum class FontRole { body, bodyStrong, figures, figuresStrong };
 
-// Font families by role. The first family that has a character draws it.
+// Font families by role. The first family that has a character draws it: Noto Sans Math has the
+// minus sign and other signs of arithmetic that Noto Sans lacks.
 struct FontFamilies {
-    std::vector<std::string> text = {"Noto Sans"};
-    std::vector<std::string> figures = {"Noto Sans"};  // digits of one width
+    std::vector<std::string> text = {"Noto Sans", "Noto Sans Math"};
+    std::vector<std::string> figures = {"Noto Sans", "Noto Sans Math"};  // digits of one width
 };
 
 constexpr double mmPerPoint = 25.4 / 72;
 
 class TextMeasurer {
-   public:
+public:
     virtual ~TextMeasurer() = default;
 
     // Widths add up: the width of two texts set side by side is the sum of theirs (no kerning).

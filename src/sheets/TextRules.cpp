@@ -83,10 +83,10 @@ void refuseBadEncoding(std::string_view text, const std::string& where) {
         throw RenderError(where, "the text " + quoted(text) + " is not UTF-8",
                           "Write the text again in UTF-8.");
     if (const auto control = controlCharacterIn(text))
-        throw RenderError(where,
-                          "the text " + quoted(text) + " holds the control character " +
-                              codePointName(*control),
-                          "Take the character out.");
+        throw RenderError(
+            where,
+            "the text " + quoted(text) + " holds the control character " + codePointName(*control),
+            "Take the character out.");
 }
 
 void refuseScripts(const std::u32string& points, std::string_view text, const std::string& where) {
@@ -135,11 +135,10 @@ std::string settable(const TextMeasurer& measurer, FontRole role, std::string_vi
         if (c == '\n')
             c = ' ';
     if (const auto missing = measurer.missingGlyph(role, drawn))
-        throw RenderError(where,
-                          "no font of this sheet has " + codePointName(*missing) + " in " +
-                              quoted(kept),
-                          "Write the text without it, or add a font family that has it to the "
-                          "template.");
+        throw RenderError(
+            where, "no font of this sheet has " + codePointName(*missing) + " in " + quoted(kept),
+            "Write the text without it, or add a font family that has it to the "
+            "template.");
     return kept;
 }
 

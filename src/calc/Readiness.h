@@ -1,0 +1,104 @@
+// Whether impressions may be put away: the storage-readiness check.
+//
+// Ink that is mostly base can turn brownish while it dries, comes back in light, and turns again
+// when it is put into the dark before that has finished (common practice, no source). So after the
+// last extender-rich layer an impression hangs in light, is touched and looked at, and only then
+// goes into a drawer. The check works from pulls, moves, looks and the light of places. A day in
+// light is 24 hours at a place with daylight, outdoors or metered light, face open; dark and
+// artificial light count as dark; light that is not known counts to the high bound only.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "calc/Estimate.h"
+#include "calc/Gates.h"
+#include "calc/PlaceLight.h"
+#include "records/EnumText.h"
+#include "records/History.h"
+#include "records/HouseRules.h"
+
+namespace rackbook {
+
+enum class Verdict : std::uint8_t {
+    ready,        // every gate is passed
+    lookDue,      // it had its days in light; a look is missing, or it was not dry yet
+    moreLight,    // days in light are missing, or the last look says the colour is not true
+    bringOut,     // it was put away too early and lies in the dark now, in the studio
+    notAffected,  // no extender-rich layer
+    unknown       // what is recorded does not decide it; the gaps say what is missing
+};
+template <>
+struct EnumText<Verdict> {
+    static constexpr const char* names[] = {"ready",    "lookDue",     "moreLight",
+                                            "bringOut", "notAffected", "unknown"};
+};
+
+// Which house rule the days in light come from.
+enum class LightRule : std::uint8_t {
+    withDrier,     // lightDays
+    withoutDrier,  // lightDaysCareful: that ink held no drier, or next to none
+    drierNotKnown  // lightDaysCareful: not known whether it held drier
+};
+
+// What is missing from the record, as far as it mattered for the verdict.
+struct ReadinessGaps {
+    bool pulls = false;          // no pull at all is recorded
+    bool extenderShare = false;  // of doubtfulPull
+    bool whereabouts = false;    // for some time since that pull
+    bool lightAtPlace = false;   // of unlitPlace
+    bool lightAtHolder = false;  // it is out of the studio's hands and its light there is not known
+    bool dates = false;          // a pull or a move is known less well than to the day
+};
+
+// Positions are those of the history; -1 stands for none.
+struct ReadinessRow {
+    int impression = -1;
+    Verdict verdict = Verdict::unknown;
+    LightRule lightRule = LightRule::drierNotKnown;
+    LightState lightNow = LightState::notKnown;  // at place; artificial counts as dark
+    bool shareRemembered = false;                // extenderShare is the layer's remembered one
+    bool artificialLight = false;  // some of the time since that pull was in artificial light
+    bool outOfHands = false;       // at a gallery or at a holder's, or with a holder somewhere
+    bool touchDry = false;         // recorded since the last pull of all
+    bool putAwayEarly = false;     // into the dark or out of hands before every gate was passed
+    ReadinessGaps gaps;
+    GateResults gates = {};   // as of the check; meaningless where pull is -1
+    int pull = -1;            // the last extender-rich one
+    int layer = -1;           // of that pull
+    int lastPull = -1;        // the last of all
+    int doubtfulPull = -1;    // the last one whose share of base is not known
+    int unlitPlace = -1;      // the last place whose light is not known
+    int touchLook = -1;       // the last that says how it feels, since the last pull of all
+    int colourLook = -1;      // the last that says how it looks, since that pull
+    int place = -1;           // where the moves leave it
+    int putAwayTo = -1;       // place of the first move that was too early
+    TimeSpan pulled;          // start of that pull
+    TimeSpan darkSince;       // where lightNow is dark or artificial
+    TimeSpan putAwayEarlyOn;  // where putAwayEarly
+    Estimate extenderShare;   // of that pull's ink
+    Estimate drierShare;      // of that pull's ink
+    double daysLow = 0;       // days in light since that pull
+    double daysHigh = 0;
+    double daysNeeded = 0;
+};
+
+struct Readiness {
+    CivilMinute asOf = 0;
+    std::vector<ReadinessRow> rows;  // in the order of History::impressions
+    std::size_t leftOut = 0;         // spoiled or destroyed: not assessed
+};
+
+// What happened after asOf is left out.
+Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinute asOf);
+
+// Why the row says what it says, in whole sentences; at least one.
+std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& history,
+                                    const HouseRules& rules);
+
+// "ready", "a look is due" …, as lists and sheets print it.
+const char* verdictWords(Verdict verdict);
+
+}  // namespace rackbook

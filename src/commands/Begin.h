@@ -1,0 +1,10 @@
+// rackbook begin: a new book.
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command beginCommand();
+
+}  // namespace rackbook

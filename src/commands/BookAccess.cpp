@@ -1,0 +1,73 @@
+#include "commands/BookAccess.h"
+
+#include <QString>
+
+#include "base/Clock.h"
+#include "base/Text.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+BookOptions bookOptionsOf(const CommandContext& context) {
+    BookOptions options;
+    options.path = bookPath(context.arguments);
+    options.schemaFolder = context.folders.schema;
+    return options;
+}
+
+BookFile bookToRead(const CommandContext& context) {
+    return BookFile::openToRead(bookOptionsOf(context));
+}
+
+BookFile bookToWrite(const CommandContext& context) {
+    BookOptions options = bookOptionsOf(context);
+    if (const std::optional<long long> wait_s = context.arguments.whole("wait")) {
+        if (*wait_s < 0 || *wait_s > 3600)
+            throw UsageError("--wait takes 0 to 3600 seconds", "Give a number in that range.");
+        options.wait_s = static_cast<int>(*wait_s);
+    }
+    return BookFile::openToWrite(options);
+}
+
+std::string recorderOf(const CommandContext& context) {
+    if (const std::optional<std::string> name = context.arguments.value("by"))
+        return *name;
+    for (const char* variable : {"RACKBOOK_BY", "LOGNAME", "USER"}) {
+        const QString name = qEnvironmentVariable(variable);
+        if (!name.isEmpty())
+            return name.toStdString();
+    }
+    return "not named";
+}
+
+Edition editionNamed(const BookFile& book, const std::string& idOrCode) {
+    if (std::optional<Edition> edition = findIn<Edition>(book, idOrCode))
+        return std::move(*edition);
+    std::vector<std::string> codes;
+    for (Edition& edition : allOf<Edition>(book)) {
+        if (edition.code == idOrCode)
+            return std::move(edition);
+        codes.push_back(edition.code);
+    }
+    const std::optional<std::string> nearest = nearestName(idOrCode, codes);
+    throw UsageError("the book has no edition \"" + excerpt(idOrCode) + "\"",
+                     nearest         ? "Did you mean " + *nearest + "?"
+                     : codes.empty() ? "Record one with rackbook edition."
+                                     : "It has " + joined(codes) + ".");
+}
+
+CivilMinute asOfDay(const CommandContext& context, const Book& studio) {
+    const std::optional<std::string> on = context.arguments.value("on");
+    if (!on)
+        return EdtfDate::ofDay(civilMinuteAt(nowEpoch_s(), studio.timeZone)).latest();
+    const EdtfDate day = EdtfDate::parse(*on, "--on");
+    if (day.isBadlyKnown())
+        throw UsageError("--on takes one day", "Write it as 2026-03-20.");
+    return day.latest();
+}
+
+EdtfDate nowAt(const Book& studio) {
+    return EdtfDate::ofMinute(civilMinuteAt(nowEpoch_s(), studio.timeZone));
+}
+
+}  // namespace rackbook

@@ -1,0 +1,39 @@
+#include "commands/CommandTable.h"
+
+#include "base/Text.h"
+#include "commands/Begin.h"
+#include "commands/TakeIn.h"
+
+namespace rackbook {
+
+const char* const programVersion = RACKBOOK_VERSION;
+
+const std::vector<Command>& commandTable() {
+    static const std::vector<Command> commands = {
+        beginCommand(),
+        takeInCommand(),
+    };
+    return commands;
+}
+
+const Command& commandNamed(const std::string& name) {
+    std::vector<std::string> names;
+    for (const Command& command : commandTable()) {
+        if (command.spec.name == name)
+            return command;
+        names.push_back(command.spec.name);
+    }
+    const std::optional<std::string> nearest = nearestName(name, names);
+    throw UsageError(
+        "there is no verb \"" + excerpt(name) + "\"",
+        nearest ? "Did you mean " + *nearest + "?" : "rackbook --help lists what there is.");
+}
+
+std::vector<CommandSpec> commandSpecs() {
+    std::vector<CommandSpec> specs;
+    for (const Command& command : commandTable())
+        specs.push_back(command.spec);
+    return specs;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,167 @@
+#include "commands/Recording.h"
+
+#include <map>
+
+#include "base/Clock.h"
+#include "base/Sha256.h"
+#include "cli/Table.h"
+#include "commands/BookAccess.h"
+#include "commands/FieldText.h"
+#include "exchange/RecordCodec.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+// A copy that leaves a contact out says nothing about the contact that the book holds.
+void keepWithheldContacts(const BookFile& book, std::vector<IncomingRecord>& records) {
+    for (IncomingRecord& incoming : records) {
+        Party* party = std::get_if<Party>(&incoming.record);
+        if (party == nullptr || !party->contactWithheld)
+            continue;
+        const std::optional<Party> standing = findIn<Party>(book, party->id);
+        if (!standing || !standing->contact)
+            continue;
+        party->contact = standing->contact;
+        party->contactWithheld = false;
+        incoming.payload = encodeRecord(incoming.record);
+    }
+}
+
+std::vector<Finding> findingsOf(const std::vector<IntakeProblem>& problems,
+                                const RecordFileReader& reader) {
+    std::vector<RecordSpot> spots;
+    for (const IntakeProblem& problem : problems)
+        spots.push_back({problem.index, problem.pointer});
+    std::vector<Location> places = reader.locate(spots);
+    std::vector<Finding> findings;
+    for (std::size_t i = 0; i < problems.size(); ++i) {
+        Finding finding;
+        finding.rule = "intake";
+        finding.where = std::move(places[i]);
+        finding.what = problems[i].what;
+        finding.value = problems[i].value;
+        finding.remedy = problems[i].remedy;
+        findings.push_back(std::move(finding));
+    }
+    return findings;
+}
+
+IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
+                    const std::vector<EntryOutcome>& outcomes) {
+    std::map<RecordKind, IntakeTally::Line> lines;
+    for (std::size_t i = 0; i < outcomes.size(); ++i) {
+        IntakeTally::Line& line = lines[kindOf(records[i].record)];
+        line.kind = kindOf(records[i].record);
+        switch (outcomes[i]) {
+            case EntryOutcome::recorded:
+                ++line.recorded;
+                break;
+            case EntryOutcome::updated:
+                ++line.updated;
+                break;
+            case EntryOutcome::corrected:
+                ++line.corrected;
+                break;
+            case EntryOutcome::unchanged:
+                ++line.unchanged;
+                break;
+        }
+    }
+    IntakeTally tally;
+    for (const auto& [kind, line] : lines)
+        tally.lines.push_back(line);
+    return tally;
+}
+
+std::vector<EntryOutcome> takeEntries(BookFile& book, RecordFileReader& reader,
+                                      std::vector<Entry> entries, const IntakeTerms& terms) {
+    if (!reader.findings().empty())
+        throw RefusedInput(reader.findings());
+    IntakeResult result = take(book, entries, terms);
+    if (!result.problems.empty())
+        throw RefusedInput(findingsOf(result.problems, reader));
+    return std::move(result.outcomes);
+}
+
+const char* outcomeWord(EntryOutcome outcome) {
+    switch (outcome) {
+        case EntryOutcome::recorded:
+            return "new";
+        case EntryOutcome::updated:
+            return "changed";
+        case EntryOutcome::corrected:
+            return "corrected";
+        case EntryOutcome::unchanged:
+            break;
+    }
+    return "unchanged";
+}
+
+}  // namespace
+
+std::size_t IntakeTally::written() const {
+    std::size_t count = 0;
+    for (const Line& line : lines)
+        count += line.recorded + line.updated + line.corrected;
+    return count;
+}
+
+std::size_t IntakeTally::unchanged() const {
+    std::size_t count = 0;
+    for (const Line& line : lines)
+        count += line.unchanged;
+    return count;
+}
+
+IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms) {
+    std::vector<IncomingRecord>& records = reader.records();
+    keepWithheldContacts(book, records);
+    std::vector<Entry> entries;
+    entries.reserve(records.size());
+    for (const IncomingRecord& incoming : records)
+        entries.push_back({incoming.record, incoming.payload, std::nullopt});
+    return tallyOf(records, takeEntries(book, reader, std::move(entries), terms));
+}
+
+IntakeTerms termsOf(const CommandContext& context) {
+    IntakeTerms terms;
+    terms.recordedBy = recorderOf(context);
+    terms.recordedAt = utcText(nowEpoch_s());
+    terms.dryRun = context.arguments.has("dry-run");
+    return terms;
+}
+
+ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made) {
+    RecordFileReader reader(context.folders.schema);
+    for (const MadeRecord& one : made)
+        reader.add(one.record, "the command line");
+    std::vector<Entry> entries;
+    if (reader.findings().empty())
+        for (std::size_t i = 0; i < made.size(); ++i)
+            entries.push_back(
+                {reader.records()[i].record, reader.records()[i].payload, made[i].changedOn});
+    const IntakeTerms terms = termsOf(context);
+    const std::vector<EntryOutcome> outcomes = takeEntries(book, reader, std::move(entries), terms);
+    Table table({{"", Align::left}, {"record"}, {"what it says"}});
+    for (std::size_t i = 0; i < made.size(); ++i) {
+        const Record& record = reader.records()[i].record;
+        table.addRow({outcomeWord(outcomes[i]), nameOf(kindOf(record), idOf(record)),
+                      fieldsInOneLine(record)});
+    }
+    context.console.out() << table.text(context.console.width(), "Nothing to record.");
+    context.console.out() << (terms.dryRun ? "\nTried only: nothing was recorded.\n"
+                                           : "\nRecorded in " + book.path() + ".\n");
+    return ExitCode::success;
+}
+
+std::string freshId(RecordKind kind, const EdtfDate& at) {
+    static constexpr char letters[] = "abcdefghjkmnpqrstuvwxyz23456789";
+    std::string id = std::string(textOf(kind)) + "-" + formatDay(at.earliest()) + "-";
+    for (const char byte : randomBytes(6))
+        id += letters[static_cast<unsigned char>(byte) % (sizeof letters - 1)];
+    return id;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,27 @@
+// JSON text from outside (RFC 8259), read with care. Private to exchange/.
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rackbook {
+
+using Json = nlohmann::json;
+
+// Deeper nesting than any record has; keeps hostile text from exhausting the stack.
+constexpr int deepestNesting = 64;
+
+// Throws InputError naming `file` and the line: text that is not UTF-8 or not JSON, nesting deeper
+// than deepestNesting, numbers beyond range, and the same name twice in one object.
+Json parseJson(std::string_view text, const std::string& file);
+
+// For each JSON pointer the line, from 1, on which its value begins; where there is no such value,
+// the line of the innermost one around it. One pass over the text. Pre: parseJson has accepted it.
+std::vector<int> linesOf(std::string_view text, const std::vector<std::string>& pointers);
+
+// One step of a JSON pointer (RFC 6901): "a/b" becomes "a~1b".
+std::string pointerStep(std::string_view name);
+
+}  // namespace rackbook

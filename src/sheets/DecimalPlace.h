@@ -1,0 +1,14 @@
+// Where figures stand in a column that is aligned on the decimal point.
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace rackbook {
+
+// Byte offset of the place to align on: the decimal point of the first number, else the end of its
+// digits, else the end of the text. A comma, a thin or a no-break space between digits belongs to
+// the number.
+std::size_t decimalPlace(std::string_view text);
+
+}  // namespace rackbook

@@ -1,0 +1,70 @@
+// Sets the parts of a sheet one below the other on as many pages as they need. Nothing is clipped
+// and nothing overlaps: what doesn't fit goes to the next line or page, and what cannot be set at
+// all is refused.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "sheets/FlowSetup.h"
+#include "sheets/Strip.h"
+#include "sheets/Table.h"
+#include "sheets/TextMeasurer.h"
+
+namespace rackbook {
+
+struct LabelValue {
+    std::string label;
+    std::string value;
+};
+
+enum class TextStyle { plain, strong, small };
+
+enum class NoteKind {
+    note,    // a hairline beside it
+    caution  // a bar beside it
+};
+
+// Call the parts in reading order, then finish() once. Every part throws RenderError for text that
+// cannot be set (see TextRules.h), naming the sheet and the section that it stands in. Line feeds
+// in texts begin new lines.
+class Flow {
+public:
+    // The measurer must outlive the flow. Throws RenderError where margins leave too little room.
+    Flow(const TextMeasurer& measurer, FlowSetup setup);
+    ~Flow();
+    Flow(const Flow&) = delete;
+    Flow& operator=(const Flow&) = delete;
+
+    void title(const std::string& text, const std::string& subtitle = {});
+
+    // level 1 (a section, under a hairline) to 3; stays with what follows.
+    void heading(int level, const std::string& text);
+
+    // Never one line alone at the foot or the head of a page.
+    void paragraph(const std::string& text, TextStyle style = TextStyle::plain);
+
+    // Two columns, labels left.
+    void labelValues(const std::vector<LabelValue>& entries);
+
+    void table(const Table& table);
+
+    // The label is set strong above the text and may be empty.
+    void note(NoteKind kind, const std::string& label, const std::string& text);
+
+    // Space before the next part, in lines of base text; left out at the top of a page.
+    void space(double lines);
+
+    // Lines to sign on, two side by side, each above its caption; they stay with the end of
+    // the part before, so that nobody signs an empty page.
+    void signatureLines(const std::vector<std::string>& captions);
+
+    PageModel finish();
+
+private:
+    struct Layout;
+    std::unique_ptr<Layout> m_layout;
+};
+
+}  // namespace rackbook

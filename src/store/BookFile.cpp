@@ -1,0 +1,149 @@
+#include "store/BookFile.h"
+
+#include <QFile>
+#include <QLockFile>
+
+#include "base/Error.h"
+#include "base/Files.h"
+#include "store/BookInner.h"
+#include "store/Migration.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr std::int64_t applicationId = 0x5261636b;
+
+std::unique_ptr<QLockFile> lockForWriting(const BookOptions& options) {
+    const std::string path = options.path + ".lock";
+    auto lock = std::make_unique<QLockFile>(QString::fromStdString(path));
+    // Age says nothing about a writer; a dead process on this machine is noticed anyway.
+    lock->setStaleLockTime(0);
+    if (lock->tryLock(options.wait_s * 1000))
+        return lock;
+    if (lock->error() != QLockFile::LockFailedError)
+        throw StoreError(options.path, "its folder cannot be written",
+                         "Check the permissions of the folder and the space on the disk.");
+    qint64 process = 0;
+    QString host;
+    QString program;
+    std::string holder = "another program";
+    if (lock->getLockInfo(&process, &host, &program))
+        holder = "process " + std::to_string(process) + " (" + program.toStdString() + ") on " +
+                 host.toStdString();
+    throw StoreError(options.path,
+                     "it is being written by " + holder + ", for longer than " +
+                         std::to_string(options.wait_s) + " s",
+                     "Wait for it to finish, or give a longer --wait.");
+}
+
+void requireBook(const Database& database, const std::string& path) {
+    if (database.wholeOf("PRAGMA application_id") != applicationId)
+        throw StoreError(path, "it is not a book",
+                         "Name a book made by rackbook begin; nothing was changed.");
+    const std::int64_t version = database.wholeOf("PRAGMA user_version");
+    if (version > bookVersion)
+        throw StoreError(path,
+                         "it was written by a newer Rackbook (version " + std::to_string(version) +
+                             " of the tables; this program knows " + std::to_string(bookVersion) +
+                             ")",
+                         "Use the newer program; nothing was changed.");
+}
+
+void requireFile(const std::string& path) {
+    if (isFolder(path))
+        throw StoreError(path, "it is a folder", "Name the book's file with --book.");
+    if (!fileExists(path))
+        throw StoreError(path, "there is no book here",
+                         "Make one with rackbook begin, or name one with --book.");
+}
+
+void configure(Database& database) {
+    database.execute("PRAGMA foreign_keys = ON");
+    database.execute("PRAGMA synchronous = FULL");
+    database.execute("PRAGMA trusted_schema = OFF");
+    database.execute("PRAGMA cache_size = -65536");
+}
+
+std::unique_ptr<Database> openReadable(const BookOptions& options) {
+    try {
+        auto database =
+            std::make_unique<Database>(options.path, OpenMode::read, options.wait_s * 1000);
+        requireBook(*database, options.path);
+        database->wholeOf("SELECT count(*) FROM sqlite_schema");
+        return database;
+    } catch (const StoreError&) {
+        // Where the folder cannot be written, the side files of a shared book cannot be made. A
+        // book without a log beside it is whole, and nobody can change it under our eyes.
+        const std::string log = options.path + "-wal";
+        const bool frozen =
+            !fileExists(log) && !QFile::permissions(QString::fromStdString(folderOf(options.path)))
+                                     .testFlag(QFileDevice::WriteUser);
+        if (!frozen)
+            throw;
+    }
+    auto database =
+        std::make_unique<Database>(options.path, OpenMode::readUnchanging, options.wait_s * 1000);
+    requireBook(*database, options.path);
+    return database;
+}
+
+}  // namespace
+
+BookFile::Inner::Inner(const BookOptions& bookOptions) : options(bookOptions) {}
+
+BookFile::Inner::~Inner() = default;
+
+BookFile::BookFile(std::unique_ptr<Inner> inner) : m_inner(std::move(inner)) {}
+
+BookFile::BookFile(BookFile&&) noexcept = default;
+BookFile& BookFile::operator=(BookFile&&) noexcept = default;
+BookFile::~BookFile() = default;
+
+const std::string& BookFile::path() const {
+    return m_inner->options.path;
+}
+
+BookFile BookFile::create(const BookOptions& options) {
+    if (fileExists(options.path))
+        throw StoreError(options.path, "something of that name is there already",
+                         "Choose another name with --book.");
+    auto inner = std::make_unique<Inner>(options);
+    inner->writerLock = lockForWriting(options);
+    try {
+        inner->database =
+            std::make_unique<Database>(options.path, OpenMode::create, options.wait_s * 1000);
+        inner->database->execute("PRAGMA journal_mode = WAL");
+        configure(*inner->database);
+        migrate(*inner->database, options.schemaFolder, bookVersion);
+    } catch (...) {
+        inner->database.reset();
+        for (const char* ending : {"", "-wal", "-shm"})
+            QFile::remove(QString::fromStdString(options.path + ending));
+        throw;
+    }
+    return BookFile(std::move(inner));
+}
+
+BookFile BookFile::openToRead(const BookOptions& options) {
+    requireFile(options.path);
+    auto inner = std::make_unique<Inner>(options);
+    inner->database = openReadable(options);
+    configure(*inner->database);
+    return BookFile(std::move(inner));
+}
+
+BookFile BookFile::openToWrite(const BookOptions& options) {
+    requireFile(options.path);
+    auto inner = std::make_unique<Inner>(options);
+    inner->writerLock = lockForWriting(options);
+    inner->database =
+        std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);
+    requireBook(*inner->database, options.path);
+    inner->database->execute("PRAGMA journal_mode = WAL");
+    configure(*inner->database);
+    migrate(*inner->database, options.schemaFolder, bookVersion);
+    return BookFile(std::move(inner));
+}
+
+}  // namespace rackbook

@@ -1,0 +1,36 @@
+// The flat history of impressions (records/History.h), read for computing over many at once.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "records/History.h"
+#include "store/BookFile.h"
+
+namespace rackbook {
+
+// Which impressions are wanted; empty for all of the book. The two are joined by "and".
+struct HistoryFilter {
+    std::optional<std::string> edition;    // id
+    std::vector<std::string> impressions;  // ids
+};
+
+// Throws StoreError. Reads in one transaction, so that what it gives belongs together.
+History historyIn(const BookFile& book, const HistoryFilter& filter = {});
+
+// How an impression is named in lists.
+struct ImpressionLabel {
+    std::string id;
+    std::string edition;  // code
+    int workingNumber = 0;
+    std::string designation;  // empty where none was given yet
+};
+
+// By position of the impression in the history.
+std::vector<ImpressionLabel> labelsOf(const BookFile& book, const History& history);
+
+// The statements that historyIn runs for a whole book, for measuring it against a bare scan.
+std::vector<std::string> historyQueries();
+
+}  // namespace rackbook

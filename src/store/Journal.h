@@ -1,0 +1,67 @@
+// The journal: what was recorded, in order, chained by hashes. Private to store/.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "store/Sqlite.h"
+
+namespace rackbook {
+
+// One row of the journal as it is hashed and stored. Hashes and salt are raw bytes.
+struct JournalRow {
+    std::int64_t entry = 0;
+    std::int64_t intake = 0;
+    std::string recordedAt;
+    std::string recordedBy;
+    std::optional<std::string> happenedAt;
+    std::string action;
+    std::string kind;
+    std::string id;
+    std::optional<std::int64_t> earlier;
+    std::optional<std::string> reason;
+    std::string salt;
+    std::optional<std::string> payload;  // absent where it had to be forgotten
+    std::string payloadHash;
+    std::string previousHash;
+    std::string hash;
+};
+
+// SHA-256 of salt and payload: known after the payload is forgotten, and of no use for guessing it.
+std::string payloadHashOf(std::string_view salt, std::string_view payload);
+
+// SHA-256 of the row's fields in the order of the table, salt and payload left out, each as
+// "<length in bytes>:<bytes>," (a netstring), an absent one as "-,".
+std::string rowHashOf(const JournalRow& row);
+
+// The hash that stands before the first entry: 32 zero bytes.
+std::string firstPreviousHash();
+
+class JournalWriter {
+public:
+    explicit JournalWriter(Database& database);
+
+    std::int64_t nextIntake() const { return m_intake; }
+    // Fills entry, intake, salt and the hashes, and inserts the row. Returns its entry number.
+    std::int64_t append(JournalRow& row);
+
+private:
+    Statement m_insert;
+    std::int64_t m_nextEntry;
+    std::int64_t m_intake;
+    std::string m_previousHash;
+};
+
+class JournalReader {
+public:
+    explicit JournalReader(const Database& database, const std::string& tail = "ORDER BY entry");
+    // The next row in order; false at the end.
+    bool next(JournalRow& row);
+
+private:
+    Statement m_select;
+};
+
+}  // namespace rackbook

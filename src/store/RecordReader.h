@@ -1,0 +1,30 @@
+// Records as the book holds them now.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "records/RecordSet.h"
+#include "store/BookFile.h"
+
+namespace rackbook {
+
+// All records of one kind, in the order in which they were first recorded. Defined for every
+// record type. Throws StoreError.
+template <class R>
+std::vector<R> allOf(const BookFile& book);
+
+// The record of that id, or nothing.
+template <class R>
+std::optional<R> findIn(const BookFile& book, const std::string& id);
+
+RecordSet everythingIn(const BookFile& book);
+
+// How many records there are of a kind.
+std::int64_t countOf(const BookFile& book, RecordKind kind);
+
+// The book's own record. Throws StoreError where there is none yet.
+Book bookRecordOf(const BookFile& book);
+
+}  // namespace rackbook

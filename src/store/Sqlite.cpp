@@ -1,0 +1,203 @@
+#include "store/Sqlite.h"
+
+#include <sqlite3.h>
+
+#include "base/Error.h"
+
+namespace rackbook {
+
+namespace {
+
+// What to do about each kind of failure that a person can mend.
+std::string remedyFor(int code) {
+    switch (code & 0xFF) {
+        case SQLITE_BUSY:
+        case SQLITE_LOCKED:
+            return "Another program holds the book; close it and try again.";
+        case SQLITE_FULL:
+            return "The disk is full; make room and try again. The book is unchanged.";
+        case SQLITE_READONLY:
+        case SQLITE_PERM:
+        case SQLITE_CANTOPEN:
+        case SQLITE_AUTH:
+            return "Check the name, the permissions of the file and of its folder.";
+        case SQLITE_NOTADB:
+            return "Name a book made by rackbook begin.";
+        case SQLITE_CORRUPT:
+            return "Keep the file as it is and restore the last backup.";
+        case SQLITE_IOERR:
+            return "Check the disk and the space on it. The book is unchanged.";
+        default:
+            return "The book is unchanged.";
+    }
+}
+
+[[noreturn]] void fail(sqlite3* database, int code) {
+    const char* file = sqlite3_db_filename(database, "main");
+    throw StoreError(file != nullptr && *file != '\0' ? file : "the book", sqlite3_errmsg(database),
+                     remedyFor(code));
+}
+
+void check(sqlite3* database, int code) {
+    if (code != SQLITE_OK)
+        fail(database, code);
+}
+
+}  // namespace
+
+void Statement::Finalize::operator()(sqlite3_stmt* statement) const {
+    sqlite3_finalize(statement);
+}
+
+Statement::Statement(sqlite3* database, std::string_view sql) {
+    sqlite3_stmt* statement = nullptr;
+    check(database, sqlite3_prepare_v3(database, sql.data(), static_cast<int>(sql.size()),
+                                       SQLITE_PREPARE_PERSISTENT, &statement, nullptr));
+    m_statement.reset(statement);
+}
+
+void Statement::bind(int parameter, std::int64_t value) {
+    sqlite3_bind_int64(m_statement.get(), parameter, value);
+}
+
+void Statement::bind(int parameter, double value) {
+    sqlite3_bind_double(m_statement.get(), parameter, value);
+}
+
+void Statement::bindText(int parameter, std::string_view text) {
+    sqlite3_bind_text64(m_statement.get(), parameter, text.data(), text.size(), SQLITE_STATIC,
+                        SQLITE_UTF8);
+}
+
+void Statement::bindBlob(int parameter, std::string_view bytes) {
+    sqlite3_bind_blob64(m_statement.get(), parameter, bytes.data(), bytes.size(), SQLITE_STATIC);
+}
+
+void Statement::bindNull(int parameter) {
+    sqlite3_bind_null(m_statement.get(), parameter);
+}
+
+bool Statement::step() {
+    const int code = sqlite3_step(m_statement.get());
+    if (code == SQLITE_ROW)
+        return true;
+    if (code == SQLITE_DONE)
+        return false;
+    sqlite3* database = sqlite3_db_handle(m_statement.get());
+    sqlite3_reset(m_statement.get());
+    fail(database, code);
+}
+
+void Statement::run() {
+    while (step()) {
+    }
+    reset();
+}
+
+void Statement::reset() {
+    sqlite3_reset(m_statement.get());
+}
+
+std::int64_t Statement::whole(int column) const {
+    return sqlite3_column_int64(m_statement.get(), column);
+}
+
+double Statement::real(int column) const {
+    return sqlite3_column_double(m_statement.get(), column);
+}
+
+std::string Statement::text(int column) const {
+    return std::string(view(column));
+}
+
+std::string_view Statement::view(int column) const {
+    const void* bytes = sqlite3_column_blob(m_statement.get(), column);
+    if (bytes == nullptr)
+        return {};
+    return {static_cast<const char*>(bytes),
+            static_cast<std::size_t>(sqlite3_column_bytes(m_statement.get(), column))};
+}
+
+bool Statement::isNull(int column) const {
+    return sqlite3_column_type(m_statement.get(), column) == SQLITE_NULL;
+}
+
+void Database::Close::operator()(sqlite3* database) const {
+    sqlite3_close_v2(database);
+}
+
+Database::Database(const std::string& path, OpenMode mode, int wait_ms) : m_path(path) {
+    int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
+    std::string name = path;
+    if (mode == OpenMode::create)
+        flags |= SQLITE_OPEN_CREATE;
+    if (mode == OpenMode::read)
+        flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
+    if (mode == OpenMode::readUnchanging) {
+        flags =
+            SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_URI;
+        name = "file:";
+        for (const char c : path) {
+            if (c == '?' || c == '#' || c == '%') {
+                static constexpr char digits[] = "0123456789abcdef";
+                name += '%';
+                name += digits[(static_cast<unsigned char>(c)) >> 4];
+                name += digits[static_cast<unsigned char>(c) & 0xF];
+            } else {
+                name += c;
+            }
+        }
+        name += "?immutable=1";
+    }
+    sqlite3* database = nullptr;
+    const int code = sqlite3_open_v2(name.c_str(), &database, flags, nullptr);
+    m_database.reset(database);
+    if (code != SQLITE_OK)
+        throw StoreError(path, database != nullptr ? sqlite3_errmsg(database) : "out of memory",
+                         remedyFor(code));
+    sqlite3_busy_timeout(database, wait_ms);
+}
+
+void Database::execute(const std::string& sql) {
+    const int code = sqlite3_exec(m_database.get(), sql.c_str(), nullptr, nullptr, nullptr);
+    check(m_database.get(), code);
+}
+
+Statement Database::prepare(std::string_view sql) const {
+    return Statement(m_database.get(), sql);
+}
+
+std::int64_t Database::wholeOf(const std::string& sql) const {
+    Statement statement = prepare(sql);
+    return statement.step() ? statement.whole(0) : 0;
+}
+
+std::string Database::textOf(const std::string& sql) const {
+    Statement statement = prepare(sql);
+    return statement.step() ? statement.text(0) : std::string();
+}
+
+std::int64_t Database::changes() const {
+    return sqlite3_total_changes64(m_database.get());
+}
+
+Transaction::Transaction(Database& database, bool writes) : m_database(database) {
+    m_database.execute(writes ? "BEGIN IMMEDIATE" : "BEGIN");
+}
+
+Transaction::~Transaction() {
+    if (!m_open)
+        return;
+    try {
+        m_database.execute("ROLLBACK");
+    } catch (const StoreError&) {
+        // SQLite has rolled back by itself after a full disk or an I/O error.
+    }
+}
+
+void Transaction::commit() {
+    m_database.execute("COMMIT");
+    m_open = false;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,223 @@
+#include "store/Verification.h"
+
+#include "base/Error.h"
+#include "base/Sha256.h"
+#include "store/BookInner.h"
+#include "store/Columns.h"
+#include "store/Journal.h"
+#include "store/Migration.h"
+#include "store/Projector.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr const char* rebuildRemedy =
+    "Run rackbook verify --rebuild to make it again from the journal.";
+constexpr const char* restoreRemedy = "Keep the file as it is and restore the last backup.";
+
+std::string entryName(std::int64_t entry) {
+    return "journal entry " + std::to_string(entry);
+}
+
+Finding finding(const std::string& rule, const std::string& record, const std::string& what,
+                const std::string& remedy) {
+    Finding found;
+    found.rule = rule;
+    found.where.record = record;
+    found.what = what;
+    found.remedy = remedy;
+    return found;
+}
+
+// Tables that are projections: all but the journal and the bytes of attachments.
+std::vector<std::string> projectionTables(const Database& database) {
+    std::vector<std::string> names;
+    Statement rows = database.prepare(
+        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT IN ('journal', "
+        "'attachmentBytes') AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
+    while (rows.step())
+        names.push_back(rows.text(0));
+    return names;
+}
+
+// Writes the tables from the journal of `source` into `target`, which holds empty tables.
+class Replay {
+public:
+    Replay(const Database& source, Database& target, const RecordDecoder& decode)
+        : m_source(source), m_keys(target), m_projector(target, m_keys), m_decode(decode) {}
+
+    // What could not be replayed is told to `complain`.
+    template <class Complain>
+    void run(Complain&& complain) {
+        findKeys();
+        JournalReader journal(m_source);
+        JournalRow row;
+        std::unordered_map<std::string, bool> seen;
+        while (journal.next(row)) {
+            if (!row.payload)
+                continue;
+            const std::string name = row.kind + " " + row.id;
+            try {
+                const Record record = m_decode(*row.payload);
+                const std::optional<std::int64_t> key = m_keys.find(kindOf(record), row.id);
+                const bool isNew = seen.emplace(name, true).second;
+                if (!key || !m_projector.write(record, *key, row.entry, isNew).empty())
+                    complain(row.entry, "its record does not fit the journal around it");
+            } catch (const InputError& error) {
+                complain(row.entry, error.what());
+            }
+        }
+    }
+
+private:
+    // An intake may name records that come later in it, so every key is known first.
+    void findKeys() {
+        Statement rows =
+            m_source.prepare("SELECT kind, id FROM journal WHERE payload NOT NULL ORDER BY entry");
+        while (rows.step()) {
+            const std::optional<RecordKind> kind = enumFrom<RecordKind>(rows.view(0));
+            const std::string id = rows.text(1);
+            if (kind && !m_keys.find(*kind, id))
+                m_keys.assign(*kind, id);
+        }
+    }
+
+    const Database& m_source;
+    Keys m_keys;
+    Projector m_projector;
+    const RecordDecoder& m_decode;
+};
+
+class Proof {
+public:
+    Proof(const BookFile& book, const RecordDecoder& decode)
+        : m_book(book), m_database(*book.inner().database), m_decode(decode) {}
+
+    Verification run() {
+        checkFile();
+        checkChain();
+        compareTables();
+        return std::move(m_result);
+    }
+
+private:
+    void add(const std::string& rule, const std::string& record, const std::string& what,
+             const std::string& remedy) {
+        m_result.findings.push_back(finding(rule, record, what, remedy));
+    }
+
+    void checkFile() {
+        Statement integrity = m_database.prepare("PRAGMA integrity_check(100)");
+        while (integrity.step())
+            if (integrity.view(0) != "ok")
+                add("file", m_book.path(), "SQLite finds: " + integrity.text(0), restoreRemedy);
+        Statement references = m_database.prepare("PRAGMA foreign_key_check");
+        while (references.step())
+            add("references", references.text(0) + " row " + std::to_string(references.whole(1)),
+                "it names a row of " + references.text(2) + " that is not there", rebuildRemedy);
+    }
+
+    void checkChain() {
+        JournalReader journal(m_database);
+        JournalRow row;
+        std::string previous = firstPreviousHash();
+        std::int64_t expected = 1;
+        while (journal.next(row)) {
+            if (row.entry != expected)
+                add("chain", entryName(row.entry),
+                    "entries " + std::to_string(expected) + " to " + std::to_string(row.entry - 1) +
+                        " are missing before it",
+                    restoreRemedy);
+            if (row.previousHash != previous)
+                add("chain", entryName(row.entry),
+                    "it does not follow the entry that stands before it", restoreRemedy);
+            if (row.payload && payloadHashOf(row.salt, *row.payload) != row.payloadHash)
+                add("chain", entryName(row.entry), "its record was changed after it was recorded",
+                    restoreRemedy);
+            if (rowHashOf(row) != row.hash)
+                add("chain", entryName(row.entry), "it was changed after it was recorded",
+                    restoreRemedy);
+            m_result.forgotten += row.payload ? 0 : 1;
+            previous = row.hash;
+            expected = row.entry + 1;
+            ++m_result.entries;
+        }
+        m_result.lastHash = hexOf(previous);
+    }
+
+    void compareTables() {
+        const BookOptions& options = m_book.inner().options;
+        Database again(":memory:", OpenMode::create, 0);
+        migrate(again, options.schemaFolder, bookVersion);
+        // Rows name journal entries that are not copied here.
+        again.execute("PRAGMA foreign_keys = OFF");
+        {
+            Transaction transaction(again);
+            Replay(m_database, again, m_decode)
+                .run([&](std::int64_t entry, const std::string& what) {
+                    add("projection", entryName(entry), what, restoreRemedy);
+                });
+            transaction.commit();
+        }
+        for (const std::string& table : projectionTables(m_database))
+            compareTable(again, table);
+    }
+
+    // Both tables in the same order, row by row. Stops at the first difference of a table: what
+    // follows would only repeat it.
+    void compareTable(const Database& again, const std::string& table) {
+        const std::string count =
+            "SELECT count(*) FROM pragma_table_info(" + textLiteral(table) + ")";
+        const int columns = static_cast<int>(m_database.wholeOf(count));
+        const std::string sql = "SELECT * FROM " + quoted(table) + " ORDER BY 1, 2";
+        Statement mine = m_database.prepare(sql);
+        Statement made = again.prepare(sql);
+        while (true) {
+            const bool hasMine = mine.step();
+            const bool hasMade = made.step();
+            if (!hasMine && !hasMade)
+                return;
+            bool equal = hasMine && hasMade;
+            for (int column = 0; equal && column < columns; ++column)
+                equal = mine.isNull(column) == made.isNull(column) &&
+                        mine.text(column) == made.text(column);
+            if (equal)
+                continue;
+            const std::int64_t row = hasMine ? mine.whole(0) : made.whole(0);
+            add("projection", table + " row " + std::to_string(row),
+                hasMine && hasMade ? "it differs from what the journal says"
+                : hasMine          ? "the journal knows of no such row"
+                                   : "the journal has it, the table does not",
+                rebuildRemedy);
+            return;
+        }
+    }
+
+    static std::string textLiteral(const std::string& name) { return "'" + name + "'"; }
+
+    const BookFile& m_book;
+    const Database& m_database;
+    const RecordDecoder& m_decode;
+    Verification m_result;
+};
+
+}  // namespace
+
+Verification verify(const BookFile& book, const RecordDecoder& decode) {
+    return Proof(book, decode).run();
+}
+
+void rebuild(BookFile& book, const RecordDecoder& decode) {
+    Database& database = *book.inner().database;
+    Transaction transaction(database);
+    database.execute("PRAGMA defer_foreign_keys = ON");
+    for (const std::string& table : projectionTables(database))
+        database.execute("DELETE FROM " + quoted(table));
+    Replay(database, database, decode).run([&](std::int64_t entry, const std::string& what) {
+        throw StoreError(book.path(), entryName(entry) + ": " + what, restoreRemedy);
+    });
+    transaction.commit();
+}
+
+}  // namespace rackbook

@@ -1,0 +1,64 @@
+#include "sheets/LineBreaker.h"
+
+#include <gtest/gtest.h>
+
+#include "EvenMeasurer.h"
+
+namespace rackbook {
+namespace {
+
+using Lines = std::vector<std::string>;
+
+// Room for that many characters of the even measurer.
+Lines brokenAt(std::size_t characters, const std::string& text) {
+    const EvenMeasurer measurer;
+    const double width_mm = measurer.width_mm(FontRole::body, 10, std::string(characters, 'x'));
+    return breakLines(measurer, FontRole::body, 10, text, width_mm);
+}
+
+TEST(LineBreaker, FillsLinesToTheLastCharacter) {
+    EXPECT_EQ(brokenAt(7, "one two three"), (Lines{"one two", "three"}));
+    EXPECT_EQ(brokenAt(6, "one two three"), (Lines{"one", "two", "three"}));
+}
+
+TEST(LineBreaker, MakesOneSpaceOfMany) {
+    EXPECT_EQ(brokenAt(20, "  one   two "), (Lines{"one two"}));
+}
+
+TEST(LineBreaker, KeepsAnEmptyLineForNoText) {
+    EXPECT_EQ(brokenAt(5, ""), (Lines{""}));
+}
+
+TEST(LineBreaker, BeginsANewLineAtALineFeed) {
+    EXPECT_EQ(brokenAt(9, "one\n\ntwo"), (Lines{"one", "", "two"}));
+}
+
+TEST(LineBreaker, BreaksLongWordsBetweenCodePoints) {
+    EXPECT_EQ(brokenAt(4, "a Жёлтыйцвет"), (Lines{"a", "Жёлт", "ыйцв", "ет"}));
+}
+
+TEST(LineBreaker, NeverPartsAMarkFromItsLetter) {
+    EXPECT_EQ(brokenAt(2, "aбв\u0301г"), (Lines{"aб", "в\u0301г"}));
+}
+
+TEST(LineBreaker, GivesACharacterWiderThanTheLineALineOfItsOwn) {
+    const EvenMeasurer measurer;
+    EXPECT_EQ(breakLines(measurer, FontRole::body, 10, "abc", 0.1), (Lines{"a", "b", "c"}));
+}
+
+TEST(LineBreaker, BreaksAfterHyphensBetweenLettersOnly) {
+    EXPECT_EQ(brokenAt(8, "linseed-oil"), (Lines{"linseed-", "oil"}));
+    EXPECT_EQ(brokenAt(6, "proof 7/30"), (Lines{"proof", "7/30"}));
+    EXPECT_EQ(brokenAt(9, "in 2004-06"), (Lines{"in", "2004-06"}));
+}
+
+TEST(LineBreaker, HoldsWordsTogetherAtNoBreakSpaces) {
+    EXPECT_EQ(brokenAt(6, "at 52\u00A0g"), (Lines{"at", "52\u00A0g"}));
+}
+
+TEST(LineBreaker, BreaksBetweenEastAsianCharacters) {
+    EXPECT_EQ(brokenAt(3, "木版画摺師"), (Lines{"木版画", "摺師"}));
+}
+
+}  // namespace
+}  // namespace rackbook

@@ -1,0 +1,172 @@
+#include "sheets/TableLayout.h"
+
+#include <gtest/gtest.h>
+
+#include "ErrorText.h"
+#include "EvenMeasurer.h"
+
+namespace rackbook {
+namespace {
+
+const EvenMeasurer measurer;
+const TypeScale scale = TypeScale::of(10);
+constexpr double body_mm = 200;
+
+TableStrips laid(const Table& table, double width_mm = 160) {
+    return layOutTable(table, measurer, scale, width_mm, body_mm, 3, "sheet \"A\"");
+}
+
+Table twoColumns(Alignment second) {
+    Table table;
+    table.columns = {{"Ink", Alignment::left, 1, 0}, {"Mass", second, 1, 0}};
+    return table;
+}
+
+std::vector<TextRun> textsOf(const StripGroup& group) {
+    std::vector<TextRun> texts;
+    for (const Strip& strip : group)
+        texts.insert(texts.end(), strip.content.texts.begin(), strip.content.texts.end());
+    return texts;
+}
+
+double endOf(const TextRun& text) {
+    return text.x_mm + measurer.width_mm(text.role, text.size_pt, text.text);
+}
+
+// Where the point of "12.5" or the end of "12" stands.
+double placeOf(const TextRun& text, std::size_t before) {
+    return text.x_mm + measurer.width_mm(text.role, text.size_pt, text.text.substr(0, before));
+}
+
+TEST(TableLayout, SharesTheWidthThatFixedColumnsLeave) {
+    Table table;
+    table.columns = {
+        {"a", Alignment::left, 1, 0}, {"b", Alignment::left, 0, 30}, {"c", Alignment::left, 3, 0}};
+    const auto texts = textsOf(laid(table).header);
+    ASSERT_EQ(texts.size(), 3u);
+    const double shared_mm = 160 - 30 - 2 * scale.columnGap_mm;
+    EXPECT_DOUBLE_EQ(texts[0].x_mm, 0);
+    EXPECT_NEAR(texts[1].x_mm, shared_mm / 4 + scale.columnGap_mm, 1e-9);
+    EXPECT_NEAR(texts[2].x_mm, shared_mm / 4 + 30 + 2 * scale.columnGap_mm, 1e-9);
+}
+
+TEST(TableLayout, AlignsFiguresOnTheDecimalPoint) {
+    Table table = twoColumns(Alignment::decimal);
+    table.rows = {{{"a", "12.5"}}, {{"b", "3"}}, {{"c", "0.125"}}, {{"d", "–"}}, {{"e", "100 g"}}};
+    const auto texts = textsOf(laid(table).rows);
+    ASSERT_EQ(texts.size(), 10u);
+    const double place_mm = placeOf(texts[1], 2);
+    EXPECT_NEAR(placeOf(texts[3], 1), place_mm, 1e-9);
+    EXPECT_NEAR(placeOf(texts[5], 1), place_mm, 1e-9);
+    EXPECT_NEAR(endOf(texts[7]), place_mm, 1e-9);
+    EXPECT_NEAR(placeOf(texts[9], 3), place_mm, 1e-9);
+    EXPECT_NEAR(endOf(texts[5]), 160, 1e-9);
+}
+
+TEST(TableLayout, SetsFiguresThatDoNotFitFlushRightAndWrapsThem) {
+    Table table = twoColumns(Alignment::decimal);
+    table.columns[1].share = 0;
+    table.columns[1].fixed_mm = 8;
+    table.rows = {{{"a", "12345.5"}}, {{"b", "3.12345"}}};
+    for (const TextRun& text : textsOf(laid(table).rows)) {
+        EXPECT_LE(endOf(text), 160 + 1e-6) << text.text;
+        if (text.role == FontRole::figures) {
+            EXPECT_GE(text.x_mm, 152 - 1e-6) << text.text;
+            EXPECT_NEAR(endOf(text), 160, 1e-6) << text.text;
+        }
+    }
+}
+
+TEST(TableLayout, AlignsWordsAtTheRight) {
+    Table table = twoColumns(Alignment::right);
+    table.rows = {{{"a", "12"}}, {{"b", "3"}}};
+    const TableStrips strips = laid(table);
+    EXPECT_NEAR(endOf(textsOf(strips.header)[1]), 160, 1e-9);
+    EXPECT_NEAR(endOf(textsOf(strips.rows)[1]), 160, 1e-9);
+    EXPECT_NEAR(endOf(textsOf(strips.rows)[3]), 160, 1e-9);
+}
+
+TEST(TableLayout, SetsTotalsStrongUnderARule) {
+    Table table = twoColumns(Alignment::right);
+    table.rows = {{{"Sum", "12"}, true, true}};
+    const StripGroup rows = laid(table).rows;
+    EXPECT_EQ(textsOf(rows)[0].role, FontRole::bodyStrong);
+    EXPECT_EQ(textsOf(rows)[1].role, FontRole::figuresStrong);
+    EXPECT_DOUBLE_EQ(rows.front().content.rules.front().fromY_mm, 0);
+    EXPECT_DOUBLE_EQ(rows.front().content.rules.front().width_mm, scale.rule_mm);
+}
+
+TEST(TableLayout, DrawsASwatchBesideItsWords) {
+    Table table = twoColumns(Alignment::left);
+    table.rows = {{{"a", TableCell({50, 10, -20}, "L* 50")}}};
+    const StripGroup rows = laid(table).rows;
+    ASSERT_EQ(rows.front().content.swatches.size(), 1u);
+    const Swatch& swatch = rows.front().content.swatches.front();
+    EXPECT_DOUBLE_EQ(swatch.colour.b, -20);
+    EXPECT_GT(textsOf(rows)[1].x_mm, swatch.x_mm + swatch.width_mm);
+    EXPECT_LE(swatch.y_mm + swatch.height_mm, heightOf(rows));
+    EXPECT_TRUE(rows.front().keepsWithNext) << "the swatch reaches into the second line";
+}
+
+TEST(TableLayout, KeepsTheFirstRowsWithTheHeaderAndTheLastTwoTogether) {
+    Table table = twoColumns(Alignment::left);
+    table.rows.assign(5, {{"a", "b"}});
+    const TableStrips strips = laid(table);
+    EXPECT_TRUE(strips.header.back().keepsWithNext);
+    std::string kept;
+    for (const Strip& strip : strips.rows)
+        kept += strip.keepsWithNext ? '+' : '-';
+    EXPECT_EQ(kept, "+--+-");
+    EXPECT_EQ(strips.rows.front().repeatedHeader, 3);
+}
+
+TEST(TableLayout, KeepsARowHeadingWithItsRow) {
+    Table table = twoColumns(Alignment::left);
+    table.rows.assign(6, {{"a", "b"}});
+    table.rows[2] = {{"Layer 3"}, false, false, true};
+    const TableStrips strips = laid(table);
+    EXPECT_TRUE(strips.rows[2].keepsWithNext);
+    EXPECT_EQ(strips.rows[2].content.texts.front().role, FontRole::bodyStrong);
+}
+
+TEST(TableLayout, KeepsShortRowsWholeAndLetsTallOnesBreakWithTwoLinesEitherSide) {
+    Table table = twoColumns(Alignment::left);
+    std::string lines = "1";
+    for (int i = 2; i <= 40; ++i)
+        lines += "\n" + std::to_string(i);
+    table.rows = {{{"a", "1\n2\n3"}}, {{"b", "c"}}, {{"d", lines}}};
+    std::string kept;
+    for (const Strip& strip : laid(table).rows)
+        kept += strip.keepsWithNext ? '+' : '-';
+    EXPECT_EQ(kept,
+              "++++"
+              "+" +
+                  std::string(37, '-') + "+-");
+}
+
+TEST(TableLayout, RefusesRowsOfTheWrongLength) {
+    Table table = twoColumns(Alignment::left);
+    table.rows = {{{"a", "b"}}, {{"a"}}};
+    EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
+              "sheet \"A\": row 2 of a table has 1 cells where it needs 2. Report this fault of "
+              "the program.");
+}
+
+TEST(TableLayout, RefusesColumnsWiderThanTheSheet) {
+    Table table = twoColumns(Alignment::left);
+    table.columns[0].fixed_mm = 170;
+    EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
+              "sheet \"A\": the columns of a table are wider than the sheet. Use larger paper or "
+              "smaller margins in the template.");
+}
+
+TEST(TableLayout, RefusesAHeaderTallerThanHalfAPage) {
+    Table table = twoColumns(Alignment::left);
+    table.columns[0].header = std::string(2000, 'x');
+    EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
+              "sheet \"A\": the header of a table takes more than half of a page. Shorten the "
+              "headers of its columns in the template.");
+}
+
+}  // namespace
+}  // namespace rackbook
