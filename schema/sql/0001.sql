@@ -29,11 +29,6 @@ CREATE TABLE journal (
     hash BLOB NOT NULL            -- SHA-256 over all of the above but salt and payload
 ) STRICT;
 
-CREATE TABLE attachmentBytes (
-    sha256 TEXT PRIMARY KEY,
-    bytes BLOB NOT NULL
-) STRICT;
-
 CREATE TABLE "book" (
     key INTEGER PRIMARY KEY,
     "id" TEXT NOT NULL UNIQUE,

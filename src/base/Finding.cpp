@@ -35,8 +35,9 @@ std::string describe(const Finding& finding) {
     if (!text.empty())
         text += ": ";
     text += finding.what;
-    if (!finding.value.empty())
-        text += " (" + excerpt(finding.value) + ")";
+    const std::string value = excerpt(finding.value);
+    if (!value.empty() && finding.what.find(value) == std::string::npos)
+        text += " (" + value + ")";
     text += ".";
     if (!finding.remedy.empty())
         text += " " + finding.remedy;

@@ -55,7 +55,9 @@ void LightDays::countLow(const Stay& stay) {
         m_litBefore >= 0 &&
         m_light.isLitThroughout(m_litBefore, stay.from.earliest, stay.from.latest) &&
         m_light.isLitThroughout(stay.place, stay.from.earliest, stay.from.latest);
-    const CivilMinute begun = litAcross ? stay.from.earliest : stay.from.latest;
+    const CivilMinute begun =
+        litAcross ? std::max(stay.from.earliest, m_begunBefore) : stay.from.latest;
+    m_begunBefore = begun;
     eachStretch(m_light, stay.place, std::max(begun, m_pulled.latest),
                 std::min(stay.to.earliest, m_asOf),
                 [&](LightState state, CivilMinute from, CivilMinute to) {
@@ -73,7 +75,7 @@ void LightDays::countHigh(const Stay& stay) {
                     if (countsAsDark(state))
                         return;
                     raiseHigh(from, to);
-                    if (state == LightState::notKnown) {
+                    if (state == LightState::unstated) {
                         m_unlit_min += to - from;
                         m_unlitPlace = stay.place;
                     }

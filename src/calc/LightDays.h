@@ -45,6 +45,7 @@ private:
     CivilMinute m_artificial_min = 0;
     int m_unlitPlace = -1;
     int m_litBefore = -1;  // place of the stay before, where it led on to this one, face open
+    CivilMinute m_begunBefore = 0;  // from when on that stay is certain
 };
 
 }  // namespace rackbook

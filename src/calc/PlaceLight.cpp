@@ -23,7 +23,7 @@ LightState stateOf(LightKind kind) {
 LightState either(LightState a, LightState b) {
     if (a == b)
         return a;
-    return countsAsDark(a) && countsAsDark(b) ? LightState::dark : LightState::notKnown;
+    return countsAsDark(a) && countsAsDark(b) ? LightState::dark : LightState::unstated;
 }
 
 // Calls visit(place) for the place and those around it until visit says true; a ring in the tree
@@ -73,7 +73,7 @@ void PlaceLight::addSegments(std::vector<HistoryLight> entries) {
                      [](const HistoryLight& a, const HistoryLight& b) {
                          return a.from.earliest < b.from.earliest;
                      });
-    LightState state = LightState::notKnown;
+    LightState state = LightState::unstated;
     m_segments.push_back({beginningOfTime, state});
     for (std::size_t i = 0; i < entries.size(); ++i) {
         const TimeSpan& from = entries[i].from;
@@ -99,7 +99,7 @@ const LightSegment* PlaceLight::end(int place) const {
 }
 
 LightState PlaceLight::at(int place, CivilMinute minute) const {
-    LightState state = LightState::notKnown;
+    LightState state = LightState::unstated;
     for (const LightSegment* s = begin(place); s != end(place) && s->from <= minute; ++s)
         state = s->state;
     return state;

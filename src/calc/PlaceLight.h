@@ -11,7 +11,7 @@
 namespace rackbook {
 
 // Daylight, outdoors and metered light are lit.
-enum class LightState : std::uint8_t { notKnown, dark, artificial, lit };
+enum class LightState : std::uint8_t { unstated, dark, artificial, lit };
 
 constexpr bool countsAsDark(LightState state) {
     return state == LightState::dark || state == LightState::artificial;
@@ -19,7 +19,7 @@ constexpr bool countsAsDark(LightState state) {
 
 struct LightSegment {
     CivilMinute from = beginningOfTime;  // until the next segment
-    LightState state = LightState::notKnown;
+    LightState state = LightState::unstated;
 };
 
 class PlaceLight {

@@ -58,7 +58,7 @@ struct ReadinessRow {
     int impression = -1;
     Verdict verdict = Verdict::unknown;
     LightRule lightRule = LightRule::drierNotKnown;
-    LightState lightNow = LightState::notKnown;  // at place; artificial counts as dark
+    LightState lightNow = LightState::unstated;  // at place; artificial counts as dark
     bool shareRemembered = false;                // extenderShare is the layer's remembered one
     bool artificialLight = false;  // some of the time since that pull was in artificial light
     bool outOfHands = false;       // at a gallery or at a holder's, or with a holder somewhere

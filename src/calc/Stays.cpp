@@ -23,7 +23,9 @@ void endStay(Stay& stay, const Stay* next, const HistoryMove& move, CivilMinute 
     stay.followed = next != nullptr;
     if (!move.hasUntil || move.until.earliest > asOf)
         return;
-    stay.followed = next && move.until.latest >= next->from.earliest;
+    if (next && move.until.earliest >= next->from.latest)
+        return;
+    stay.followed = false;
     stay.to.earliest = std::min(stay.to.earliest, move.until.earliest);
     stay.to.latest = std::min(stay.to.latest, move.until.latest);
 }

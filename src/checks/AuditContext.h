@@ -53,6 +53,11 @@ public:
     const ImpressionTimeline& timelineOf(std::size_t impression) const;
     const EditionFolder& folderOf(std::size_t edition) const;
 
+    // By position of the place: a gallery or a holder's place, or within one.
+    bool isOutOfHands(std::size_t place) const;
+    // True where one of the two is the other or lies somewhere within it.
+    bool sharePlace(const Ref<Place>& a, const Ref<Place>& b) const;
+
 private:
     struct Computed;
 

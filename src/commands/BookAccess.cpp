@@ -40,6 +40,16 @@ std::string recorderOf(const CommandContext& context) {
     return "not named";
 }
 
+RecordKind recordKindNamed(const std::string& name) {
+    if (const std::optional<RecordKind> kind = enumFrom<RecordKind>(name))
+        return *kind;
+    const std::vector<std::string> known = enumNames<RecordKind>();
+    const std::optional<std::string> nearest = nearestName(name, known);
+    throw UsageError(
+        "there is no kind of record \"" + excerpt(name) + "\"",
+        nearest ? "Did you mean " + *nearest + "?" : "It is one of " + joined(known, " or ") + ".");
+}
+
 Edition editionNamed(const BookFile& book, const std::string& idOrCode) {
     if (std::optional<Edition> edition = findIn<Edition>(book, idOrCode))
         return std::move(*edition);

@@ -18,6 +18,9 @@ BookFile bookToWrite(const CommandContext& context);
 // Who records: --by, else the name the system knows the user by.
 std::string recorderOf(const CommandContext& context);
 
+// Throws UsageError with the nearest kind where there is none of that name.
+RecordKind recordKindNamed(const std::string& name);
+
 // The edition of that id or code. Throws UsageError naming the nearest.
 Edition editionNamed(const BookFile& book, const std::string& idOrCode);
 

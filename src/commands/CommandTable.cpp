@@ -1,8 +1,13 @@
 #include "commands/CommandTable.h"
 
 #include "base/Text.h"
+#include "commands/About.h"
 #include "commands/Begin.h"
+#include "commands/List.h"
+#include "commands/Show.h"
 #include "commands/TakeIn.h"
+#include "commands/Verify.h"
+#include "commands/WriteOut.h"
 
 namespace rackbook {
 
@@ -10,8 +15,8 @@ const char* const programVersion = RACKBOOK_VERSION;
 
 const std::vector<Command>& commandTable() {
     static const std::vector<Command> commands = {
-        beginCommand(),
-        takeInCommand(),
+        beginCommand(), verifyCommand(), takeInCommand(),     writeOutCommand(),
+        showCommand(),  listCommand(),   manualPageCommand(), completionCommand(),
     };
     return commands;
 }

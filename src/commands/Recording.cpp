@@ -1,11 +1,13 @@
 #include "commands/Recording.h"
 
+#include <algorithm>
 #include <map>
 
 #include "base/Clock.h"
 #include "base/Sha256.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
+#include "commands/ClockShifts.h"
 #include "commands/FieldText.h"
 #include "exchange/RecordCodec.h"
 #include "store/RecordReader.h"
@@ -48,6 +50,27 @@ std::vector<Finding> findingsOf(const std::vector<IntakeProblem>& problems,
     return findings;
 }
 
+// The time zone that clock times are meant in: of the incoming book record, else of the book.
+std::optional<std::string> timeZoneFor(const BookFile& book,
+                                       const std::vector<IncomingRecord>& records) {
+    for (const IncomingRecord& incoming : records)
+        if (const Book* studio = std::get_if<Book>(&incoming.record))
+            return studio->timeZone;
+    if (countOf(book, RecordKind::book) == 0)
+        return std::nullopt;
+    return bookRecordOf(book).timeZone;
+}
+
+std::vector<Finding> clockShiftFindings(const BookFile& book, const RecordFileReader& reader,
+                                        const std::vector<IncomingRecord>& records) {
+    const std::optional<std::string> timeZone = timeZoneFor(book, records);
+    std::vector<IntakeProblem> problems;
+    for (std::size_t i = 0; timeZone && i < records.size(); ++i)
+        for (const Complaint& complaint : clockShiftComplaints(records[i].record, *timeZone))
+            problems.push_back({i, complaint.pointer, complaint.what, {}, complaint.remedy});
+    return findingsOf(problems, reader);
+}
+
 IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
                     const std::vector<EntryOutcome>& outcomes) {
     std::map<RecordKind, IntakeTally::Line> lines;
@@ -77,11 +100,22 @@ IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
 
 std::vector<EntryOutcome> takeEntries(BookFile& book, RecordFileReader& reader,
                                       std::vector<Entry> entries, const IntakeTerms& terms) {
-    if (!reader.findings().empty())
-        throw RefusedInput(reader.findings());
-    IntakeResult result = take(book, entries, terms);
-    if (!result.problems.empty())
-        throw RefusedInput(findingsOf(result.problems, reader));
+    std::vector<Finding> findings = reader.findings();
+    IntakeTerms tried = terms;
+    // What could be read is tried all the same, so that everything wrong is told at once.
+    tried.dryRun = terms.dryRun || !findings.empty();
+    IntakeResult result = take(book, entries, tried);
+    std::vector<IntakeProblem>& problems = result.problems;
+    problems.erase(std::remove_if(problems.begin(), problems.end(),
+                                  [&](const IntakeProblem& problem) {
+                                      return problem.wanted &&
+                                             reader.hasRefused(*problem.wanted, problem.value);
+                                  }),
+                   problems.end());
+    for (Finding& finding : findingsOf(problems, reader))
+        findings.push_back(std::move(finding));
+    if (!findings.empty())
+        throw RefusedInput(std::move(findings));
     return std::move(result.outcomes);
 }
 
@@ -118,6 +152,9 @@ std::size_t IntakeTally::unchanged() const {
 IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms) {
     std::vector<IncomingRecord>& records = reader.records();
     keepWithheldContacts(book, records);
+    const std::vector<Finding> shifts = clockShiftFindings(book, reader, records);
+    if (!shifts.empty())
+        throw RefusedInput(shifts);
     std::vector<Entry> entries;
     entries.reserve(records.size());
     for (const IncomingRecord& incoming : records)
@@ -133,16 +170,22 @@ IntakeTerms termsOf(const CommandContext& context) {
     return terms;
 }
 
-ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made) {
+ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made,
+                    const std::optional<std::string>& reason) {
     RecordFileReader reader(context.folders.schema);
     for (const MadeRecord& one : made)
         reader.add(one.record, "the command line");
+    if (!reader.findings().empty())
+        throw RefusedInput(reader.findings());
+    const std::vector<Finding> shifts = clockShiftFindings(book, reader, reader.records());
+    if (!shifts.empty())
+        throw RefusedInput(shifts);
     std::vector<Entry> entries;
-    if (reader.findings().empty())
-        for (std::size_t i = 0; i < made.size(); ++i)
-            entries.push_back(
-                {reader.records()[i].record, reader.records()[i].payload, made[i].changedOn});
-    const IntakeTerms terms = termsOf(context);
+    for (std::size_t i = 0; i < made.size(); ++i)
+        entries.push_back(
+            {reader.records()[i].record, reader.records()[i].payload, made[i].changedOn});
+    IntakeTerms terms = termsOf(context);
+    terms.reason = reason;
     const std::vector<EntryOutcome> outcomes = takeEntries(book, reader, std::move(entries), terms);
     Table table({{"", Align::left}, {"record"}, {"what it says"}});
     for (std::size_t i = 0; i < made.size(); ++i) {

@@ -41,8 +41,10 @@ struct MadeRecord {
 };
 
 // Checks and records what a verb has made, and prints it: a line for each record, and whether it
-// was kept. Throws like takeIncoming.
-ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made);
+// was kept. `reason` is why the book was wrong, for records that differ without changedOn. Throws
+// like takeIncoming.
+ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made,
+                    const std::optional<std::string>& reason = std::nullopt);
 
 // A new id that no other machine will choose: "pull-2026-03-04-k7x2mq".
 std::string freshId(RecordKind kind, const EdtfDate& at);

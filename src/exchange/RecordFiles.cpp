@@ -157,6 +157,8 @@ void RecordFileReader::readRecords(const std::string& file, std::string text) {
         }
         for (const Complaint& complaint : complaints)
             note(complaint, object, from.pointerOf(position));
+        if (kind && !complaints.empty() && object.contains("id") && object["id"].is_string())
+            m_refused.emplace(*kind, object["id"].get<std::string>());
     };
     if (root.is_object() && root.contains("record")) {
         takeOne(root, 0);
@@ -209,6 +211,10 @@ void RecordFileReader::add(const Record& record, const std::string& words) {
             finding.value = jsonExcerpt(object.at(at));
         m_findings.push_back(std::move(finding));
     }
+}
+
+bool RecordFileReader::hasRefused(RecordKind kind, const std::string& id) const {
+    return m_refused.count({kind, id}) != 0;
 }
 
 std::vector<Location> RecordFileReader::locate(const std::vector<RecordSpot>& spots) const {

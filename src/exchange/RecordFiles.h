@@ -4,8 +4,10 @@
 #include <cstddef>
 #include <functional>
 #include <memory>
+#include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/Finding.h"
@@ -44,6 +46,10 @@ public:
     std::vector<IncomingRecord>& records() { return m_records; }
     const std::vector<Finding>& findings() const { return m_findings; }
 
+    // Whether a record of that id was read and refused: references to it lead nowhere only because
+    // of that.
+    bool hasRefused(RecordKind kind, const std::string& id) const;
+
     // Where fields of incoming records stand, with their lines.
     std::vector<Location> locate(const std::vector<RecordSpot>& spots) const;
 
@@ -57,6 +63,7 @@ private:
     std::unique_ptr<Inner> m_inner;
     std::vector<IncomingRecord> m_records;
     std::vector<Finding> m_findings;
+    std::set<std::pair<RecordKind, std::string>> m_refused;
 };
 
 // The text of a record file with these payloads, in their order, indented for reading.

@@ -17,12 +17,13 @@ namespace {
 
 constexpr std::size_t largestSchema = 1 << 20;
 
-// "'name'" out of the validator's sentence.
-std::string quotedPart(const std::string& sentence) {
-    const std::size_t from = sentence.find('\'');
+// The name that the validator's sentence gives in single quotes after `lead`.
+std::string nameAfter(const std::string& sentence, std::string_view lead) {
+    const std::size_t at = sentence.find(lead);
+    const std::size_t from = at == std::string::npos ? at : at + lead.size();
     const std::size_t to = sentence.rfind('\'');
     return from == std::string::npos || to <= from ? std::string()
-                                                   : sentence.substr(from + 1, to - from - 1);
+                                                   : sentence.substr(from, to - from);
 }
 
 bool startsWith(const std::string& text, std::string_view beginning) {
@@ -116,6 +117,37 @@ std::string meaningRemedy(const Json* schema) {
     return "It means: " + withoutFullStop((*schema)["description"].get<std::string>()) + ".";
 }
 
+// Bounds, by the beginning of the validator's sentence and the keyword of the schema.
+struct Bound {
+    const char* said;
+    const char* keyword;
+    const char* before;
+    const char* after;
+};
+
+constexpr Bound bounds[] = {
+    {"Expected number greater than or equal to", "minimum", "it is below ", ""},
+    {"Expected number greater than", "exclusiveMinimum", "it is not above ", ""},
+    {"Expected number less than or equal to", "maximum", "it is above ", ""},
+    {"Expected number less than", "exclusiveMaximum", "it is not below ", ""},
+    {"String should be no fewer than", "minLength", "the text is shorter than ", " characters"},
+    {"String should be no more than", "maxLength", "the text is longer than ", " characters"},
+    {"Array should contain no fewer than", "minItems", "the list is shorter than ", " items"},
+    {"Array should contain no more than", "maxItems", "the list is longer than ", " items"},
+};
+
+std::optional<std::string> boundWords(const std::string& said, const Json* schema) {
+    for (const Bound& bound : bounds) {
+        if (!startsWith(said, bound.said) || schema == nullptr || !schema->contains(bound.keyword))
+            continue;
+        const Json& limit = (*schema)[bound.keyword];
+        const std::string plural = bound.after;
+        const bool one = limit == 1 && !plural.empty();
+        return bound.before + limit.dump() + (one ? plural.substr(0, plural.size() - 1) : plural);
+    }
+    return std::nullopt;
+}
+
 // The validator's sentence in our words; nothing for those that only repeat a deeper one.
 std::optional<Complaint> inOurWords(const valijson::ValidationResults::Error& error,
                                     const Json& schema, const Json& object) {
@@ -127,13 +159,13 @@ std::optional<Complaint> inOurWords(const valijson::ValidationResults::Error& er
     if (startsWith(said, "Failed to validate"))
         return std::nullopt;
     if (startsWith(said, "Object contains a property")) {
-        const std::string name = quotedPart(said);
+        const std::string name = nameAfter(said, "constraints: '");
         return Complaint{pointer + "/" + pointerStep(name),
                          "there is no field \"" + excerpt(name) + "\" here",
                          unknownFieldRemedy(part, name)};
     }
     if (startsWith(said, "Missing required property")) {
-        const std::string name = quotedPart(said);
+        const std::string name = nameAfter(said, "property '");
         const std::string field = pointer + "/" + pointerStep(name);
         return Complaint{field, "the field \"" + name + "\" is missing",
                          meaningRemedy(schemaAt(schema, field))};
@@ -147,7 +179,8 @@ std::optional<Complaint> inOurWords(const valijson::ValidationResults::Error& er
                                                                     : std::string())};
     if (startsWith(said, "Failed to match regex"))
         return Complaint{pointer, "it is not written the way it should be", meaningRemedy(part)};
-    return Complaint{pointer, withoutFullStop(said), meaningRemedy(part)};
+    return Complaint{pointer, boundWords(said, part).value_or(withoutFullStop(said)),
+                     meaningRemedy(part)};
 }
 
 }  // namespace

@@ -29,14 +29,18 @@ PdfString unicodeString(const std::string& text) {
 }
 
 std::string number(double value) {
-    if (!std::isfinite(value))
-        throw RenderError("page model", "a measure is not a finite number",
-                          "Report this fault of the program.");
     return formatFixed(value, 3);
 }
 
 double points(double length_mm) {
     return length_mm / mmPerPoint;
+}
+
+void checkMeasures(const std::vector<double>& measures) {
+    for (const double measure : measures)
+        if (!std::isfinite(measure))
+            throw RenderError("page model", "a measure is not a finite number",
+                              "Report this fault of the program.");
 }
 
 void checkColour(const LabColour& colour) {
@@ -50,6 +54,36 @@ void checkColour(const LabColour& colour) {
                               formatShortest(colour.a) + ", b* " + formatShortest(colour.b) +
                               " lies outside 0 to 100 and -160 to 160",
                           "Check the reading that it came from.");
+}
+
+void checkText(const TextRun& run, const PdfFonts& fonts) {
+    if (const auto missing = fonts.missingGlyph(run.role, run.text))
+        throw RenderError("page model",
+                          "no font of this sheet has " + codePointName(*missing) + " in \"" +
+                              excerpt(run.text) + "\"",
+                          "Write the text without it, or add a font family that has it to the "
+                          "template.");
+}
+
+// Before anything is drawn: the library does not let go of a page that is left half drawn.
+void check(const PageModel& model, const PdfFonts& fonts) {
+    if (model.pages.empty())
+        throw RenderError("page model", "it has no pages", "Report this fault of the program.");
+    checkMeasures({model.paper.width_mm, model.paper.height_mm});
+    for (const Page& page : model.pages) {
+        for (const Swatch& swatch : page.swatches) {
+            checkMeasures(
+                {swatch.x_mm, swatch.y_mm, swatch.width_mm, swatch.height_mm, swatch.outline_mm});
+            checkColour(swatch.colour);
+        }
+        for (const Rule& rule : page.rules)
+            checkMeasures(
+                {rule.fromX_mm, rule.fromY_mm, rule.toX_mm, rule.toY_mm, rule.width_mm, rule.grey});
+        for (const TextRun& run : page.texts) {
+            checkMeasures({run.x_mm, run.baselineY_mm, run.size_pt, run.grey});
+            checkText(run, fonts);
+        }
+    }
 }
 
 // Draws the pages of one document.
@@ -114,7 +148,6 @@ private:
         spaces.AddKey("LabD50", labSpace());
         sheet.GetResources()->GetDictionary().AddKey("ColorSpace", spaces);
         for (const Swatch& swatch : swatches) {
-            checkColour(swatch.colour);
             const std::string box = x(swatch.x_mm) + " " + y(swatch.y_mm + swatch.height_mm) + " " +
                                     number(points(swatch.width_mm)) + " " +
                                     number(points(swatch.height_mm)) + " re\n";
@@ -134,13 +167,6 @@ private:
     }
 
     void drawText(PoDoFo::PdfPainter& painter, const TextRun& run) {
-        number(run.x_mm + run.baselineY_mm + run.size_pt);
-        if (const auto missing = m_fonts.missingGlyph(run.role, run.text))
-            throw RenderError("page model",
-                              "no font of this sheet has " + codePointName(*missing) + " in \"" +
-                                  excerpt(run.text) + "\"",
-                              "Write the text without it, or add a font family that has it to the "
-                              "template.");
         painter.SetGray(run.grey);
         double x_mm = run.x_mm;
         for (const PdfFonts::Piece& piece : m_fonts.pieces(run.role, run.text)) {
@@ -270,8 +296,7 @@ std::string draw(const PageModel& model, const PdfFonts& fonts) {
 }  // namespace
 
 std::string writePdf(const PageModel& model, const PdfFonts& fonts) {
-    if (model.pages.empty())
-        throw RenderError("page model", "it has no pages", "Report this fault of the program.");
+    check(model, fonts);
     try {
         std::string bytes = draw(model, fonts);
         identifyByContent(bytes);

@@ -19,6 +19,7 @@ struct PageArea {
 // Every strip stands whole on one page, in order, below the strip before it. Strips that keep with
 // the next go to one page where they fit on one at all; where they don't, they are dealt out one by
 // one. Headers are repeated as the strips ask. At least one page.
+// Pre: area.firstTop_mm is not below area.laterTop_mm.
 // Throws RenderError, naming `where`, for a strip that is taller than a page.
 std::vector<Page> paginate(const StripGroup& strips, const std::vector<StripGroup>& headers,
                            const PageArea& area, const std::string& where);

@@ -150,7 +150,7 @@ private:
             m_result.problems.push_back(
                 {i, reference.pointer,
                  "there is no " + std::string(textOf(reference.wanted)) + " of that id",
-                 reference.id, "Correct the id, or take that record in too."});
+                 reference.id, "Correct the id, or take that record in too.", reference.wanted});
         if (dangling.empty())
             m_touched.push_back({i, kindOf(m_entries[i].record), step.key});
     }

@@ -39,6 +39,8 @@ struct IntakeProblem {
     std::string what;
     std::string value;
     std::string remedy;
+    std::optional<RecordKind> wanted =
+        std::nullopt;  // the kind of record that `value` should name, but does not
 };
 
 struct IntakeResult {

@@ -30,12 +30,11 @@ Finding finding(const std::string& rule, const std::string& record, const std::s
     return found;
 }
 
-// Tables that are projections: all but the journal and the bytes of attachments.
+// Tables that are projections: all but the journal.
 std::vector<std::string> projectionTables(const Database& database) {
     std::vector<std::string> names;
     Statement rows = database.prepare(
-        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT IN ('journal', "
-        "'attachmentBytes') AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
+        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name <> 'journal' AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
     while (rows.step())
         names.push_back(rows.text(0));
     return names;

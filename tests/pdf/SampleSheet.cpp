@@ -26,14 +26,16 @@ Table mixTable() {
                      {"Mass, g", Alignment::decimal, 0, 22},
                      {"Share, %", Alignment::decimal, 0, 22},
                      {"Colour when dry", Alignment::left, 4, 0}};
-    table.rows = {
-        {{"Mix for layer 3, warm grey"}, false, false, true},
-        {{"Transparent base", "–", "97.25", "97.3", TableCell({92.1, -1.2, 6.4}, "L* 92.1, a* −1.2, b* 6.4")}},
-        {{"Phthalo blue", "PB15:3", "2", "2", TableCell({38.4, -12, -42.5}, "L* 38.4, a* −12.0, b* −42.5")}},
-        {{"Burnt sienna, as it was left over from the first run in spring", "PBr7", "0.125", "0.1",
-          TableCell({34.2, 21.7, 24.9}, "L* 34.2, a* 21.7, b* 24.9")}},
-        {{"Quinacridone red", "PV19", "< 0.1", "0.08", TableCell({42.0, 58.1, 18.8}, "L* 42.0, a* 58.1, b* 18.8")}},
-        {{"Sum", "", "99.4", "100", ""}, true, true}};
+    table.rows = {{{"Mix for layer 3, warm grey"}, false, false, true},
+                  {{"Transparent base", "–", "97.25", "97.3",
+                    TableCell({92.1, -1.2, 6.4}, "L* 92.1, a* −1.2, b* 6.4")}},
+                  {{"Phthalo blue", "PB15:3", "2", "2",
+                    TableCell({38.4, -12, -42.5}, "L* 38.4, a* −12.0, b* −42.5")}},
+                  {{"Burnt sienna, as it was left over from the first run in spring", "PBr7",
+                    "0.125", "0.1", TableCell({34.2, 21.7, 24.9}, "L* 34.2, a* 21.7, b* 24.9")}},
+                  {{"Quinacridone red", "PV19", "< 0.1", "0.08",
+                    TableCell({42.0, 58.1, 18.8}, "L* 42.0, a* 58.1, b* 18.8")}},
+                  {{"Sum", "", "99.4", "100", ""}, true, true}};
     return table;
 }
 
@@ -85,17 +87,19 @@ PageModel sampleSheet(const PdfFonts& fonts) {
     flow.title("Evening by the Weir, with Alders and the Lights of the Paper Mill on the Far Bank",
                "Record of an edition, EV-12");
     flow.heading(1, "The edition");
-    flow.labelValues({{"Process", "Reduction linocut in six layers"},
-                      {"Image", "240 × 310 mm"},
-                      {"Sheet", "330 × 420 mm"},
-                      {"Titles", "Βράδυ στο φράγμα · Вечер у плотины · Večer při jezu, Wieczór, Łódź, Ångström"},
-                      {"Paper",
-                       "Mulberry paper of 52 g/m², sized on one side, from two deliveries; the "
-                       "second is a little warmer and was used for impressions 20 to 36 only"}});
+    flow.labelValues(
+        {{"Process", "Reduction linocut in six layers"},
+         {"Image", "240 × 310 mm"},
+         {"Sheet", "330 × 420 mm"},
+         {"Titles", "Βράδυ στο φράγμα · Вечер у плотины · Večer při jezu, Wieczór, Łódź, Ångström"},
+         {"Paper",
+          "Mulberry paper of 52 g/m², sized on one side, from two deliveries; the "
+          "second is a little warmer and was used for impressions 20 to 36 only"}});
     flow.heading(1, "How many there are");
-    flow.paragraph("Each impression carries one designation, given once. The arithmetic below "
-                   "counts what was signed; working proofs that were destroyed are listed further "
-                   "down and are outside the count.");
+    flow.paragraph(
+        "Each impression carries one designation, given once. The arithmetic below "
+        "counts what was signed; working proofs that were destroyed are listed further "
+        "down and are outside the count.");
     flow.table(countTable());
     flow.heading(1, "Inks");
     flow.table(mixTable());
@@ -107,8 +111,9 @@ PageModel sampleSheet(const PdfFonts& fonts) {
     flow.heading(2, "Printed on the hand press");
     flow.table(impressionTable());
     flow.heading(1, "Statement");
-    flow.paragraph("The block was cut away as the edition was printed, so that no further "
-                   "impressions can be made from it.");
+    flow.paragraph(
+        "The block was cut away as the edition was printed, so that no further "
+        "impressions can be made from it.");
     flow.signatureLines({"Artist, date", "Printer, date"});
     return flow.finish();
 }

@@ -37,8 +37,19 @@ TEST(LineBreaker, BreaksLongWordsBetweenCodePoints) {
     EXPECT_EQ(brokenAt(4, "a Жёлтыйцвет"), (Lines{"a", "Жёлт", "ыйцв", "ет"}));
 }
 
+// Some fonts give marks a width.
+class WideMarks : public EvenMeasurer {
+public:
+    double width_mm(FontRole, double size_pt, std::string_view utf8) const override {
+        return static_cast<double>(codePoints(utf8).size()) * 0.5 * size_pt * mmPerPoint;
+    }
+};
+
 TEST(LineBreaker, NeverPartsAMarkFromItsLetter) {
     EXPECT_EQ(brokenAt(2, "aбв\u0301г"), (Lines{"aб", "в\u0301г"}));
+    const WideMarks wide;
+    EXPECT_EQ(breakLines(wide, FontRole::body, 10, "aв\u0301г", 2 * 5 * mmPerPoint),
+              (Lines{"a", "в\u0301", "г"}));
 }
 
 TEST(LineBreaker, GivesACharacterWiderThanTheLineALineOfItsOwn) {

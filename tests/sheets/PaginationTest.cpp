@@ -82,6 +82,18 @@ TEST(Pagination, RepeatsTheHeaderOnAContinuedPage) {
     EXPECT_EQ(namesOn(pages[2]), "h6");
 }
 
+TEST(Pagination, CountsTheRepeatedHeaderIntoTheHeightOfWhatFollowsIt) {
+    StripGroup strips = {strip("h", true)};
+    for (const char* name : {"1", "2", "3", "4", "5", "6"}) {
+        strips.push_back(strip(name, *name == '4' || *name == '5'));
+        strips.back().repeatedHeader = 0;
+    }
+    const auto pages = paginate(strips, {{strip("h")}}, area, "sheet");
+    ASSERT_EQ(pages.size(), 3u);
+    EXPECT_EQ(namesOn(pages[1]), "h45");
+    EXPECT_EQ(namesOn(pages[2]), "h6");
+}
+
 TEST(Pagination, RefusesAStripTallerThanAPage) {
     Strip tall = strip("t");
     tall.height_mm = 41;

@@ -1,0 +1,176 @@
+#include "calc/Assessment.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace rackbook {
+
+namespace {
+
+constexpr double hair = 1e-9;
+
+// Short lists, mostly in order already; keeps the order of recording among equals.
+template <class Before>
+void insertInOrder(std::vector<std::uint32_t>& rows, std::uint32_t row, Before&& comesBefore) {
+    rows.push_back(row);
+    for (std::size_t i = rows.size() - 1; i > 0 && comesBefore(rows[i], rows[i - 1]); --i)
+        std::swap(rows[i], rows[i - 1]);
+}
+
+}  // namespace
+
+void Assessment::collectPulls(std::size_t impression) {
+    m_pulls.clear();
+    const std::uint32_t* last = m_history.pullsOf.end(impression);
+    for (const std::uint32_t* row = m_history.pullsOf.begin(impression); row != last; ++row)
+        if (startOf(*row).earliest <= m_asOf)
+            insertInOrder(m_pulls, *row, [this](std::uint32_t a, std::uint32_t b) {
+                return startOf(a).earliest != startOf(b).earliest
+                           ? startOf(a).earliest < startOf(b).earliest
+                           : ordinalOf(a) < ordinalOf(b);
+            });
+}
+
+void Assessment::collectLooks(std::size_t impression) {
+    m_looks.clear();
+    const std::uint32_t* last = m_history.looksOf.end(impression);
+    for (const std::uint32_t* row = m_history.looksOf.begin(impression); row != last; ++row)
+        if (m_history.looks[*row].at.earliest <= m_asOf)
+            insertInOrder(m_looks, *row, [this](std::uint32_t a, std::uint32_t b) {
+                const TimeSpan& first = m_history.looks[a].at;
+                const TimeSpan& second = m_history.looks[b].at;
+                return first.earliest != second.earliest ? first.earliest < second.earliest
+                                                         : first.latest < second.latest;
+            });
+}
+
+ReadinessRow Assessment::startRow(std::size_t impression) const {
+    ReadinessRow row;
+    row.impression = static_cast<int>(impression);
+    if (!m_stays.empty() && m_stays.back().to.earliest > m_asOf)
+        row.place = m_stays.back().place;
+    if (row.place >= 0) {
+        row.lightNow = lightIn(m_stays.back(), m_asOf);
+        row.outOfHands = m_light.isOutOfHands(row.place);
+    } else {
+        row.outOfHands = m_history.impressions[impression].withHolder;
+    }
+    row.gaps.pulls = m_pulls.empty();
+    if (m_pulls.empty())
+        return row;
+    row.lastPull = static_cast<int>(m_pulls.back());
+    fillLooks(row, m_asOf);
+    return row;
+}
+
+// From the last pull back to the last one that is certainly extender-rich. Where pulls in between
+// may be, the verdict stands only if it comes out the same whichever of them is.
+ReadinessRow Assessment::judge(const ReadinessRow& start) const {
+    ReadinessRow doubtful;
+    bool readyAnyway = true;
+    for (auto pull = m_pulls.rbegin(); pull != m_pulls.rend(); ++pull) {
+        const Richness richness = m_inks[*pull].richness;
+        if (richness == Richness::notRich)
+            continue;
+        ReadinessRow row = judgeFrom(start, *pull);
+        readyAnyway = readyAnyway && row.verdict == Verdict::ready;
+        if (richness == Richness::maybe) {
+            if (doubtful.doubtfulPull >= 0)
+                continue;
+            doubtful = row;
+            doubtful.doubtfulPull = static_cast<int>(*pull);
+        } else if (doubtful.doubtfulPull < 0) {
+            return row;
+        } else {
+            return readyAnyway ? doubtful : settleDoubt(doubtful, row);
+        }
+    }
+    if (doubtful.doubtfulPull >= 0) {
+        if (!readyAnyway) {
+            doubtful.verdict = Verdict::unknown;
+            doubtful.gaps.extenderShare = true;
+        }
+        return doubtful;
+    }
+    ReadinessRow row = start;
+    row.verdict = Verdict::notAffected;
+    return row;
+}
+
+// What falls short since the certain pull falls short since the later, doubtful one too.
+ReadinessRow Assessment::settleDoubt(ReadinessRow doubtful, const ReadinessRow& certain) const {
+    const bool shortAnyway =
+        certain.verdict == Verdict::moreLight || certain.verdict == Verdict::bringOut;
+    ReadinessRow row = shortAnyway ? certain : doubtful;
+    if (!shortAnyway)
+        row.verdict = Verdict::unknown;
+    row.doubtfulPull = doubtful.doubtfulPull;
+    row.gaps.extenderShare = true;
+    return row;
+}
+
+ReadinessRow Assessment::judgeFrom(const ReadinessRow& start, std::uint32_t pull) const {
+    const PullInk& ink = m_inks[pull];
+    ReadinessRow row = start;
+    row.pull = static_cast<int>(pull);
+    row.layer = m_history.pulls[pull].layer;
+    row.pulled = startOf(pull);
+    row.extenderShare = ink.extenderShare;
+    row.shareRemembered = ink.remembered;
+    row.drierShare = ink.drierShare;
+    fillLightRule(row);
+    walkStays(row, start.outOfHands);
+    fillLooks(row, m_asOf);
+    row.gates = judgeGates(factsOf(row));
+    row.verdict = verdictOf(row);
+    if (row.verdict != Verdict::unknown)
+        row.gaps = {};
+    return row;
+}
+
+void Assessment::fillLightRule(ReadinessRow& row) const {
+    row.lightRule = LightRule::drierNotKnown;
+    if (row.drierShare.low + hair >= m_drierLeastShare)
+        row.lightRule = LightRule::withDrier;
+    else if (row.drierShare.high + hair < m_drierLeastShare)
+        row.lightRule = LightRule::withoutDrier;
+    row.daysNeeded = row.lightRule == LightRule::withDrier ? m_lightDays : m_lightDaysCareful;
+}
+
+GateFacts Assessment::factsOf(const ReadinessRow& row) const {
+    GateFacts facts;
+    facts.daysLow = row.daysLow;
+    facts.daysHigh = row.daysHigh;
+    facts.daysNeeded = row.daysNeeded;
+    facts.hasTouch = row.touchLook >= 0;
+    facts.hasColour = row.colourLook >= 0;
+    if (facts.hasTouch)
+        facts.touch = m_history.looks[static_cast<std::size_t>(row.touchLook)].touch;
+    if (facts.hasColour)
+        facts.colour = m_history.looks[static_cast<std::size_t>(row.colourLook)].colour;
+    return facts;
+}
+
+Verdict Assessment::verdictOf(const ReadinessRow& row) {
+    if (allPassed(row.gates))
+        return Verdict::ready;
+    const ReadinessGaps& gaps = row.gaps;
+    const bool missing = gaps.whereabouts || gaps.lightAtPlace || gaps.lightAtHolder || gaps.dates;
+    const GateResult& light = row.gates[static_cast<std::size_t>(GateKind::light)];
+    if (light.state == GateState::open && missing)
+        return Verdict::unknown;
+    if (row.outOfHands && row.lightNow == LightState::unstated)
+        return Verdict::unknown;
+    if (row.putAwayEarly && countsAsDark(row.lightNow) && !row.outOfHands)
+        return Verdict::bringOut;
+    for (const GateResult& result : row.gates)
+        if (result.need == GateNeed::light)
+            return Verdict::moreLight;
+    return Verdict::lookDue;
+}
+
+LightState Assessment::lightIn(const Stay& stay, CivilMinute minute) const {
+    return stay.interleaved ? LightState::dark : m_light.at(stay.place, minute);
+}
+
+}  // namespace rackbook

@@ -1,0 +1,73 @@
+// The readiness of one impression after the other. Part of Readiness.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+#include "calc/LightDays.h"
+#include "calc/PlaceLight.h"
+#include "calc/PullInk.h"
+#include "calc/Readiness.h"
+#include "calc/Stays.h"
+
+namespace rackbook {
+
+// Uses the same buffers for every impression. The history must outlive it.
+class Assessment {
+public:
+    Assessment(const History& history, const HouseRules& rules, CivilMinute asOf)
+        : m_history(history),
+          m_asOf(asOf),
+          m_lightDays(rules.value("lightDays")),
+          m_lightDaysCareful(rules.value("lightDaysCareful")),
+          m_drierLeastShare(rules.value("drierLeastShare")),
+          m_light(history),
+          m_inks(inkOfPulls(history, rules)) {}
+
+    ReadinessRow assess(std::size_t impression) {
+        collectPulls(impression);
+        collectLooks(impression);
+        staysOf(m_history, impression, m_asOf, m_stays);
+        const ReadinessRow start = startRow(impression);
+        if (m_pulls.empty())
+            return start;
+        return judge(start);
+    }
+
+private:
+    void collectPulls(std::size_t impression);
+    void collectLooks(std::size_t impression);
+    ReadinessRow startRow(std::size_t impression) const;
+    ReadinessRow judge(const ReadinessRow& start) const;
+    ReadinessRow judgeFrom(const ReadinessRow& start, std::uint32_t pull) const;
+    ReadinessRow settleDoubt(ReadinessRow doubtful, const ReadinessRow& certain) const;
+
+    void fillLightRule(ReadinessRow& row) const;
+    void walkStays(ReadinessRow& row, bool outOfHands) const;
+    void noteDark(ReadinessRow& row, const Stay& stay, bool continues) const;
+    void notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const;
+    void fillLooks(ReadinessRow& row, CivilMinute until) const;
+    GateFacts factsOf(const ReadinessRow& row) const;
+    static Verdict verdictOf(const ReadinessRow& row);
+    LightState lightIn(const Stay& stay, CivilMinute minute) const;
+
+    const TimeSpan& startOf(std::uint32_t pull) const { return m_history.pulls[pull].start; }
+    int ordinalOf(std::uint32_t pull) const {
+        const int layer = m_history.pulls[pull].layer;
+        return layer < 0 ? 0 : m_history.layers[static_cast<std::size_t>(layer)].ordinal;
+    }
+
+    const History& m_history;
+    CivilMinute m_asOf;
+    double m_lightDays;
+    double m_lightDaysCareful;
+    double m_drierLeastShare;
+    PlaceLight m_light;
+    std::vector<PullInk> m_inks;
+    std::vector<std::uint32_t> m_pulls;  // of the impression at hand, in the order of time
+    std::vector<std::uint32_t> m_looks;
+    std::vector<Stay> m_stays;
+};
+
+}  // namespace rackbook

@@ -1,0 +1,105 @@
+#include <algorithm>
+
+#include "calc/Assessment.h"
+
+namespace rackbook {
+
+namespace {
+
+bool isBadlyKnown(const TimeSpan& span) {
+    return span.latest - span.earliest >= minutesPerDay;
+}
+
+}  // namespace
+
+void Assessment::walkStays(ReadinessRow& row, bool outOfHands) const {
+    row.gaps.dates = isBadlyKnown(row.pulled);
+    LightDays days(m_light, row.pulled, m_asOf);
+    const TimeSpan always{beginningOfTime, beginningOfTime};
+    const TimeSpan never{endOfTime, endOfTime};
+    if (m_stays.empty())
+        days.passUnknown(always, never);
+    else
+        days.passUnknown(always, m_stays.front().from);
+    bool followed = false;
+    for (std::size_t i = 0; i < m_stays.size(); ++i) {
+        const Stay& stay = m_stays[i];
+        if (stay.from.latest > row.pulled.earliest) {
+            notePutAway(row, stay, days);
+            row.gaps.dates = row.gaps.dates || isBadlyKnown(stay.from);
+        }
+        noteDark(row, stay, followed);
+        days.passStay(stay);
+        followed = stay.followed;
+        if (!followed && stay.to.earliest < endOfTime)
+            days.passUnknown(stay.to, i + 1 < m_stays.size() ? m_stays[i + 1].from : never);
+    }
+    row.daysLow = days.low();
+    row.daysHigh = days.high();
+    row.artificialLight = days.sawArtificial();
+    row.gaps.whereabouts = days.lostWhereabouts();
+    row.unlitPlace = days.unlitPlace();
+    const bool unlitOut = row.unlitPlace >= 0 && m_light.isOutOfHands(row.unlitPlace);
+    row.gaps.lightAtPlace = days.unlit() && !unlitOut;
+    row.gaps.lightAtHolder =
+        (days.unlit() && unlitOut) || (outOfHands && row.lightNow == LightState::unstated);
+}
+
+// Keeps the beginning of the dark time that lasts until the stay's end.
+void Assessment::noteDark(ReadinessRow& row, const Stay& stay, bool continues) const {
+    const CivilMinute end = std::min(stay.to.latest, m_asOf);
+    if (stay.place < 0 || !countsAsDark(lightIn(stay, end))) {
+        row.darkSince = {endOfTime, endOfTime};
+        return;
+    }
+    const bool darkBefore = continues && row.darkSince.earliest < endOfTime;
+    TimeSpan since = darkBefore ? row.darkSince : stay.from;
+    if (!stay.interleaved)
+        for (const LightSegment* s = m_light.begin(stay.place); s != m_light.end(stay.place); ++s) {
+            const bool begins = s != m_light.begin(stay.place) && !countsAsDark((s - 1)->state);
+            if (begins && s->from > stay.from.latest && s->from <= end && countsAsDark(s->state))
+                since = {s->from, s->from};
+        }
+    row.darkSince = {std::max(since.earliest, row.pulled.earliest),
+                     std::max(since.latest, row.pulled.latest)};
+}
+
+void Assessment::notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const {
+    if (row.putAwayEarly || stay.place < 0)
+        return;
+    const bool dark = countsAsDark(lightIn(stay, stay.from.latest));
+    if (!dark && !m_light.isOutOfHands(stay.place))
+        return;
+    ReadinessRow then = row;
+    then.daysLow = days.low();
+    then.daysHigh = days.high();
+    fillLooks(then, stay.from.latest);
+    if (allPassed(judgeGates(factsOf(then))))
+        return;
+    row.putAwayEarly = true;
+    row.putAwayEarlyOn = stay.from;
+    row.putAwayTo = stay.place;
+}
+
+// Only looks that were certainly made after the pull speak for it.
+void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
+    CivilMinute lastPull = beginningOfTime;
+    for (const std::uint32_t pull : m_pulls)
+        if (startOf(pull).earliest <= until)
+            lastPull = std::max(lastPull, startOf(pull).latest);
+    row.touchLook = -1;
+    row.colourLook = -1;
+    for (const std::uint32_t i : m_looks) {
+        const HistoryLook& look = m_history.looks[i];
+        if (look.at.earliest > until)
+            break;
+        if (look.hasTouch && look.at.earliest > lastPull)
+            row.touchLook = static_cast<int>(i);
+        if (look.hasColour && row.pull >= 0 && look.at.earliest > row.pulled.latest)
+            row.colourLook = static_cast<int>(i);
+    }
+    row.touchDry = row.touchLook >= 0 &&
+                   m_history.looks[static_cast<std::size_t>(row.touchLook)].touch == Touch::dry;
+}
+
+}  // namespace rackbook

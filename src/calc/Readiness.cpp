@@ -1,0 +1,21 @@
+#include "calc/Readiness.h"
+
+#include "calc/Assessment.h"
+
+namespace rackbook {
+
+Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinute asOf) {
+    Readiness readiness;
+    readiness.asOf = asOf;
+    readiness.rows.reserve(history.impressions.size());
+    Assessment assessment(history, rules, asOf);
+    for (std::size_t i = 0; i < history.impressions.size(); ++i) {
+        if (history.impressions[i].fate != ImpressionFate::kept)
+            ++readiness.leftOut;
+        else
+            readiness.rows.push_back(assessment.assess(i));
+    }
+    return readiness;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,199 @@
+#include <cmath>
+
+#include "base/Numbers.h"
+#include "calc/Readiness.h"
+#include "calc/Wording.h"
+
+namespace rackbook {
+
+namespace {
+
+class Reasons {
+public:
+    Reasons(const ReadinessRow& row, const History& history, const HouseRules& rules)
+        : m_row(row), m_history(history), m_rules(rules) {}
+
+    std::vector<std::string> all() {
+        if (m_row.pull >= 0)
+            sayLight();
+        else if (m_row.verdict == Verdict::notAffected)
+            say("No layer of it is extender-rich.");
+        sayLooks();
+        sayPlace();
+        sayGaps();
+        return std::move(m_sentences);
+    }
+
+private:
+    void say(std::string sentence) { m_sentences.push_back(std::move(sentence)); }
+
+    const HistoryLook& look(int i) const { return m_history.looks[static_cast<std::size_t>(i)]; }
+    const std::string& placeName(int i) const {
+        return m_history.places[static_cast<std::size_t>(i)].name;
+    }
+    bool passed(GateKind kind) const {
+        return m_row.gates[static_cast<std::size_t>(kind)].state == GateState::passed;
+    }
+
+    // "Layer 5", "A layer"
+    std::string layerName(int pull) const {
+        const int layer = m_history.pulls[static_cast<std::size_t>(pull)].layer;
+        return layer < 0
+                   ? "A layer"
+                   : "Layer " +
+                         std::to_string(m_history.layers[static_cast<std::size_t>(layer)].ordinal);
+    }
+
+    std::string inkWords() const {
+        const Estimate& base = m_row.extenderShare;
+        if (m_row.shareRemembered)
+            return percentWords(base) + " extender as remembered, drier not known";
+        if (base.low <= 0 && base.high >= 1)
+            return "share of extender not known";
+        return percentWords(base) + " extender, " + drierWords();
+    }
+
+    std::string drierWords() const {
+        const Estimate& drier = m_row.drierShare;
+        if (drier.high <= 0)
+            return "no drier";
+        if (m_row.lightRule == LightRule::drierNotKnown && drier.high >= 1)
+            return "drier not known";
+        const std::string share = percentWords(drier) + " drier";
+        return m_row.lightRule == LightRule::withoutDrier ? share + ", which counts as none"
+                                                          : share;
+    }
+
+    void sayLight() {
+        const std::string wanted = formatShortest(m_row.daysNeeded);
+        std::string text = layerName(m_row.pull) + " (" + inkWords() + ") was pulled " +
+                           dayWords(m_row.pulled) + "; it has ";
+        const bool never = m_row.daysHigh <= 0;
+        text += never ? "not hung in light since"
+                      : "hung in light for " + daysWords(m_row.daysLow, m_row.daysHigh);
+        if (never)
+            text += ", and the studio wants " + wanted + (m_row.daysNeeded == 1 ? " day" : " days");
+        else
+            text += passed(GateKind::light) ? "; the studio wants " + wanted
+                                            : " of the " + wanted + " that the studio wants";
+        if (m_row.touchLook < 0 && m_row.colourLook < 0)
+            text += "; no look since";
+        say(text + ".");
+        sayLightRule(wanted);
+        if (m_row.artificialLight)
+            say("Time in artificial light counts as dark.");
+    }
+
+    void sayLightRule(const std::string& wanted) {
+        const bool careful = m_row.lightRule != LightRule::withDrier;
+        const char* why = "with drier in the ink";
+        if (m_row.lightRule == LightRule::withoutDrier)
+            why = "without drier in the ink";
+        if (m_row.lightRule == LightRule::drierNotKnown)
+            why = "where the ink is not known to hold drier";
+        const std::string name = careful ? "lightDaysCareful" : "lightDays";
+        for (const RuleInForce& rule : m_rules.all())
+            if (rule.rule == name)
+                say(wanted + (m_row.daysNeeded == 1 ? " day is" : " days are") + " wanted " + why +
+                    ": " + originWords(rule) + ".");
+    }
+
+    void sayLooks() {
+        if (m_row.colourLook >= 0) {
+            static constexpr const char* found[] = {
+                "found the colour turned", "found the colour returning", "found the colour true"};
+            const HistoryLook& seen = look(m_row.colourLook);
+            say("The look " + dayWords(seen.at) + " " +
+                found[static_cast<std::size_t>(seen.colour)] + ".");
+        }
+        if (m_row.touchLook >= 0) {
+            const HistoryLook& felt = look(m_row.touchLook);
+            const std::string touch = felt.touch == Touch::dry
+                                          ? "dry to the touch"
+                                          : std::string("still ") + textOf(felt.touch);
+            say("The look " + dayWords(felt.at) + " found it " + touch + ".");
+        }
+        sayMissingLooks();
+    }
+
+    void sayMissingLooks() {
+        const bool neither = m_row.touchLook < 0 && m_row.colourLook < 0;
+        if (m_row.lastPull < 0 || (m_row.pull >= 0 && neither))
+            return;
+        if (m_row.touchLook < 0)
+            say("No look since the last pull says how it feels.");
+        if (m_row.pull >= 0 && m_row.colourLook < 0)
+            say("No look since says whether the colour is true.");
+    }
+
+    void sayPlace() {
+        const bool dark = countsAsDark(m_row.lightNow);
+        if (m_row.verdict == Verdict::bringOut) {
+            say("It was put away too early, " + dayWords(m_row.putAwayEarlyOn) + " into " +
+                placeName(m_row.putAwayTo) + "; bring it out into light" +
+                (passed(GateKind::light) ? " and look at it." : "."));
+        } else if (m_row.putAwayEarly) {
+            say("It was put away " + dayWords(m_row.putAwayEarlyOn) + " (" +
+                placeName(m_row.putAwayTo) + ") before all that the studio wants was recorded.");
+        }
+        if (m_row.place < 0)
+            return;
+        const std::string where = "It is at " + placeName(m_row.place);
+        const char* light =
+            m_row.lightNow == LightState::artificial ? ", in artificial light" : ", in the dark";
+        if (dark && m_row.pull >= 0)
+            say(where + light + " since " + sinceWords(m_row.darkSince) + ".");
+        else if (dark)
+            say(where + light + ".");
+        else
+            say(where + (m_row.lightNow == LightState::lit ? ", in light." : "."));
+    }
+
+    static std::string sinceWords(const TimeSpan& span) {
+        const std::string words = dayWords(span);
+        return words.compare(0, 3, "on ") == 0 ? words.substr(3) : "some time " + words;
+    }
+
+    void sayGaps() {
+        const ReadinessGaps& gaps = m_row.gaps;
+        if (gaps.pulls)
+            say("No pull of it is recorded.");
+        if (gaps.extenderShare)
+            sayDoubtfulShare();
+        if (gaps.lightAtHolder)
+            say("It is out of the studio's hands, and its light there is not known.");
+        else if (gaps.whereabouts)
+            say("For some of the time since, nothing says where it was.");
+        if (gaps.lightAtPlace)
+            say("The light at " + placeName(m_row.unlitPlace) + " is not known.");
+        if (gaps.dates)
+            say("The dates are known too badly to count its days.");
+    }
+
+    void sayDoubtfulShare() {
+        say(layerName(m_row.doubtfulPull) +
+            " may be extender-rich: nothing recorded says whether its ink held " +
+            percentWords(Estimate::exactly(m_rules.value("extenderRichShare"))) +
+            " extender or more.");
+    }
+
+    const ReadinessRow& m_row;
+    const History& m_history;
+    const HouseRules& m_rules;
+    std::vector<std::string> m_sentences;
+};
+
+}  // namespace
+
+std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& history,
+                                    const HouseRules& rules) {
+    return Reasons(row, history, rules).all();
+}
+
+const char* verdictWords(Verdict verdict) {
+    static constexpr const char* words[] = {"ready",        "a look is due", "more light",
+                                            "bring it out", "not affected",  "not known"};
+    return words[static_cast<std::size_t>(verdict)];
+}
+
+}  // namespace rackbook

@@ -1,0 +1,66 @@
+#include "calc/Wording.h"
+
+#include <cmath>
+
+#include "base/Numbers.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr double hair = 1e-6;
+
+std::string percent(double share) {
+    std::string text = formatFixed(share * 100, 1);
+    if (text.size() > 2 && text.compare(text.size() - 2, 2, ".0") == 0)
+        text.resize(text.size() - 2);
+    return text;
+}
+
+}  // namespace
+
+std::string dayWords(const TimeSpan& span) {
+    const bool fromEver = span.earliest <= beginningOfTime;
+    const bool forEver = span.latest >= endOfTime;
+    if (fromEver && forEver)
+        return "at an unknown time";
+    if (fromEver)
+        return "by " + formatDay(span.latest);
+    if (forEver)
+        return "after " + formatDay(span.earliest);
+    if (dayOf(span.earliest) == dayOf(span.latest))
+        return "on " + formatDay(span.earliest);
+    return "between " + formatDay(span.earliest) + " and " + formatDay(span.latest);
+}
+
+std::string percentWords(const Estimate& share) {
+    const std::string low = percent(share.low);
+    const std::string high = percent(share.high);
+    return low == high ? low + " %" : low + "–" + high + " %";
+}
+
+std::string daysWords(double low, double high) {
+    const double from = std::floor(low + hair);
+    const double to = std::floor(high + hair);
+    if (to > from + 1)
+        return formatFixed(from, 0) + " to " + formatFixed(to, 0) + " days";
+    return formatFixed(from, 0) + (from == 1 ? " day" : " days");
+}
+
+std::string originWords(const RuleInForce& rule) {
+    if (!rule.source.empty())
+        return rule.source;
+    switch (rule.origin) {
+        case Origin::studioRule:
+            return "studio rule";
+        case Origin::fitted:
+            return "fitted";
+        case Origin::publishedSource:
+            return "published source";
+        case Origin::commonPractice:
+            break;
+    }
+    return "common practice";
+}
+
+}  // namespace rackbook

@@ -1,0 +1,26 @@
+// Figures as sentences print them.
+#pragma once
+
+#include <string>
+
+#include "calc/Estimate.h"
+#include "records/History.h"
+#include "records/HouseRules.h"
+
+namespace rackbook {
+
+// "on 2026-03-04", "between 1998-01-01 and 1998-12-31", "by 1998-12-31", "after 1998-01-01",
+// "at an unknown time".
+std::string dayWords(const TimeSpan& span);
+
+// "97 %", "95.5–98 %"; one decimal at most.
+std::string percentWords(const Estimate& share);
+
+// "9 days", "1 day", "9 to 12 days": whole days, rounded down. One figure where the bounds are no
+// more than a day apart.
+std::string daysWords(double low, double high);
+
+// Where a rule comes from: "studio rule", "common practice, no source".
+std::string originWords(const RuleInForce& rule);
+
+}  // namespace rackbook

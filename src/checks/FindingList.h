@@ -1,0 +1,59 @@
+// Findings as rules put them together.
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/Finding.h"
+#include "records/Record.h"
+
+namespace rackbook {
+
+// The rule's name is filled in by audit().
+class FindingList {
+public:
+    template <class R>
+    void add(Severity severity, const R& record, std::string pointer, std::string what,
+             std::string value, std::string remedy) {
+        Finding finding;
+        finding.severity = severity;
+        finding.where.pointer = std::move(pointer);
+        finding.where.record = nameOf(R::kind, record.id);
+        finding.what = std::move(what);
+        finding.value = std::move(value);
+        finding.remedy = std::move(remedy);
+        m_findings.push_back(std::move(finding));
+    }
+
+    std::vector<Finding> take() { return std::move(m_findings); }
+
+private:
+    std::vector<Finding> m_findings;
+};
+
+// Working numbers that one finding speaks of.
+class Numbers {
+public:
+    void add(int number) { m_numbers.push_back(number); }
+    bool empty() const { return m_numbers.empty(); }
+
+    // "impression 3", "impressions 1-5,7"
+    std::string words() const;
+    // "impression 3 was", "impressions 1-5,7 were"
+    std::string words(const char* singularVerb, const char* pluralVerb) const;
+
+private:
+    std::vector<int> m_numbers;
+};
+
+// "/states/2" for ("/states", 2)
+std::string elementPointer(const char* list, std::size_t i);
+
+// "12.5 g": to the hundredth.
+std::string gramsWords(double mass_g);
+
+// "cut away", as sentences say what became of a matrix.
+const char* matrixFateWords(MatrixFate fate);
+
+}  // namespace rackbook

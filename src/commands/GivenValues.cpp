@@ -1,0 +1,70 @@
+#include "commands/GivenValues.h"
+
+#include "base/Numbers.h"
+#include "base/Text.h"
+#include "commands/BookAccess.h"
+
+namespace rackbook {
+
+namespace {
+
+bool isClockTime(const std::string& text) {
+    const auto digit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9'; };
+    return text.size() == 5 && digit(0) && digit(1) && text[2] == ':' && digit(3) && digit(4);
+}
+
+}  // namespace
+
+std::optional<EdtfDate> dateGiven(const CommandContext& context, const std::string& option) {
+    const std::optional<std::string> text = context.arguments.value(option);
+    return text ? std::optional(EdtfDate::parse(*text, "--" + option)) : std::nullopt;
+}
+
+std::optional<EdtfDate> momentGiven(const CommandContext& context, const Book& studio,
+                                    const std::string& option) {
+    const std::optional<std::string> text = context.arguments.value(option);
+    if (!text || !isClockTime(*text))
+        return dateGiven(context, option);
+    const std::string today = formatDay(nowAt(studio).earliest());
+    return EdtfDate::parse(today + "T" + *text, "--" + option);
+}
+
+EdtfDate momentGivenOrNow(const CommandContext& context, const Book& studio,
+                          const std::string& option) {
+    const std::optional<EdtfDate> given = momentGiven(context, studio, option);
+    return given ? *given : nowAt(studio);
+}
+
+EdtfDate dayIn(const EdtfDate& date) {
+    return date.hasTime() && !date.isInterval() ? EdtfDate::ofDay(date.earliest()) : date;
+}
+
+std::optional<int> wholeGiven(const CommandContext& context, const std::string& name, int least,
+                              int most) {
+    const std::optional<long long> given = context.arguments.whole(name);
+    if (!given)
+        return std::nullopt;
+    if (*given < least || *given > most)
+        throw UsageError(name + " is " + std::to_string(*given),
+                         "Give a whole number from " + std::to_string(least) + " to " +
+                             std::to_string(most) + ".");
+    return static_cast<int>(*given);
+}
+
+std::optional<std::pair<double, double>> sizeGiven(const CommandContext& context,
+                                                   const std::string& option) {
+    const std::optional<std::string> text = context.arguments.value(option);
+    if (!text)
+        return std::nullopt;
+    const std::size_t sign = text->find('x');
+    if (sign != std::string::npos) {
+        const std::optional<double> height = parseNumber(text->substr(0, sign));
+        const std::optional<double> width = parseNumber(text->substr(sign + 1));
+        if (height && width)
+            return std::pair(*height, *width);
+    }
+    throw UsageError("--" + option + " is \"" + excerpt(*text) + "\", which is no size",
+                     "Write height x width in mm without spaces, such as 300x200.");
+}
+
+}  // namespace rackbook

@@ -1,0 +1,35 @@
+// Values of options and arguments, read the way the records want them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "base/Edtf.h"
+#include "commands/Command.h"
+#include "records/Book.h"
+
+namespace rackbook {
+
+// A date as well as it is known. Throws InputError where the option is no such date.
+std::optional<EdtfDate> dateGiven(const CommandContext& context, const std::string& option);
+
+// The same, or a clock time of today at the studio, as 09:30. The second is now where the option
+// was left out.
+std::optional<EdtfDate> momentGiven(const CommandContext& context, const Book& studio,
+                                    const std::string& option);
+EdtfDate momentGivenOrNow(const CommandContext& context, const Book& studio,
+                          const std::string& option);
+
+// The day of a clock time; any other date as it is.
+EdtfDate dayIn(const EdtfDate& date);
+
+// A whole number of an option or argument. Throws UsageError outside least … most.
+std::optional<int> wholeGiven(const CommandContext& context, const std::string& name, int least,
+                              int most);
+
+// Height and width in mm, from 300x200. Throws UsageError.
+std::optional<std::pair<double, double>> sizeGiven(const CommandContext& context,
+                                                   const std::string& option);
+
+}  // namespace rackbook

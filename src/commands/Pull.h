@@ -1,0 +1,10 @@
+// rackbook pull: one printing run of a layer.
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command pullCommand();
+
+}  // namespace rackbook

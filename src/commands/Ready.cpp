@@ -1,0 +1,122 @@
+#include "commands/Ready.h"
+
+#include <algorithm>
+
+#include "base/Text.h"
+#include "commands/BookAccess.h"
+#include "commands/ReadyReport.h"
+#include "commands/SheetSelection.h"
+#include "exchange/TreeJson.h"
+#include "store/HistoryQuery.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+HistoryFilter filterOf(const CommandContext& context, const BookFile& book) {
+    HistoryFilter filter;
+    const std::optional<std::string> words = context.arguments.value("sheets");
+    if (!words)
+        return filter;
+    const SheetSelection selection = sheetsNamed(book, *words);
+    for (const Impression& impression : selection.sheets)
+        filter.impressions.push_back(impression.id);
+    return filter;
+}
+
+// Whether a place is the wanted one or lies within it.
+bool liesIn(const History& history, int place, const std::string& wanted) {
+    for (std::size_t steps = 0; place >= 0 && steps <= history.places.size(); ++steps) {
+        const HistoryPlace& here = history.places[static_cast<std::size_t>(place)];
+        if (here.id == wanted)
+            return true;
+        place = here.within;
+    }
+    return false;
+}
+
+void requirePlace(const History& history, const std::string& wanted) {
+    std::vector<std::string> ids;
+    for (const HistoryPlace& place : history.places) {
+        if (place.id == wanted)
+            return;
+        ids.push_back(place.id);
+    }
+    const std::optional<std::string> nearest = nearestName(wanted, ids);
+    throw UsageError(
+        "the book has no place \"" + excerpt(wanted) + "\"",
+        nearest ? "Did you mean " + *nearest + "?" : "rackbook list place shows them.");
+}
+
+std::vector<std::size_t> chosenRows(const CommandContext& context, const History& history,
+                                    const Readiness& readiness) {
+    const std::optional<std::string> place = context.arguments.value("place");
+    if (place)
+        requirePlace(history, *place);
+    std::vector<std::size_t> chosen;
+    for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
+        const ReadinessRow& row = readiness.rows[i];
+        if (context.arguments.has("too-early") && !row.putAwayEarly)
+            continue;
+        if (place && !liesIn(history, row.place, *place))
+            continue;
+        chosen.push_back(i);
+    }
+    std::stable_sort(chosen.begin(), chosen.end(), [&](std::size_t a, std::size_t b) {
+        return urgencyOf(readiness.rows[a].verdict) < urgencyOf(readiness.rows[b].verdict);
+    });
+    return chosen;
+}
+
+ExitCode run(CommandContext& context) {
+    const BookFile book = bookToRead(context);
+    const Book studio = bookRecordOf(book);
+    const HouseRules rules(studio.houseRules);
+    const History history = historyIn(book, filterOf(context, book));
+    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
+    const Readiness readiness = readinessOf(history, rules, asOfDay(context, studio));
+    const ReadyFacts facts{history, labels, rules, readiness,
+                           chosenRows(context, history, readiness)};
+    if (context.arguments.has("json"))
+        context.console.out() << jsonText(readinessTree(facts));
+    else
+        printReadiness(context.console, facts);
+    const bool anyMayNeedLight =
+        std::any_of(facts.chosen.begin(), facts.chosen.end(),
+                    [&](std::size_t i) { return mayNeedLight(readiness.rows[i].verdict); });
+    return anyMayNeedLight ? ExitCode::findings : ExitCode::success;
+}
+
+}  // namespace
+
+Command readyCommand() {
+    CommandSpec spec;
+    spec.name = "ready";
+    spec.group = "Questions";
+    spec.summary = "Say which impressions may be put away and which still need light";
+    spec.details =
+        "For each impression: the last extender-rich layer, its days in light since, the looks "
+        "recorded, and a verdict with its reasons. Nothing is called ready without a recorded "
+        "look. Exit code 1 where anything may still need light: every verdict but ready and not "
+        "affected.\n\n"
+        "SHEETS is an edition's code, a code with working numbers such as TIDE:1-12,15, or ids of "
+        "impressions with commas between; without it, the whole book.";
+    spec.positionals = {{"sheets", "Which impressions.", false, false}};
+    spec.options = {
+        {"place",
+         "PLACE",
+         "Only what is at this place, or at a place within it.",
+         false,
+         false,
+         {},
+         {}},
+        {"too-early", "", "Only what was put away before it was ready.", false, false, {}, {}},
+        {"on", "DATE", "Judge as of this day.", false, false, "today at the studio", {}}};
+    spec.reportsJson = true;
+    spec.examples = {{"rackbook ready", "The whole book."},
+                     {"rackbook ready --too-early", "What was put away too early."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

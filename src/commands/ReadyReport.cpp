@@ -1,0 +1,216 @@
+#include "commands/ReadyReport.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include "base/Numbers.h"
+#include "base/Ranges.h"
+#include "base/Text.h"
+#include "cli/Table.h"
+#include "cli/Wrap.h"
+#include "commands/JsonReport.h"
+
+namespace rackbook {
+
+namespace {
+
+std::string spanText(const TimeSpan& span) {
+    const std::string first = formatDay(span.earliest);
+    return dayOf(span.earliest) == dayOf(span.latest) ? first
+                                                      : first + " to " + formatDay(span.latest);
+}
+
+std::string daysText(const ReadinessRow& row) {
+    if (row.pull < 0)
+        return {};
+    const std::string low = formatFixed(row.daysLow, 0);
+    const std::string high = formatFixed(row.daysHigh, 0);
+    return (low == high ? low : low + "–" + high) + " of " + formatFixed(row.daysNeeded, 0);
+}
+
+std::string layerText(const ReadinessRow& row, const History& history) {
+    if (row.layer < 0)
+        return {};
+    const HistoryLayer& layer = history.layers[static_cast<std::size_t>(row.layer)];
+    std::string text = std::to_string(layer.ordinal) + ", " + spanText(row.pulled);
+    if (row.extenderShare.isKnown())
+        text += ", " + formatFixed(row.extenderShare.best * 100, 0) + " % base";
+    return text;
+}
+
+std::string lookText(const ReadinessRow& row, const History& history) {
+    const int index = std::max(row.colourLook, row.touchLook);
+    if (index < 0)
+        return "none";
+    std::string text;
+    if (row.touchLook >= 0)
+        text = textOf(history.looks[static_cast<std::size_t>(row.touchLook)].touch);
+    if (row.colourLook >= 0)
+        text += std::string(text.empty() ? "" : ", ") +
+                textOf(history.looks[static_cast<std::size_t>(row.colourLook)].colour);
+    return text;
+}
+
+std::string placeText(const ReadinessRow& row, const History& history) {
+    return row.place < 0 ? "not known" : history.places[static_cast<std::size_t>(row.place)].name;
+}
+
+// What a line of the table says; impressions that agree in all of it share a line.
+using LineKey = std::tuple<int, std::string, std::string, std::string, std::string, std::string>;
+
+struct Line {
+    std::vector<int> numbers;
+    std::size_t sample = 0;  // a row that stands for the others
+};
+
+// By urgency, then by edition.
+std::map<LineKey, Line> linesOf(const ReadyFacts& facts) {
+    std::map<LineKey, Line> lines;
+    for (const std::size_t i : facts.chosen) {
+        const ReadinessRow& row = facts.readiness.rows[i];
+        const ImpressionLabel& label = facts.labels[static_cast<std::size_t>(row.impression)];
+        Line& line =
+            lines[{urgencyOf(row.verdict), label.edition, layerText(row, facts.history),
+                   daysText(row), lookText(row, facts.history), placeText(row, facts.history)}];
+        if (line.numbers.empty())
+            line.sample = i;
+        line.numbers.push_back(label.workingNumber);
+    }
+    return lines;
+}
+
+void printSummary(Console& console, const ReadyFacts& facts) {
+    std::map<int, std::pair<Verdict, std::size_t>> counts;
+    for (const std::size_t i : facts.chosen) {
+        const Verdict verdict = facts.readiness.rows[i].verdict;
+        auto& [which, count] = counts[urgencyOf(verdict)];
+        which = verdict;
+        ++count;
+    }
+    std::vector<std::string> parts;
+    for (const auto& [urgency, entry] : counts)
+        parts.push_back(std::to_string(entry.second) + " " + verdictWords(entry.first));
+    console.out() << "On " << formatDay(facts.readiness.asOf) << ": "
+                  << (parts.empty() ? "no impression is concerned" : joined(parts)) << ".\n";
+    if (facts.readiness.leftOut > 0)
+        console.out() << facts.readiness.leftOut << " spoiled or destroyed were left out.\n";
+}
+
+void printRules(Console& console, const HouseRules& rules) {
+    console.out() << "\nHouse rules used\n";
+    for (const RuleInForce& rule : rules.all()) {
+        const bool concerns = rule.rule == "extenderRichShare" || rule.rule == "lightDays" ||
+                              rule.rule == "lightDaysCareful" || rule.rule == "drierLeastShare";
+        if (!concerns)
+            continue;
+        const std::string origin = rule.source.empty() ? textOf(rule.origin) : rule.source;
+        for (const std::string& line :
+             wrapped(rule.rule + " " + formatShortest(rule.value) + " " + rule.unit + ": " +
+                         rule.words + " (" + origin + ")",
+                     std::min(console.width() - 2, 96)))
+            console.out() << "  " << printable(line) << "\n";
+    }
+}
+
+}  // namespace
+
+int urgencyOf(Verdict verdict) {
+    switch (verdict) {
+        case Verdict::bringOut:
+            return 0;
+        case Verdict::moreLight:
+            return 1;
+        case Verdict::lookDue:
+            return 2;
+        case Verdict::unknown:
+            return 3;
+        case Verdict::ready:
+            return 4;
+        case Verdict::notAffected:
+            break;
+    }
+    return 5;
+}
+
+bool mayNeedLight(Verdict verdict) {
+    return verdict != Verdict::ready && verdict != Verdict::notAffected;
+}
+
+void printReadiness(Console& console, const ReadyFacts& facts) {
+    Table table({{"impressions"},
+                 {"verdict"},
+                 {"last extender-rich layer"},
+                 {"days in light"},
+                 {"look since"},
+                 {"now at"}});
+    const std::map<LineKey, Line> lines = linesOf(facts);
+    for (const auto& [key, line] : lines)
+        table.addRow({std::get<1>(key) + " " + formatRanges(line.numbers),
+                      verdictWords(facts.readiness.rows[line.sample].verdict), std::get<2>(key),
+                      std::get<3>(key), std::get<4>(key), std::get<5>(key)});
+    console.out() << table.text(console.width(), "No impression is concerned.");
+    console.out() << "\n";
+    for (const auto& [key, line] : lines) {
+        const ReadinessRow& row = facts.readiness.rows[line.sample];
+        console.out() << console.emphasis(printable(std::get<1>(key) + " " +
+                                                    formatRanges(line.numbers) + ": " +
+                                                    verdictWords(row.verdict)))
+                      << "\n";
+        std::string why;
+        for (const std::string& sentence : reasonsFor(row, facts.history, facts.rules))
+            why += (why.empty() ? "" : " ") + sentence;
+        for (const std::string& piece : wrapped(printable(why), std::min(console.width() - 2, 96)))
+            console.out() << "  " << piece << "\n";
+    }
+    console.out() << (lines.empty() ? "" : "\n");
+    printSummary(console, facts);
+    printRules(console, facts.rules);
+}
+
+Tree readinessTree(const ReadyFacts& facts) {
+    Tree report = newReport("ready");
+    report.set("on", formatDay(facts.readiness.asOf));
+    Tree rows = Tree::array();
+    for (const std::size_t i : facts.chosen) {
+        const ReadinessRow& row = facts.readiness.rows[i];
+        const ImpressionLabel& label = facts.labels[static_cast<std::size_t>(row.impression)];
+        Tree one = Tree::object();
+        one.set("impression", label.id).set("edition", label.edition);
+        one.set("workingNumber", label.workingNumber);
+        if (!label.designation.empty())
+            one.set("designation", label.designation);
+        one.set("verdict", textOf(row.verdict));
+        if (row.pull >= 0) {
+            const HistoryLayer& layer = facts.history.layers[static_cast<std::size_t>(row.layer)];
+            one.set("layer", layer.ordinal);
+            one.set("pulledEarliest", formatMinute(row.pulled.earliest));
+            one.set("pulledLatest", formatMinute(row.pulled.latest));
+            one.set("extenderShare", row.extenderShare.best);
+            one.set("lightDaysLow", row.daysLow).set("lightDaysHigh", row.daysHigh);
+            one.set("lightDaysNeeded", row.daysNeeded);
+        }
+        one.set("touchDry", row.touchDry);
+        if (row.place >= 0)
+            one.set("place", facts.history.places[static_cast<std::size_t>(row.place)].id);
+        if (row.putAwayEarly)
+            one.set("putAwayEarlyOn", formatDay(row.putAwayEarlyOn.earliest));
+        Tree reasons = Tree::array();
+        for (std::string& sentence : reasonsFor(row, facts.history, facts.rules))
+            reasons.add(std::move(sentence));
+        one.set("reasons", std::move(reasons));
+        rows.add(std::move(one));
+    }
+    report.set("impressions", std::move(rows));
+    Tree rules = Tree::array();
+    for (const RuleInForce& rule : facts.rules.all()) {
+        Tree one = Tree::object();
+        one.set("rule", rule.rule).set("value", rule.value).set("unit", rule.unit);
+        one.set("origin", textOf(rule.origin)).set("source", rule.source);
+        rules.add(std::move(one));
+    }
+    report.set("houseRules", std::move(rules));
+    return report;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,36 @@
+// Records that the words of a command line name by id.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "commands/Command.h"
+#include "records/Record.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+// Throws UsageError naming the nearest of the ids, or how such a record is entered.
+[[noreturn]] void refuseUnknownRecord(RecordKind kind, const std::string& id,
+                                      const std::vector<std::string>& ids);
+
+template <class R>
+R recordNamed(const BookFile& book, const std::string& id) {
+    if (std::optional<R> found = findIn<R>(book, id))
+        return std::move(*found);
+    std::vector<std::string> ids;
+    for (const R& record : allOf<R>(book))
+        ids.push_back(record.id);
+    refuseUnknownRecord(R::kind, id, ids);
+}
+
+// The record that an option names; nothing where it was left out.
+template <class R>
+std::optional<Ref<R>> refGiven(const CommandContext& context, const BookFile& book,
+                               const std::string& option) {
+    const std::optional<std::string> id = context.arguments.value(option);
+    return id ? std::optional(Ref<R>{recordNamed<R>(book, *id).id}) : std::nullopt;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,103 @@
+#include "commands/Show.h"
+
+#include "base/Text.h"
+#include "cli/Table.h"
+#include "commands/BookAccess.h"
+#include "commands/FieldText.h"
+#include "commands/JsonReport.h"
+#include "commands/ShowEdition.h"
+#include "commands/ShowImpression.h"
+#include "commands/ShowMix.h"
+#include "exchange/TreeJson.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+template <class R>
+R recordNamed(const BookFile& book, const std::string& id) {
+    if constexpr (std::is_same_v<R, Edition>)
+        return editionNamed(book, id);
+    if (std::optional<R> record = findIn<R>(book, id))
+        return std::move(*record);
+    std::vector<std::string> ids;
+    for (const R& record : allOf<R>(book))
+        ids.push_back(record.id);
+    const std::optional<std::string> nearest = nearestName(id, ids);
+    throw UsageError("the book has no " + std::string(textOf(R::kind)) + " \"" + excerpt(id) + "\"",
+                     nearest ? "Did you mean " + *nearest + "?"
+                             : "rackbook list " + std::string(textOf(R::kind)) + " shows them.");
+}
+
+Record wantedRecord(const CommandContext& context, const BookFile& book) {
+    const RecordKind kind = recordKindNamed(context.arguments.text("kind"));
+    Record record;
+    withRecordType(kind, [&](auto tag) {
+        record = recordNamed<typename decltype(tag)::Type>(book, context.arguments.text("id"));
+    });
+    return record;
+}
+
+void print(CommandContext& context, const BookFile& book, const Record& record) {
+    Console& console = context.console;
+    console.out() << console.emphasis(printable(nameOf(kindOf(record), idOf(record)))) << "\n";
+    Table table({{"field"}, {"value"}});
+    for (const auto& [name, text] : fieldTexts(record))
+        table.addRow({name, text});
+    console.out() << table.text(console.width(), "It says nothing but its id.");
+    if (const Mix* mix = std::get_if<Mix>(&record))
+        MixShowing::ofMix(book, *mix).print(console);
+    if (const Pull* pull = std::get_if<Pull>(&record))
+        MixShowing::ofPull(book, *pull).print(console);
+    if (const Impression* impression = std::get_if<Impression>(&record))
+        printEvents(console, eventsOf(book, *impression));
+    if (const Edition* edition = std::get_if<Edition>(&record))
+        printEdition(console, book, *edition);
+}
+
+Tree reportOf(const BookFile& book, const Record& record) {
+    Tree report = newReport("show");
+    report.set("record", treeOf(record));
+    if (const Mix* mix = std::get_if<Mix>(&record))
+        report.set("contents", MixShowing::ofMix(book, *mix).tree());
+    if (const Pull* pull = std::get_if<Pull>(&record))
+        report.set("laidDown", MixShowing::ofPull(book, *pull).tree());
+    if (const Impression* impression = std::get_if<Impression>(&record))
+        report.set("events", treeOf(eventsOf(book, *impression)));
+    return report;
+}
+
+ExitCode run(CommandContext& context) {
+    const BookFile book = bookToRead(context);
+    Record record = wantedRecord(context, book);
+    Party* party = std::get_if<Party>(&record);
+    if (party != nullptr && !context.arguments.has("with-contacts"))
+        party->contact.reset();
+    if (context.arguments.has("json"))
+        context.console.out() << jsonText(reportOf(book, record));
+    else
+        print(context, book, record);
+    return ExitCode::success;
+}
+
+}  // namespace
+
+Command showCommand() {
+    CommandSpec spec;
+    spec.name = "show";
+    spec.group = "Questions";
+    spec.summary = "Show one record with what belongs to it";
+    spec.details =
+        "Of a mix: what it holds now, by lot, through every parent mix. Of a pull: what it laid "
+        "down. Of an impression: everything that happened to it. Of an edition: its layers and its "
+        "count. Of anything else: what was recorded.";
+    spec.positionals = {{"kind", "The kind of record, see rackbook list --help."},
+                        {"id", "Its id; of an edition also its code."}};
+    spec.options = {
+        {"with-contacts", "", "Show the private contact of a party too.", false, false, {}, {}}};
+    spec.reportsJson = true;
+    return {spec, run};
+}
+
+}  // namespace rackbook

@@ -1,0 +1,86 @@
+#include "commands/ShowImpression.h"
+
+#include <algorithm>
+
+#include "cli/Table.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+bool concerns(const std::vector<Ref<Impression>>& refs, const Impression& impression) {
+    return std::any_of(refs.begin(), refs.end(),
+                       [&](const Ref<Impression>& ref) { return ref.id == impression.id; });
+}
+
+std::string pullDetail(const RecordSet& records, const Pull& pull, bool spoiled) {
+    const Layer* layer = records.find(pull.layer);
+    std::string text = "layer " + std::to_string(layer->ordinal) + ", " + layer->colourWords;
+    if (pull.portion)
+        text += ", portion " + pull.portion->id;
+    return spoiled ? text + "; spoiled" : text;
+}
+
+std::string moveDetail(const RecordSet& records, const Move& move) {
+    std::string text = std::string(textOf(move.why)) + ", to " + records.find(move.to)->name;
+    return move.interleaved ? text + ", interleaved" : text;
+}
+
+std::string lookDetail(const Look& look) {
+    std::string text = look.touch ? textOf(*look.touch) : "";
+    if (look.colour)
+        text += (text.empty() ? "colour " : ", colour ") + std::string(textOf(*look.colour));
+    return text;
+}
+
+}  // namespace
+
+std::vector<ImpressionEvent> eventsOf(const BookFile& book, const Impression& impression) {
+    const RecordSet records = everythingIn(book);
+    std::vector<ImpressionEvent> events;
+    for (const Pull& pull : records.of<Pull>())
+        if (concerns(pull.impressions, impression))
+            events.push_back({pull.start, "pulled",
+                              pullDetail(records, pull, concerns(pull.spoiled, impression)),
+                              nameOf(Pull::kind, pull.id)});
+    for (const Move& move : records.of<Move>())
+        if (concerns(move.impressions, impression))
+            events.push_back(
+                {move.at, "moved", moveDetail(records, move), nameOf(Move::kind, move.id)});
+    for (const Look& look : records.of<Look>())
+        if (concerns(look.impressions, impression) || concerns(look.standsFor, impression))
+            events.push_back({look.at, "looked at", lookDetail(look), nameOf(Look::kind, look.id)});
+    for (const Transfer& transfer : records.of<Transfer>())
+        if (concerns(transfer.impressions, impression))
+            events.push_back({transfer.agreedOn, textOf(transfer.transferKind),
+                              "to " + records.find(transfer.receiver)->name,
+                              nameOf(Transfer::kind, transfer.id)});
+    std::stable_sort(events.begin(), events.end(),
+                     [](const ImpressionEvent& a, const ImpressionEvent& b) {
+                         return a.at.earliest() < b.at.earliest();
+                     });
+    return events;
+}
+
+void printEvents(Console& console, const std::vector<ImpressionEvent>& events) {
+    Table table({{"when"}, {"what"}, {"how"}, {"record"}});
+    for (const ImpressionEvent& event : events)
+        table.addRow({event.at.text(), event.what, event.detail, event.record});
+    console.out() << "\n"
+                  << console.emphasis("What happened to it") << "\n"
+                  << table.text(console.width(), "Nothing is recorded.");
+}
+
+Tree treeOf(const std::vector<ImpressionEvent>& events) {
+    Tree list = Tree::array();
+    for (const ImpressionEvent& event : events) {
+        Tree one = Tree::object();
+        one.set("at", event.at.text()).set("what", event.what);
+        one.set("detail", event.detail).set("record", event.record);
+        list.add(std::move(one));
+    }
+    return list;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,24 @@
+// The life of one impression, for rackbook show.
+#pragma once
+
+#include "base/Tree.h"
+#include "cli/Console.h"
+#include "records/Impression.h"
+#include "store/BookFile.h"
+
+namespace rackbook {
+
+struct ImpressionEvent {
+    EdtfDate at = EdtfDate::ofMinute(0);
+    std::string what;  // "pulled", "moved", "looked at", "transferred"
+    std::string detail;
+    std::string record;  // "pull pull-2026-03-04-abc"
+};
+
+// In the order of their earliest dates.
+std::vector<ImpressionEvent> eventsOf(const BookFile& book, const Impression& impression);
+
+void printEvents(Console& console, const std::vector<ImpressionEvent>& events);
+Tree treeOf(const std::vector<ImpressionEvent>& events);
+
+}  // namespace rackbook

@@ -1,0 +1,122 @@
+#include "commands/ShowMix.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/Numbers.h"
+#include "base/Text.h"
+#include "calc/MixLedger.h"
+#include "cli/Table.h"
+#include "store/HistoryQuery.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+class MixShowingMaker {
+public:
+    explicit MixShowingMaker(const BookFile& book)
+        : m_lots(allOf<Lot>(book)), m_history(historyIn(book)), m_ledger(ledgerByLot(m_history)) {}
+
+    const MixLedger& ledger() const { return m_ledger; }
+    const History& history() const { return m_history; }
+
+    // `mass_g` replaces the ledger's own mass where it is known.
+    MixShowing showing(const std::string& heading, const MixContents& contents,
+                       double mass_g) const {
+        MixShowing made;
+        made.m_heading = heading;
+        made.m_massKnown = !std::isnan(mass_g);
+        made.m_mass_g = mass_g;
+        made.m_unrecordedHigh = contents.unrecorded.high;
+        for (const MixPart& part : contents.parts) {
+            if (part.share.high <= 0)
+                continue;
+            const Lot& lot = m_lots[static_cast<std::size_t>(part.constituent)];
+            made.m_lines.push_back({lot.id, textOf(lot.lotKind), lot.colourWords,
+                                    joined(lot.pigments, ", "), mass_g * part.share.best,
+                                    part.share.low, part.share.best, part.share.high});
+        }
+        std::stable_sort(made.m_lines.begin(), made.m_lines.end(),
+                         [](const MixShowing::Line& a, const MixShowing::Line& b) {
+                             return a.shareHigh > b.shareHigh;
+                         });
+        return made;
+    }
+
+private:
+    std::vector<Lot> m_lots;  // in the order of the history's lots
+    History m_history;
+    MixLedger m_ledger;
+};
+
+namespace {
+
+template <class R>
+std::size_t positionOf(const BookFile& book, const std::string& id) {
+    const std::vector<R> records = allOf<R>(book);
+    const auto found = std::find_if(records.begin(), records.end(),
+                                    [&](const R& record) { return record.id == id; });
+    return static_cast<std::size_t>(found - records.begin());
+}
+
+std::string percent(double share) {
+    return std::isnan(share) ? "not known" : formatFixed(share * 100, 3);
+}
+
+}  // namespace
+
+MixShowing MixShowing::ofMix(const BookFile& book, const Mix& mix) {
+    const MixShowingMaker maker(book);
+    const MixContents contents = maker.ledger().atEnd(positionOf<Mix>(book, mix.id));
+    return maker.showing("What it holds now", contents, contents.total_g.best);
+}
+
+MixShowing MixShowing::ofPull(const BookFile& book, const Pull& pull) {
+    const MixShowingMaker maker(book);
+    const std::size_t position = positionOf<Pull>(book, pull.id);
+    return maker.showing("What was laid down", maker.ledger().atPull(position),
+                         maker.history().pulls[position].inkUsed_g);
+}
+
+void MixShowing::print(Console& console) const {
+    console.out() << "\n" << console.emphasis(m_heading);
+    if (m_massKnown)
+        console.out() << ": " << formatFixed(m_mass_g, 3) << " g";
+    console.out() << "\n";
+    Table table({{"lot"},
+                 {"kind"},
+                 {"colour"},
+                 {"pigments"},
+                 {"g", Align::decimal},
+                 {"%", Align::decimal},
+                 {"% from–to", Align::right}});
+    for (const Line& line : m_lines) {
+        const bool exact = line.shareHigh - line.shareLow < 1e-9;
+        table.addRow({line.lot, line.kind, line.colourWords, line.pigments,
+                      std::isnan(line.mass_g) ? "" : formatFixed(line.mass_g, 3),
+                      percent(line.share),
+                      exact ? "" : percent(line.shareLow) + "–" + percent(line.shareHigh)});
+    }
+    console.out() << table.text(console.width(), "No weighing says what it is made of.");
+    if (m_unrecordedHigh > 0)
+        console.out() << "Up to " << percent(m_unrecordedHigh)
+                      << " % came from contents that were never recorded.\n";
+}
+
+Tree MixShowing::tree() const {
+    Tree tree = Tree::object();
+    tree.set("mass_g", m_mass_g);
+    Tree parts = Tree::array();
+    for (const Line& line : m_lines) {
+        Tree part = Tree::object();
+        part.set("lot", line.lot).set("lotKind", line.kind);
+        part.set("mass_g", line.mass_g).set("share", line.share);
+        part.set("shareLow", line.shareLow).set("shareHigh", line.shareHigh);
+        parts.add(std::move(part));
+    }
+    tree.set("parts", std::move(parts));
+    tree.set("unrecordedShareHigh", m_unrecordedHigh);
+    return tree;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,68 @@
+#include "commands/Verify.h"
+
+#include "commands/BookAccess.h"
+#include "commands/JsonReport.h"
+#include "exchange/RecordCodec.h"
+#include "exchange/TreeJson.h"
+#include "store/Verification.h"
+
+namespace rackbook {
+
+namespace {
+
+Tree reportOf(const Verification& verification) {
+    Tree report = newReport("verify");
+    report.set("entries", verification.entries);
+    report.set("forgotten", verification.forgotten);
+    report.set("lastHash", verification.lastHash);
+    report.set("findings", treeOf(verification.findings));
+    return report;
+}
+
+void print(Console& console, const std::string& path, const Verification& verification) {
+    for (const Finding& finding : verification.findings)
+        console.out() << describe(finding) << "\n";
+    if (!verification.findings.empty()) {
+        console.out() << "\n" << verification.findings.size() << " findings in " << path << ".\n";
+        return;
+    }
+    console.out() << path << " is what was recorded: " << verification.entries
+                  << " journal entries, every hash right, every table equal to the journal.\n"
+                  << "Hash of the last entry: " << verification.lastHash << "\n"
+                  << "Whoever notes that hash elsewhere can prove later that nothing before it "
+                     "was changed.\n";
+}
+
+ExitCode run(CommandContext& context) {
+    const bool rebuilds = context.arguments.has("rebuild");
+    BookFile book = rebuilds ? bookToWrite(context) : bookToRead(context);
+    if (rebuilds && !context.arguments.has("dry-run"))
+        rebuild(book, decodeRecord);
+    const Verification verification = verify(book, decodeRecord);
+    if (context.arguments.has("json"))
+        context.console.out() << jsonText(reportOf(verification));
+    else
+        print(context.console, book.path(), verification);
+    return verification.findings.empty() ? ExitCode::success : ExitCode::findings;
+}
+
+}  // namespace
+
+Command verifyCommand() {
+    CommandSpec spec;
+    spec.name = "verify";
+    spec.group = "The book";
+    spec.summary = "Prove that the book is what was recorded";
+    spec.details =
+        "Checks the file itself, the chain of hashes over the journal, and every table against "
+        "the journal. --rebuild first makes the tables again from the journal. Exit code 1 where "
+        "something is found.";
+    spec.options = {
+        {"rebuild", "", "Make every table again from the journal.", false, false, {}, {}}};
+    spec.reportsJson = true;
+    spec.writesBook = true;
+    spec.examples = {{"rackbook verify", "Look, and change nothing."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

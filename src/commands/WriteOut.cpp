@@ -1,0 +1,111 @@
+#include "commands/WriteOut.h"
+
+#include <algorithm>
+#include <map>
+
+#include "base/Files.h"
+#include "cli/Table.h"
+#include "commands/BookAccess.h"
+#include "exchange/RecordCodec.h"
+#include "exchange/RecordFiles.h"
+#include "exchange/Selection.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+// Personal contacts leave the book only when asked for; the copy says that there is one.
+std::size_t withholdContacts(std::vector<Record>& records) {
+    std::size_t withheld = 0;
+    for (Record& record : records) {
+        Party* party = std::get_if<Party>(&record);
+        if (party == nullptr || !party->contact)
+            continue;
+        party->contact.reset();
+        party->contactWithheld = true;
+        ++withheld;
+    }
+    return withheld;
+}
+
+std::vector<Record> chosenRecords(const CommandContext& context, const BookFile& book) {
+    const RecordSet records = everythingIn(book);
+    std::vector<Record> chosen;
+    if (const std::optional<std::string> edition = context.arguments.value("edition"))
+        chosen = editionWithAll(records, editionNamed(book, *edition).id);
+    else
+        chosen = allRecords(records);
+    const std::vector<std::string> kinds = context.arguments.values("kind");
+    if (kinds.empty())
+        return chosen;
+    chosen.erase(std::remove_if(chosen.begin(), chosen.end(),
+                                [&](const Record& record) {
+                                    return std::find(kinds.begin(), kinds.end(),
+                                                     textOf(kindOf(record))) == kinds.end();
+                                }),
+                 chosen.end());
+    return chosen;
+}
+
+void writeFiles(CommandContext& context, const std::vector<Record>& records,
+                const std::string& folder) {
+    if (fileExists(folder) && (!isFolder(folder) || !filesBelow(folder, "").empty()))
+        throw UsageError(folder + " is not an empty folder", "Name a new folder, or an empty one.");
+    std::map<RecordKind, std::vector<std::string>> payloads;
+    for (const Record& record : records)
+        payloads[kindOf(record)].push_back(encodeRecord(record));
+    Table table({{"file"}, {"records", Align::right}});
+    makeFolder(folder);
+    for (const auto& [kind, texts] : payloads) {
+        const std::string file = pathOf(folder, std::string(textOf(kind)) + ".json");
+        writeFileSafely(file, recordFileText(texts));
+        table.addRow({file, std::to_string(texts.size())});
+    }
+    context.console.out() << table.text(context.console.width(), "There is nothing to write.");
+}
+
+ExitCode run(CommandContext& context) {
+    const BookFile book = bookToRead(context);
+    std::vector<Record> records = chosenRecords(context, book);
+    const std::size_t withheld =
+        context.arguments.has("with-contacts") ? 0 : withholdContacts(records);
+    const std::string folder = context.arguments.text("folder");
+    if (folder == "-") {
+        std::vector<std::string> payloads;
+        for (const Record& record : records)
+            payloads.push_back(encodeRecord(record));
+        context.console.out() << recordFileText(payloads);
+    } else {
+        writeFiles(context, records, folder);
+    }
+    if (withheld > 0)
+        context.console.err() << "rackbook: " << withheld
+                              << (withheld == 1 ? " contact was" : " contacts were")
+                              << " left out; --with-contacts writes them.\n";
+    return ExitCode::success;
+}
+
+}  // namespace
+
+Command writeOutCommand() {
+    CommandSpec spec;
+    spec.name = "write-out";
+    spec.group = "Record files";
+    spec.summary = "Write the book, or a part of it, as record files";
+    spec.details =
+        "Writes one JSON record file for each kind of record. An edition is written with "
+        "everything that belongs to it and everything those records name, so that it can be taken "
+        "into an empty book. A whole book written out with its contacts and taken in again is "
+        "equal record by record. Contacts of people are left out unless asked for.";
+    spec.positionals = {{"folder", "A new or empty folder, or - for one file on standard output."}};
+    spec.options = {
+        {"edition", "CODE", "Only this edition and what it needs.", false, false, {}, {}},
+        {"kind", "KIND", "Only records of this kind.", false, true, {}, enumNames<RecordKind>()},
+        {"with-contacts", "", "Write the private contacts of people too.", false, false, {}, {}}};
+    spec.examples = {{"rackbook write-out --with-contacts copy", "The whole book."},
+                     {"rackbook write-out --kind lot -", "All lots, on standard output."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

@@ -1,0 +1,159 @@
+#include "base/Files.h"
+
+#include <gtest/gtest.h>
+#include <sys/resource.h>
+#include <sys/stat.h>
+
+#include <filesystem>
+
+#include "support/Child.h"
+#include "support/MessageOf.h"
+#include "support/TempFolder.h"
+
+namespace rackbook {
+namespace {
+
+using test::bytesOf;
+using test::Child;
+using test::messageOf;
+using test::putFile;
+using test::TempFolder;
+
+std::size_t filesIn(const std::string& folder) {
+    std::size_t count = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+        static_cast<void>(entry);
+        ++count;
+    }
+    return count;
+}
+
+TEST(Files, ReadsAllBytes) {
+    const TempFolder folder;
+    const std::string bytes = std::string("a\0b\r\n\xFF", 6) + std::string(3 << 20, 'x');
+    putFile(folder.file("f"), bytes);
+    EXPECT_EQ(readFile(folder.file("f"), bytes.size()), bytes);
+    putFile(folder.file("empty"), "");
+    EXPECT_EQ(readFile(folder.file("empty"), 0), "");
+}
+
+TEST(Files, RefusesFilesBeyondTheLimit) {
+    const TempFolder folder;
+    const std::string path = folder.file("f");
+    putFile(path, std::string((2 << 20) + 1, 'x'));
+    EXPECT_EQ(messageOf<InputError>([&] { readFile(path, 2 << 20); }),
+              path + ": it is larger than 2 MiB. Split it into smaller files.");
+    EXPECT_EQ(messageOf<InputError>([&] { readFile(path, 100); }),
+              path + ": it is larger than 100 bytes. Split it into smaller files.");
+}
+
+TEST(Files, NamesWhatCannotBeRead) {
+    const TempFolder folder;
+    EXPECT_EQ(messageOf<InputError>([&] { readFile(folder.path(), 10); }),
+              folder.path() + ": it is a folder. Name a file.");
+    const std::string missing = folder.file("missing");
+    EXPECT_EQ(messageOf<InputError>([&] { readFile(missing, 10); }),
+              missing +
+                  ": it cannot be read: No such file or directory. Check the name and the "
+                  "permissions.");
+}
+
+TEST(Files, NamesFilesThatMayNotBeRead) {
+    const TempFolder folder;
+    const std::string path = folder.file("secret");
+    putFile(path, "x");
+    ASSERT_EQ(chmod(folder.path().c_str(), 0755), 0);
+    ASSERT_EQ(chmod(path.c_str(), 0), 0);
+    Child child([&](Child&) {
+        test::giveUpRoot();
+        return messageOf<InputError>([&] { readFile(path, 10); });
+    });
+    EXPECT_EQ(child.said(), path +
+                                ": it cannot be read: Permission denied. Check the name and the "
+                                "permissions.");
+}
+
+TEST(Files, WritesAndReplacesWithoutLeftovers) {
+    const TempFolder folder;
+    const std::string path = folder.file("sheet.pdf");
+    writeFileSafely(path, "one");
+    EXPECT_EQ(bytesOf(path), "one");
+    writeFileSafely(path, std::string("t\0wo", 4));
+    EXPECT_EQ(bytesOf(path), std::string("t\0wo", 4));
+    EXPECT_EQ(filesIn(folder.path()), 1u);
+}
+
+// The limit on the size of files stands for a full disk: the write fails half way.
+TEST(Files, LeaveTheOldFileWhereWritingFails) {
+    const TempFolder folder;
+    const std::string path = folder.file("sheet.pdf");
+    putFile(path, "old");
+    Child child([&](Child&) {
+        signal(SIGXFSZ, SIG_IGN);
+        const rlimit limit{100000, 100000};
+        setrlimit(RLIMIT_FSIZE, &limit);
+        return messageOf<StoreError>([&] { writeFileSafely(path, std::string(1000000, 'x')); });
+    });
+    EXPECT_EQ(child.said(),
+              path +
+                  ": it cannot be written: File too large. Check the folder, its permissions and "
+                  "the space on the disk.");
+    EXPECT_EQ(bytesOf(path), "old");
+    EXPECT_EQ(filesIn(folder.path()), 1u);
+}
+
+TEST(Files, SaysWhereNothingCanBeWritten) {
+    const TempFolder folder;
+    const std::string path = folder.file("no/such/folder.pdf");
+    EXPECT_EQ(messageOf<StoreError>([&] { writeFileSafely(path, "x"); }),
+              path +
+                  ": it cannot be written: No such file or directory. Check the folder, its "
+                  "permissions and the space on the disk.");
+    putFile(folder.file("file"), "x");
+    EXPECT_EQ(messageOf<StoreError>([&] { makeFolder(folder.file("file/below")); }),
+              folder.file("file/below") +
+                  ": the folder cannot be made. Check the name, the permissions and the space on "
+                  "the disk.");
+}
+
+TEST(Files, MakesFoldersWithTheirParents) {
+    const TempFolder folder;
+    makeFolder(folder.file("a/b/c"));
+    makeFolder(folder.file("a/b/c"));
+    EXPECT_TRUE(isFolder(folder.file("a/b/c")));
+    EXPECT_TRUE(fileExists(folder.file("a/b/c")));
+    EXPECT_FALSE(isFolder(folder.file("a/x")));
+    EXPECT_FALSE(fileExists(folder.file("a/x")));
+}
+
+TEST(Files, ListsFilesBelowInOneOrder) {
+    const TempFolder folder;
+    makeFolder(folder.file("b"));
+    for (const char* name : {"z.json", "b/a.json", "a.json", "a.txt", "b/note.json.bak"})
+        putFile(folder.file(name), "");
+    std::filesystem::create_directory_symlink(folder.path(), folder.file("b/round"));
+    const std::vector<std::string> wanted = {folder.file("a.json"), folder.file("b/a.json"),
+                                             folder.file("z.json")};
+    EXPECT_EQ(filesBelow(folder.path(), ".json"), wanted);
+    EXPECT_TRUE(filesBelow(folder.file("missing"), ".json").empty());
+}
+
+TEST(Files, TakesPathsApartAndTogether) {
+    EXPECT_EQ(pathOf("a", "b"), "a/b");
+    EXPECT_EQ(pathOf("a/", "b"), "a/b");
+    EXPECT_EQ(pathOf("a", "/b"), "/b");
+    EXPECT_EQ(fileNameOf("a/b.json"), "b.json");
+    EXPECT_EQ(folderOf("a/b.json"), "a");
+    EXPECT_EQ(folderOf("b.json"), ".");
+}
+
+TEST(Files, KeepNamesOutsideAscii) {
+    const TempFolder folder;
+    const std::string path = folder.file("grå 灰.json");
+    writeFileSafely(path, "x");
+    EXPECT_EQ(bytesOf(path), "x");
+    EXPECT_EQ(filesBelow(folder.path(), ".json"), std::vector<std::string>{path});
+}
+
+}  // namespace
+}  // namespace rackbook
