@@ -12,6 +12,10 @@ namespace rackbook {
 
 namespace {
 
+// 0001-01-01T00:00:00Z and 9999-12-31T23:59:59Z: what four digits of a year can say.
+constexpr std::int64_t firstWritable_s = -62'135'596'800;
+constexpr std::int64_t lastWritable_s = 253'402'300'799;
+
 QTimeZone zoneNamed(const std::string& timeZone) {
     const QTimeZone zone{QByteArray::fromStdString(timeZone)};
     if (!zone.isValid())
@@ -30,6 +34,8 @@ std::int64_t nowEpoch_s() {
     const qint64 value = QByteArray(fixed).toLongLong(&ok);
     if (!ok)
         throw UsageError("SOURCE_DATE_EPOCH is not a whole number of seconds", "Unset it.");
+    if (value < firstWritable_s || value > lastWritable_s)
+        throw UsageError("SOURCE_DATE_EPOCH lies outside the years 1 to 9999", "Unset it.");
     return value;
 }
 
@@ -56,8 +62,11 @@ bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& time
 
 std::string offsetText(CivilMinute civil, const std::string& timeZone) {
     const QTimeZone zone = zoneNamed(timeZone);
-    const QDateTime moment = QDateTime::fromSecsSinceEpoch(civil * 60, Qt::UTC);
-    const int offset_min = zone.offsetFromUtc(moment) / 60;
+    // The wall clock is near enough to UTC to guess the shift from it; the guess gives the moment.
+    const auto offsetAt_s = [&](std::int64_t epoch_s) {
+        return zone.offsetFromUtc(QDateTime::fromSecsSinceEpoch(epoch_s, Qt::UTC));
+    };
+    const int offset_min = offsetAt_s(civil * 60 - offsetAt_s(civil * 60)) / 60;
     char text[16];
     std::snprintf(text, sizeof text, "%c%02d:%02d", offset_min < 0 ? '-' : '+',
                   std::abs(offset_min) / 60, std::abs(offset_min) % 60);

@@ -8,7 +8,8 @@
 
 namespace rackbook {
 
-// Seconds since 1970-01-01T00:00:00Z. Throws UsageError where SOURCE_DATE_EPOCH is not a number.
+// Seconds since 1970-01-01T00:00:00Z. Throws UsageError where SOURCE_DATE_EPOCH is not a number or
+// lies outside the years 1 to 9999.
 std::int64_t nowEpoch_s();
 
 // "2026-03-04T08:30:00Z"

@@ -228,8 +228,9 @@ private:
         const bool hours = shift.size() == 2 && allDigits(shift);
         const bool hoursAndMinutes = shift.size() == 5 && allDigits(shift.substr(0, 2)) &&
                                      shift[2] == ':' && allDigits(shift.substr(3));
-        if ((!hours && !hoursAndMinutes) || twoDigits(shift) > 14 ||
-            (hoursAndMinutes && twoDigits(shift.substr(3)) > 59))
+        const int minutes = hoursAndMinutes ? twoDigits(shift.substr(3)) : 0;
+        if ((!hours && !hoursAndMinutes) || minutes > 59 ||
+            twoDigits(shift) * 60 + minutes > 14 * 60)
             refuse("the zone shift reads Z, +01 or +01:00, at most 14 hours");
         time = time.substr(0, at);
     }

@@ -18,6 +18,12 @@ QString q(const std::string& path) {
     return QString::fromStdString(path);
 }
 
+std::string sizeText(std::size_t bytes) {
+    constexpr std::size_t mebibyte = 1 << 20;
+    return bytes < mebibyte ? std::to_string(bytes) + " bytes"
+                            : std::to_string(bytes / mebibyte) + " MiB";
+}
+
 std::string readAll(QFile& file, const std::string& name, std::size_t most) {
     std::string bytes;
     constexpr qint64 chunk = 1 << 20;
@@ -27,7 +33,7 @@ std::string readAll(QFile& file, const std::string& name, std::size_t most) {
             break;
         bytes.append(part.constData(), static_cast<std::size_t>(part.size()));
         if (bytes.size() > most)
-            throw InputError(name, "it is larger than " + std::to_string(most >> 20) + " MiB",
+            throw InputError(name, "it is larger than " + sizeText(most),
                              "Split it into smaller files.");
     }
     if (file.error() != QFileDevice::NoError)
@@ -62,9 +68,13 @@ void writeFileSafely(const std::string& path, std::string_view bytes) {
     };
     if (!file.open(QIODevice::WriteOnly))
         throw failed();
-    if (file.write(bytes.data(), static_cast<qint64>(bytes.size())) !=
-        static_cast<qint64>(bytes.size()))
-        throw failed();
+    // A full disk takes a part first; only the write after that says why.
+    while (!bytes.empty()) {
+        const qint64 written = file.write(bytes.data(), static_cast<qint64>(bytes.size()));
+        if (written <= 0)
+            throw failed();
+        bytes.remove_prefix(static_cast<std::size_t>(written));
+    }
     if (!file.commit())
         throw failed();
 }

@@ -22,9 +22,9 @@ int numberIn(std::string_view text, std::string_view part) {
         refuse(part, "is not made of whole numbers");
     int value = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (error != std::errc{} || end != text.data() + text.size())
+    if (error == std::errc::invalid_argument || end != text.data() + text.size())
         refuse(part, "is not made of whole numbers");
-    if (value < 1 || value > highestNumber)
+    if (error != std::errc{} || value < 1 || value > highestNumber)
         refuse(part, "is not between 1 and " + std::to_string(highestNumber));
     return value;
 }

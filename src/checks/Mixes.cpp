@@ -37,11 +37,12 @@ public:
         for (std::size_t i = m_order.additionsBegin[mix]; i < m_order.additionsBegin[mix + 1];
              ++i) {
             const HistoryWeighing& addition = m_weighings[m_order.additions[i]];
-            // Events of one and the same minute or day stand in the order of their sequence.
-            const bool sameSpan = addition.at.earliest == span.earliest &&
-                                  addition.at.latest == span.latest && !event.isPull;
+            // What is done to one mix within one span stands in the order of its sequence.
+            const bool inSequence = !event.isPull && m_weighings[event.row].mix == overdraw.mix &&
+                                    addition.at.earliest == span.earliest &&
+                                    addition.at.latest == span.latest;
             if (m_weighingAt[m_order.additions[i]] > at && addition.at.earliest <= span.latest &&
-                !sameSpan)
+                !inSequence)
                 sum_g += massOf(addition);
         }
         return sum_g;

@@ -39,13 +39,13 @@ EdtfDate dayIn(const EdtfDate& date) {
     return date.hasTime() && !date.isInterval() ? EdtfDate::ofDay(date.earliest()) : date;
 }
 
-std::optional<int> wholeGiven(const CommandContext& context, const std::string& name, int least,
-                              int most) {
+std::optional<int> wholeGiven(const CommandContext& context, const std::string& name,
+                              const std::string& label, int least, int most) {
     const std::optional<long long> given = context.arguments.whole(name);
     if (!given)
         return std::nullopt;
     if (*given < least || *given > most)
-        throw UsageError(name + " is " + std::to_string(*given),
+        throw UsageError(label + " is " + std::to_string(*given),
                          "Give a whole number from " + std::to_string(least) + " to " +
                              std::to_string(most) + ".");
     return static_cast<int>(*given);

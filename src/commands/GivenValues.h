@@ -24,9 +24,10 @@ EdtfDate momentGivenOrNow(const CommandContext& context, const Book& studio,
 // The day of a clock time; any other date as it is.
 EdtfDate dayIn(const EdtfDate& date);
 
-// A whole number of an option or argument. Throws UsageError outside least … most.
-std::optional<int> wholeGiven(const CommandContext& context, const std::string& name, int least,
-                              int most);
+// A whole number of an option or argument; `label` names it in messages. Throws UsageError outside
+// least … most.
+std::optional<int> wholeGiven(const CommandContext& context, const std::string& name,
+                              const std::string& label, int least, int most);
 
 // Height and width in mm, from 300x200. Throws UsageError.
 std::optional<std::pair<double, double>> sizeGiven(const CommandContext& context,

@@ -35,4 +35,10 @@ void refuseUnknownRecord(RecordKind kind, const std::string& id,
                                    neededFields(kind) + ".");
 }
 
+void refuseKnownRecord(RecordKind kind, const std::string& id) {
+    throw UsageError(nameOf(kind, id) + " is in the book already",
+                     "Change it with rackbook enter " + nameOf(kind, id) +
+                         " FIELD=VALUE, and --reason or --changed-on.");
+}
+
 }  // namespace rackbook

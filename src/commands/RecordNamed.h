@@ -15,6 +15,8 @@ namespace rackbook {
 [[noreturn]] void refuseUnknownRecord(RecordKind kind, const std::string& id,
                                       const std::vector<std::string>& ids);
 
+[[noreturn]] void refuseKnownRecord(RecordKind kind, const std::string& id);
+
 template <class R>
 R recordNamed(const BookFile& book, const std::string& id) {
     if (std::optional<R> found = findIn<R>(book, id))
@@ -23,6 +25,13 @@ R recordNamed(const BookFile& book, const std::string& id) {
     for (const R& record : allOf<R>(book))
         ids.push_back(record.id);
     refuseUnknownRecord(R::kind, id, ids);
+}
+
+// Throws UsageError where the book has a record of that id already.
+template <class R>
+void requireNewId(const BookFile& book, const std::string& id) {
+    if (findIn<R>(book, id))
+        refuseKnownRecord(R::kind, id);
 }
 
 // The record that an option names; nothing where it was left out.

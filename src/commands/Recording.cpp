@@ -194,6 +194,13 @@ ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<M
                       fieldsInOneLine(record)});
     }
     context.console.out() << table.text(context.console.width(), "Nothing to record.");
+    const bool allStand = std::all_of(outcomes.begin(), outcomes.end(), [](EntryOutcome outcome) {
+        return outcome == EntryOutcome::unchanged;
+    });
+    if (allStand) {
+        context.console.out() << "\nThe book says this already; nothing was changed.\n";
+        return ExitCode::success;
+    }
     context.console.out() << (terms.dryRun ? "\nTried only: nothing was recorded.\n"
                                            : "\nRecorded in " + book.path() + ".\n");
     return ExitCode::success;

@@ -71,7 +71,7 @@ JournalWriter::JournalWriter(Database& database)
     : m_insert(database.prepare(std::string("INSERT INTO journal (") + columns +
                                 ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")),
       m_nextEntry(database.wholeOf("SELECT coalesce(max(entry), 0) FROM journal") + 1),
-      m_intake(database.wholeOf("SELECT coalesce(max(intake), 0) FROM journal") + 1),
+      m_intake(database.wholeOf("SELECT intake FROM journal ORDER BY entry DESC LIMIT 1") + 1),
       m_previousHash(
           m_nextEntry == 1
               ? firstPreviousHash()

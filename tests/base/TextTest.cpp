@@ -72,11 +72,6 @@ TEST(Text, PrintsNothingThatSteersATerminal) {
     EXPECT_EQ(printable("grå, 灰, \U0001F3A8"), "grå, 灰, \U0001F3A8");
 }
 
-// The marks that turn direction without an override (Unicode, Bidi_Control).
-TEST(Text, PrintsTheDirectionMarksAsEscapes) {
-    EXPECT_EQ(printable("\u200Ea\u200Fb\u061C"), "\\u200Ea\\u200Fb\\u061C");
-}
-
 TEST(Text, FindsControlCharacters) {
     using Found = std::optional<char32_t>;
     EXPECT_EQ(controlCharacterIn("plain\n\ttext, ø"), Found{});

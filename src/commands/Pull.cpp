@@ -1,0 +1,197 @@
+#include "commands/Pull.h"
+
+#include <algorithm>
+#include <set>
+
+#include "base/Numbers.h"
+#include "base/Ranges.h"
+#include "base/Text.h"
+#include "commands/BookAccess.h"
+#include "commands/Cautions.h"
+#include "commands/GivenValues.h"
+#include "commands/Moving.h"
+#include "commands/OptionRows.h"
+#include "commands/RecordNamed.h"
+#include "records/Pull.h"
+
+namespace rackbook {
+
+namespace {
+
+// The layer of that ordinal ("3" or "L3") or id.
+Layer layerOf(const BookFile& book, const Edition& edition, const std::string& words) {
+    const std::size_t skipped = words[0] == 'L' ? 1 : 0;
+    const std::optional<long long> ordinal = parseWhole(words.substr(skipped));
+    std::vector<int> planned;
+    for (Layer& layer : allOf<Layer>(book)) {
+        if (layer.edition.id != edition.id)
+            continue;
+        if (layer.id == words || ordinal == layer.ordinal)
+            return std::move(layer);
+        planned.push_back(layer.ordinal);
+    }
+    std::sort(planned.begin(), planned.end());
+    const std::string plan = "rackbook layer " + edition.code + " " +
+                             (ordinal ? words.substr(skipped) : "N") + " COLOUR";
+    throw UsageError("edition " + edition.code + " has no layer " + excerpt(words) + " planned",
+                     planned.empty()
+                         ? "Plan it with " + plan + "."
+                         : "It has " + formatRanges(planned) + "; plan more with " + plan + ".");
+}
+
+std::vector<Impression> sheetsOfFate(const std::vector<Impression>& sheets, ImpressionFate fate,
+                                     const EdtfDate& at) {
+    std::vector<Impression> found;
+    for (const Impression& sheet : sheets) {
+        // A pull may be recorded late, after the sheet was spoiled in a later layer.
+        const bool wasStillKept = sheet.fateOn && certainlyBefore(at, *sheet.fateOn);
+        if (sheet.fate == fate && !wasStillKept)
+            found.push_back(sheet);
+    }
+    return found;
+}
+
+void requirePrintable(const Edition& edition, const std::vector<Impression>& sheets,
+                      const EdtfDate& at) {
+    std::vector<std::string> parts;
+    for (const ImpressionFate fate : {ImpressionFate::spoiled, ImpressionFate::destroyed}) {
+        const std::vector<Impression> lost = sheetsOfFate(sheets, fate, at);
+        if (!lost.empty())
+            parts.push_back((lost.size() == 1 ? "sheet " : "sheets ") + numbersOf(lost) +
+                            (lost.size() == 1 ? " is " : " are ") + textOf(fate) + " already");
+    }
+    if (!parts.empty())
+        throw UsageError("edition " + edition.code + ": " + joined(parts),
+                         "Leave them out; where the book is wrong, correct it with rackbook enter "
+                         "impression ID fate=kept fateOn= --reason TEXT.");
+}
+
+// Those of `printed` that --spoiled names.
+std::vector<Impression> spoiledGiven(const CommandContext& context,
+                                     const std::vector<Impression>& printed) {
+    const std::optional<std::string> ranges = context.arguments.value("spoiled");
+    if (!ranges)
+        return {};
+    std::vector<Impression> spoiled;
+    std::vector<int> strangers;
+    for (const int number : parseRanges(*ranges)) {
+        const auto found =
+            std::find_if(printed.begin(), printed.end(),
+                         [&](const Impression& sheet) { return sheet.workingNumber == number; });
+        if (found == printed.end())
+            strangers.push_back(number);
+        else
+            spoiled.push_back(*found);
+    }
+    if (!strangers.empty())
+        throw UsageError("--spoiled names " + formatRanges(strangers) + ", but pulled were " +
+                             numbersOf(printed),
+                         "Name sheets of this pull only.");
+    return spoiled;
+}
+
+std::vector<Impression> without(const std::vector<Impression>& sheets,
+                                const std::vector<Impression>& leftOut) {
+    std::set<std::string> ids;
+    for (const Impression& sheet : leftOut)
+        ids.insert(sheet.id);
+    std::vector<Impression> rest;
+    for (const Impression& sheet : sheets)
+        if (ids.count(sheet.id) == 0)
+            rest.push_back(sheet);
+    return rest;
+}
+
+void setCircumstances(const CommandContext& context, const BookFile& book, Pull& pull) {
+    const Arguments& arguments = context.arguments;
+    pull.portion = refGiven<Mix>(context, book, "portion");
+    pull.printer = refGiven<Party>(context, book, "printer");
+    pull.press = arguments.value("press");
+    pull.packing = arguments.value("packing");
+    pull.temperature_C = arguments.number("temperature");
+    pull.humidity_pct = arguments.number("humidity");
+    pull.inkBefore_g = arguments.number("ink-before");
+    pull.inkAfter_g = arguments.number("ink-after");
+    pull.note = arguments.value("note");
+}
+
+// Where --hang was given, the move of the good sheets.
+std::vector<MadeRecord> hung(const CommandContext& context, const BookFile& book,
+                             const std::vector<Impression>& good, const EdtfDate& at) {
+    const std::optional<Ref<Place>> place = refGiven<Place>(context, book, "hang");
+    if (!place)
+        return {};
+    if (good.empty())
+        throw UsageError("every sheet of this pull was spoiled, so none is left to hang",
+                         "Leave out --hang.");
+    return {{moveOf(book, good, *place, at, MoveWhy::hang), std::nullopt}};
+}
+
+ExitCode run(CommandContext& context) {
+    BookFile book = bookToWrite(context);
+    const Book studio = bookRecordOf(book);
+    const Edition edition = editionNamed(book, context.arguments.text("edition"));
+    Pull pull;
+    pull.layer = {layerOf(book, edition, context.arguments.text("layer")).id};
+    pull.start = momentGivenOrNow(context, studio, "start");
+    pull.end = momentGiven(context, studio, "end");
+    pull.id = freshId(RecordKind::pull, pull.start);
+    const std::vector<Impression> printed =
+        sheetsNumbered(sheetsOf(book, edition), edition, context.arguments.text("range"));
+    requirePrintable(edition, printed, pull.start);
+    const std::vector<Impression> spoiled = spoiledGiven(context, printed);
+    pull.impressions = refsTo(printed);
+    pull.spoiled = refsTo(spoiled);
+    setCircumstances(context, book, pull);
+    std::vector<MadeRecord> made = {{pull, std::nullopt}};
+    for (MadeRecord& sheet : withFate(spoiled, ImpressionFate::spoiled, dayIn(pull.start)))
+        made.push_back(std::move(sheet));
+    for (MadeRecord& move :
+         hung(context, book, without(printed, spoiled), pull.end ? *pull.end : pull.start))
+        made.push_back(std::move(move));
+    return recordMade(context, book, made);
+}
+
+std::vector<OptionSpec> pullOptions() {
+    return {valueOption("portion", "MIX", "Id of the mix that it was printed with."),
+            valueOption("spoiled", "RANGE", "Working numbers of sheets spoiled in this pull."),
+            valueOption("start", "DATE", "When: a date, a date with a time, or a time of today.",
+                        "now"),
+            valueOption("end", "DATE", "When the last sheet was off the block."),
+            valueOption("hang", "PLACE", "Id of the place where the good sheets hang afterwards."),
+            valueOption("press", "WORDS", "The press, or hand and with what."),
+            valueOption("packing", "WORDS", "What lay behind the sheet."),
+            valueOption("temperature", "DEGREES", "Of the room, in degrees Celsius."),
+            valueOption("humidity", "PERCENT", "Of the room, relative."),
+            valueOption("ink-before", "GRAMS", "Ink on the slab before the first sheet."),
+            valueOption("ink-after", "GRAMS", "Ink left on the slab after the last."),
+            valueOption("printer", "PARTY", "Id of the party who printed."),
+            valueOption("note", "TEXT", "Anything else worth keeping.")};
+}
+
+}  // namespace
+
+Command pullCommand() {
+    CommandSpec spec;
+    spec.name = "pull";
+    spec.group = "At the press";
+    spec.summary = "Record a printing run: one layer, on these sheets, with one portion of ink";
+    spec.details =
+        "A layer may be pulled in several runs; each sheet is made of the pulls it went through. "
+        "Spoiled sheets are counted among those pulled, and count as spoiled from that day on. "
+        "With --hang the good sheets are hung when the run ends, or begins where no end is given.";
+    spec.positionals = {{"edition", "Code of the edition."},
+                        {"layer", "Its place in the printing order, such as 3."},
+                        {"range", "Working numbers of the sheets pulled, such as 1-12,15."}};
+    spec.options = pullOptions();
+    spec.writesBook = true;
+    spec.caution = inkCaution;
+    spec.examples = {
+        {"rackbook pull EEL 8 3,11,17 --portion eel-l8-b --spoiled 17 --hang line",
+         "Three sheets, one of them spoiled; the other two go on the line."},
+        {"rackbook pull EEL 8 25-27 --start 18:10 --end 19:00 --ink-before 9.4 --ink-after 6.1",
+         "A run of this evening, with the ink weighed before and after."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

@@ -1,0 +1,143 @@
+#include "commands/Weigh.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/Numbers.h"
+#include "base/Text.h"
+#include "calc/MixLedger.h"
+#include "commands/BookAccess.h"
+#include "commands/Cautions.h"
+#include "commands/GivenValues.h"
+#include "commands/OptionRows.h"
+#include "commands/RecordNamed.h"
+#include "commands/Recording.h"
+#include "commands/ShowMix.h"
+#include "records/HouseRules.h"
+#include "store/HistoryQuery.h"
+
+namespace rackbook {
+
+namespace {
+
+void setSource(const CommandContext& context, const BookFile& book, Weighing& weighing) {
+    int given = 0;
+    for (const char* name : {"lot", "from-mix", "withdraw", "discard"})
+        given += context.arguments.has(name) ? 1 : 0;
+    if (given != 1)
+        throw UsageError(given == 0 ? "it is not said where the mass comes from or goes"
+                                    : "the mass cannot come from or go to two places at once",
+                         "Give one of --lot, --from-mix, --withdraw and --discard.");
+    weighing.lot = refGiven<Lot>(context, book, "lot");
+    weighing.fromMix = refGiven<Mix>(context, book, "from-mix");
+    if (context.arguments.has("withdraw"))
+        weighing.act = WeighingAct::withdraw;
+    if (context.arguments.has("discard"))
+        weighing.act = WeighingAct::discard;
+}
+
+void setMass(const CommandContext& context, Weighing& weighing) {
+    if (context.arguments.text("mass") != "unknown")
+        weighing.mass_g = context.arguments.number("mass");
+    weighing.massLow_g = context.arguments.number("low");
+    weighing.massHigh_g = context.arguments.number("high");
+}
+
+// The next number after those of the mix, and the next place among weighings of the same time.
+void setOrder(const BookFile& book, Weighing& weighing) {
+    const std::string beginning = weighing.mix.id + "/";
+    long long highest = 0;
+    for (const Weighing& other : allOf<Weighing>(book)) {
+        if (other.at == weighing.at)
+            weighing.sequence = std::max(weighing.sequence, other.sequence + 1);
+        if (other.id.rfind(beginning, 0) == 0)
+            highest = std::max(highest, parseWhole(other.id.substr(beginning.size())).value_or(0));
+    }
+    weighing.id = beginning + std::to_string(highest + 1);
+}
+
+// Says where more was taken from the mix than it can have held.
+void warnOfOverdraw(Console& console, const BookFile& book, const std::string& mixId) {
+    const std::vector<Mix> mixes = allOf<Mix>(book);
+    // No id is empty: the weighings and pulls alone are wanted.
+    HistoryFilter noSheets;
+    noSheets.impressions = {""};
+    const History history = historyIn(book, noSheets);
+    const MixLedger ledger(ledgerByLot(history));
+    const double tolerance_g =
+        HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
+    double most_g = 0;
+    for (const Overdraw& overdraw : ledger.overdraws()) {
+        const double short_g = std::isnan(overdraw.best_g) ? overdraw.least_g : overdraw.best_g;
+        if (mixes[static_cast<std::size_t>(overdraw.mix)].id == mixId)
+            most_g = std::max(most_g, short_g);
+    }
+    if (most_g > tolerance_g)
+        console.out() << "\nBy the book, " << formatFixed(most_g, 2) << " g more was taken from "
+                      << printable(mixId)
+                      << " than was in it. Record what went in before, or weigh again.\n";
+}
+
+void printAfter(CommandContext& context, const BookFile& book, const Weighing& weighing,
+                const Mix& mix) {
+    MixShowing::ofMix(book, mix).print(context.console);
+    if (mix.drierFree && weighing.lot &&
+        recordNamed<Lot>(book, weighing.lot->id).lotKind == LotKind::drier)
+        context.console.out() << "\nThis mix was declared free of drier, and now holds some.\n";
+    warnOfOverdraw(context.console, book, mix.id);
+    if (weighing.fromMix)
+        warnOfOverdraw(context.console, book, weighing.fromMix->id);
+}
+
+ExitCode run(CommandContext& context) {
+    BookFile book = bookToWrite(context);
+    const Book studio = bookRecordOf(book);
+    const Mix mix = recordNamed<Mix>(book, context.arguments.text("mix"));
+    Weighing weighing;
+    weighing.mix = {mix.id};
+    setSource(context, book, weighing);
+    setMass(context, weighing);
+    weighing.at = momentGivenOrNow(context, studio, "at");
+    weighing.note = context.arguments.value("note");
+    setOrder(book, weighing);
+    const ExitCode code = recordMade(context, book, {{weighing, std::nullopt}});
+    if (!context.arguments.has("dry-run"))
+        printAfter(context, book, weighing, mix);
+    return code;
+}
+
+}  // namespace
+
+Command weighCommand() {
+    CommandSpec spec;
+    spec.name = "weigh";
+    spec.group = "At the press";
+    spec.summary = "Record one weighing: into a mix, out of it, or thrown away";
+    spec.details =
+        "Each weighing adds to a mix from a lot or from another mix, takes out of it, or discards "
+        "from it. What the mix holds follows from all of them, and is printed. An addition from "
+        "another mix takes the same mass out of that one. The mix itself is entered first, with "
+        "rackbook enter mix.";
+    spec.positionals = {{"mix", "Id of the mix that gains or loses."},
+                        {"mass", "Mass in grams, or the word unknown."}};
+    spec.options = {
+        valueOption("lot", "LOT", "Id of the tin, tube or bottle it comes from."),
+        valueOption("from-mix", "MIX", "Id of the mix it comes from."),
+        flagOption("withdraw", "Taken out, to be used without a portion of its own."),
+        flagOption("discard", "Thrown away."),
+        valueOption("low", "GRAMS", "The least it can have been, where it is badly known."),
+        valueOption("high", "GRAMS", "The most it can have been."),
+        valueOption("at", "DATE", "When: a date, a date with a time, or a time of today.", "now"),
+        valueOption("note", "TEXT", "Anything else worth keeping.")};
+    spec.writesBook = true;
+    spec.caution = inkCaution;
+    spec.examples = {
+        {"rackbook weigh eel-stock-dusk 4.25 --lot plum-violet-1", "4.25 g out of a tin."},
+        {"rackbook weigh eel-l8-b 12 --from-mix eel-l8-letdown --at 18:40",
+         "Take a portion off the let-down, at twenty to seven this evening."},
+        {"rackbook weigh eel-l8-b unknown --discard --low 1 --high 3",
+         "What was scraped off the slab and not weighed."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

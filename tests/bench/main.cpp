@@ -1,0 +1,179 @@
+// Prints what the main work costs, beside the bare engine doing the same, for books of several
+// sizes. Usage: rackbookBench [IMPRESSIONS …]; without arguments 1,000, 10,000 and 100,000.
+// Figures are wall-clock seconds on this machine; ratios are what carries over.
+
+#include <sys/resource.h>
+
+#include <QCoreApplication>
+#include <QTemporaryDir>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+#include <vector>
+
+#include "BareEngine.h"
+#include "Generator.h"
+#include "calc/Readiness.h"
+#include "exchange/RecordCodec.h"
+#include "exchange/RecordFiles.h"
+#include "records/HouseRules.h"
+#include "store/HistoryQuery.h"
+#include "store/Intake.h"
+#include "store/RecordReader.h"
+
+namespace {
+
+using namespace rackbook;
+using Clock = std::chrono::steady_clock;
+
+double secondsSince(Clock::time_point start) {
+    return std::chrono::duration<double>(Clock::now() - start).count();
+}
+
+const std::string schemaFolder = std::string(RACKBOOK_SOURCE_DIR) + "/schema";
+
+void line(const char* what, double seconds, double perSecond, const char* unit) {
+    std::printf("  %-44s %9.3f s  %12.0f %s\n", what, seconds, perSecond, unit);
+}
+
+void ratio(const char* what, double value) {
+    std::printf("  %-44s %9.2f\n", what, value);
+}
+
+std::vector<Entry> entriesFrom(RecordFileReader& reader) {
+    std::vector<Entry> entries;
+    entries.reserve(reader.records().size());
+    for (IncomingRecord& incoming : reader.records())
+        entries.push_back({std::move(incoming.record), std::move(incoming.payload), std::nullopt});
+    return entries;
+}
+
+IntakeTerms benchTerms() {
+    IntakeTerms terms;
+    terms.recordedBy = "bench";
+    terms.recordedAt = "2026-01-01T00:00:00Z";
+    return terms;
+}
+
+void measureIntake(const std::string& folder, std::string text) {
+    const std::string path = folder + "/measured.rackbook";
+    const Clock::time_point start = Clock::now();
+    RecordFileReader reader(schemaFolder);
+    reader.read("generated.json", std::move(text));
+    const double readSeconds = secondsSince(start);
+    BookFile book = BookFile::create({path, schemaFolder, 5});
+    const std::vector<Entry> entries = entriesFrom(reader);
+    const IntakeResult result = take(book, entries, benchTerms());
+    const double seconds = secondsSince(start);
+    if (!reader.findings().empty() || !result.problems.empty()) {
+        std::fprintf(stderr, "the generated records were refused\n");
+        std::exit(1);
+    }
+    const BareFigures bare =
+        bareInsert(path, schemaFolder + "/sql/0001.sql", folder + "/bare.rackbook");
+    const auto rows = static_cast<double>(bare.rows);
+    line("intake: read and validate", readSeconds,
+         static_cast<double>(entries.size()) / readSeconds, "records/s");
+    line("intake: all of it", seconds, rows / seconds, "rows/s");
+    line("bare engine: the same rows", bare.seconds, rows / bare.seconds, "rows/s");
+    ratio("intake's rate as a share of the bare engine's", bare.seconds / seconds);
+}
+
+void measureReadiness(const std::string& folder) {
+    const std::string path = folder + "/measured.rackbook";
+    const BookFile book = BookFile::openToRead({path, schemaFolder, 5});
+    double best = 1e9;
+    double bestLoad = 0;
+    std::size_t rows = 0;
+    BareFigures bare;
+    bare.seconds = 1e9;
+    for (int round = 0; round < 3; ++round) {
+        const BareFigures scan = bareScan(path, historyQueries());
+        if (scan.seconds < bare.seconds)
+            bare = scan;
+        const Clock::time_point start = Clock::now();
+        const History history = historyIn(book);
+        const double loaded = secondsSince(start);
+        const Readiness readiness =
+            readinessOf(history, HouseRules(), EdtfDate::parse("2026-06-01").latest());
+        const double seconds = secondsSince(start);
+        rows = readiness.rows.size();
+        if (seconds < best) {
+            best = seconds;
+            bestLoad = loaded;
+        }
+    }
+    line("readiness: load and judge", best, static_cast<double>(rows) / best, "impressions/s");
+    line("readiness: of that, loading", bestLoad, static_cast<double>(bare.rows) / bestLoad,
+         "rows/s");
+    line("bare engine: scan of the same rows", bare.seconds,
+         static_cast<double>(bare.rows) / bare.seconds, "rows/s");
+    ratio("readiness against the bare scan", best / bare.seconds);
+}
+
+// One move of twenty sheets, as rackbook hang records it: open, check, record, close.
+void measureDailyVerb(const std::string& folder) {
+    constexpr int times = 20;
+    const std::string path = folder + "/measured.rackbook";
+    std::vector<Ref<Impression>> sheets;
+    {
+        const BookFile book = BookFile::openToRead({path, schemaFolder, 5});
+        const History history = historyIn(book, {"E1", {}});
+        for (const ImpressionLabel& label : labelsOf(book, history))
+            if (sheets.size() < 20)
+                sheets.push_back({label.id});
+    }
+    const Clock::time_point start = Clock::now();
+    for (int i = 0; i < times; ++i) {
+        Move move;
+        move.id = "daily-" + std::to_string(i);
+        move.impressions = sheets;
+        move.to.id = "rack";
+        move.at = EdtfDate::parse("2026-05-01");
+        move.why = MoveWhy::hang;
+        RecordFileReader reader(schemaFolder);
+        reader.add(move, "bench");
+        BookFile book = BookFile::openToWrite({path, schemaFolder, 5});
+        take(book, entriesFrom(reader), benchTerms());
+    }
+    const double seconds = secondsSince(start) / times;
+    const BareFigures bare = bareDailyInsert(folder + "/bare.rackbook", times);
+    line("daily verb: one move of 20 sheets", seconds, 1 / seconds, "verbs/s");
+    line("bare engine: the same rows", bare.seconds / times, times / bare.seconds, "verbs/s");
+    ratio("daily verb against the bare engine", seconds / (bare.seconds / times));
+}
+
+void measure(int impressions) {
+    QTemporaryDir folder;
+    const std::string path = folder.path().toStdString();
+    std::vector<std::string> payloads;
+    for (const Record& record : generatedRecords(impressions, 1))
+        payloads.push_back(encodeRecord(record));
+    std::string text = recordFileText(payloads);
+    std::printf("%d impressions: %zu records, %.1f MB of JSON\n", impressions, payloads.size(),
+                static_cast<double>(text.size()) / 1e6);
+    payloads.clear();
+    measureIntake(path, std::move(text));
+    measureReadiness(path);
+    measureDailyVerb(path);
+    rusage usage{};
+    getrusage(RUSAGE_SELF, &usage);
+    std::printf("  %-44s %9.0f MB\n\n", "highest memory so far",
+                static_cast<double>(usage.ru_maxrss) / 1024);
+    std::fflush(stdout);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const QCoreApplication application(argc, argv);
+    std::vector<int> sizes;
+    for (int i = 1; i < argc; ++i)
+        sizes.push_back(std::atoi(argv[i]));
+    if (sizes.empty())
+        sizes = {1000, 10000, 100000};
+    for (const int size : sizes)
+        measure(size);
+    return 0;
+}
