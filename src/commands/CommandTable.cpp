@@ -2,8 +2,10 @@
 
 #include "base/Text.h"
 #include "commands/About.h"
+#include "commands/Audit.h"
 #include "commands/Begin.h"
 #include "commands/List.h"
+#include "commands/Ready.h"
 #include "commands/Show.h"
 #include "commands/TakeIn.h"
 #include "commands/Verify.h"
@@ -15,8 +17,20 @@ const char* const programVersion = RACKBOOK_VERSION;
 
 const std::vector<Command>& commandTable() {
     static const std::vector<Command> commands = {
-        beginCommand(), verifyCommand(), takeInCommand(),     writeOutCommand(),
-        showCommand(),  listCommand(),   manualPageCommand(), completionCommand(),
+        // The book
+        beginCommand(),
+        verifyCommand(),
+        // Record files
+        takeInCommand(),
+        writeOutCommand(),
+        // Questions
+        readyCommand(),
+        auditCommand(),
+        showCommand(),
+        listCommand(),
+        // The program
+        manualPageCommand(),
+        completionCommand(),
     };
     return commands;
 }
