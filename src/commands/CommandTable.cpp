@@ -4,11 +4,21 @@
 #include "commands/About.h"
 #include "commands/Audit.h"
 #include "commands/Begin.h"
+#include "commands/Edition.h"
+#include "commands/Enter.h"
+#include "commands/Hang.h"
+#include "commands/Impressions.h"
+#include "commands/Layer.h"
 #include "commands/List.h"
+#include "commands/Look.h"
+#include "commands/Move.h"
+#include "commands/Pull.h"
 #include "commands/Ready.h"
 #include "commands/Show.h"
+#include "commands/Sign.h"
 #include "commands/TakeIn.h"
 #include "commands/Verify.h"
+#include "commands/Weigh.h"
 #include "commands/WriteOut.h"
 
 namespace rackbook {
@@ -20,6 +30,17 @@ const std::vector<Command>& commandTable() {
         // The book
         beginCommand(),
         verifyCommand(),
+        // At the press
+        editionCommand(),
+        layerCommand(),
+        impressionsCommand(),
+        weighCommand(),
+        pullCommand(),
+        hangCommand(),
+        moveCommand(),
+        lookCommand(),
+        signCommand(),
+        enterCommand(),
         // Record files
         takeInCommand(),
         writeOutCommand(),

@@ -88,11 +88,14 @@ std::vector<std::string> successiveDesignations(const std::string& first, std::s
                          "Count from 1.");
     const long long last = parts.number.value_or(0) + static_cast<long long>(count) - 1;
     if (parts.number && parts.of && last > *parts.of)
-        throw UsageError("the designation " + excerpt(first) + ", counted on over " +
-                             std::to_string(count) + (count == 1 ? " sheet" : " sheets") +
-                             ", comes to " + std::to_string(last) + " of only " +
-                             std::to_string(*parts.of),
-                         "Correct the number it is counted out of, or name fewer sheets.");
+        throw UsageError(
+            "the designation " + excerpt(first) +
+                (count == 1 ? " is numbered past "
+                            : ", counted on over " + std::to_string(count) + " sheets, comes to " +
+                                  std::to_string(last) + " of only ") +
+                std::to_string(*parts.of),
+            count == 1 ? "Correct one of the two numbers."
+                       : "Correct the second number, or name fewer sheets.");
     if (count == 1)
         return {first};
     const Numbered apart = parts.number ? takenApart(first) : Numbered{};

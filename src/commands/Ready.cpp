@@ -76,8 +76,12 @@ ExitCode run(CommandContext& context) {
     const History history = historyIn(book, filterOf(context, book));
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const Readiness readiness = readinessOf(history, rules, asOfDay(context, studio));
-    const ReadyFacts facts{history, labels, rules, readiness,
-                           chosenRows(context, history, readiness)};
+    const ReadyFacts facts{history,
+                           labels,
+                           rules,
+                           readiness,
+                           chosenRows(context, history, readiness),
+                           context.arguments.has("why")};
     if (context.arguments.has("json"))
         context.console.out() << jsonText(readinessTree(facts));
     else
@@ -112,6 +116,13 @@ Command readyCommand() {
          {},
          {}},
         {"too-early", "", "Only what was put away before it was ready.", false, false, {}, {}},
+        {"why",
+         "",
+         "Give the reasons for those that are ready or not affected too.",
+         false,
+         false,
+         {},
+         {}},
         {"on", "DATE", "Judge as of this day.", false, false, "today at the studio", {}}};
     spec.reportsJson = true;
     spec.examples = {{"rackbook ready", "The whole book."},

@@ -1,6 +1,7 @@
 #include "commands/ReadyReport.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 
@@ -24,8 +25,9 @@ std::string spanText(const TimeSpan& span) {
 std::string daysText(const ReadinessRow& row) {
     if (row.pull < 0)
         return {};
-    const std::string low = formatFixed(row.daysLow, 0);
-    const std::string high = formatFixed(row.daysHigh, 0);
+    // Whole days that have passed, as the reasons count them.
+    const std::string low = formatFixed(std::floor(row.daysLow), 0);
+    const std::string high = formatFixed(std::floor(row.daysHigh), 0);
     return (low == high ? low : low + "–" + high) + " of " + formatFixed(row.daysNeeded, 0);
 }
 
@@ -90,7 +92,7 @@ void printSummary(Console& console, const ReadyFacts& facts) {
     }
     std::vector<std::string> parts;
     for (const auto& [urgency, entry] : counts)
-        parts.push_back(std::to_string(entry.second) + " " + verdictWords(entry.first));
+        parts.push_back(verdictWords(entry.first) + (" " + std::to_string(entry.second)));
     console.out() << "On " << formatDay(facts.readiness.asOf) << ": "
                   << (parts.empty() ? "no impression is concerned" : joined(parts)) << ".\n";
     if (facts.readiness.leftOut > 0)
@@ -153,6 +155,8 @@ void printReadiness(Console& console, const ReadyFacts& facts) {
     console.out() << "\n";
     for (const auto& [key, line] : lines) {
         const ReadinessRow& row = facts.readiness.rows[line.sample];
+        if (!facts.explainsAll && lines.size() > 1 && !mayNeedLight(row.verdict))
+            continue;
         console.out() << console.emphasis(printable(std::get<1>(key) + " " +
                                                     formatRanges(line.numbers) + ": " +
                                                     verdictWords(row.verdict)))
@@ -162,8 +166,8 @@ void printReadiness(Console& console, const ReadyFacts& facts) {
             why += (why.empty() ? "" : " ") + sentence;
         for (const std::string& piece : wrapped(printable(why), std::min(console.width() - 2, 96)))
             console.out() << "  " << piece << "\n";
+        console.out() << "\n";
     }
-    console.out() << (lines.empty() ? "" : "\n");
     printSummary(console, facts);
     printRules(console, facts.rules);
 }

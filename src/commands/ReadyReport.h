@@ -18,9 +18,10 @@ struct ReadyFacts {
     const HouseRules& rules;
     const Readiness& readiness;
     std::vector<std::size_t> chosen;  // rows to report, sorted by what to do first
+    bool explainsAll = false;         // reasons also for what needs no light
 };
 
-// One line for impressions that stand alike, and below it why.
+// One line for impressions that stand alike, then why, then the house rules used.
 void printReadiness(Console& console, const ReadyFacts& facts);
 
 // Every chosen impression with its figures and its reasons.

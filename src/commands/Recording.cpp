@@ -149,7 +149,8 @@ std::size_t IntakeTally::unchanged() const {
     return count;
 }
 
-IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms) {
+IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
+                         const std::optional<std::string>& changedOn) {
     std::vector<IncomingRecord>& records = reader.records();
     keepWithheldContacts(book, records);
     const std::vector<Finding> shifts = clockShiftFindings(book, reader, records);
@@ -158,7 +159,7 @@ IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeT
     std::vector<Entry> entries;
     entries.reserve(records.size());
     for (const IncomingRecord& incoming : records)
-        entries.push_back({incoming.record, incoming.payload, std::nullopt});
+        entries.push_back({incoming.record, incoming.payload, changedOn});
     return tallyOf(records, takeEntries(book, reader, std::move(entries), terms));
 }
 

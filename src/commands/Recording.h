@@ -27,9 +27,11 @@ struct IntakeTally {
     std::size_t unchanged() const;
 };
 
-// Takes everything that `reader` holds. Throws RefusedInput with every finding where anything is
-// wrong; then the book is as it was.
-IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms);
+// Takes everything that `reader` holds. A record that differs from the book is an update where
+// `changedOn` (EDTF) is given, else a correction. Throws RefusedInput with every finding where
+// anything is wrong; then the book is as it was.
+IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
+                         const std::optional<std::string>& changedOn);
 
 // Recorded by whom and when, and whether it is only tried, as the arguments say.
 IntakeTerms termsOf(const CommandContext& context);

@@ -31,11 +31,13 @@ void readInto(RecordFileReader& reader, const std::string& path) {
 void print(Console& console, const IntakeTally& tally, bool dryRun, const std::string& book) {
     Table table({{"record"},
                  {"new", Align::right},
+                 {"changed", Align::right},
                  {"corrected", Align::right},
                  {"unchanged", Align::right}});
     for (const IntakeTally::Line& line : tally.lines)
         table.addRow({textOf(line.kind), std::to_string(line.recorded),
-                      std::to_string(line.corrected), std::to_string(line.unchanged)});
+                      std::to_string(line.updated), std::to_string(line.corrected),
+                      std::to_string(line.unchanged)});
     console.out() << table.text(console.width(), "No records were given.") << "\n";
     if (tally.written() == 0)
         console.out() << "The book says all of this already; nothing was changed.\n";
@@ -49,6 +51,9 @@ ExitCode run(CommandContext& context) {
     RecordFileReader reader(context.folders.schema);
     for (const std::string& path : context.arguments.values("file"))
         readInto(reader, path);
+    const std::optional<std::string> changedOn = context.arguments.value("changed-on");
+    if (changedOn)
+        EdtfDate::parse(*changedOn, "--changed-on");
     BookFile book = bookToWrite(context);
     IntakeTerms terms = termsOf(context);
     terms.reason = context.arguments.value("reason");
@@ -58,7 +63,7 @@ ExitCode run(CommandContext& context) {
         progress.advance(done - shown);
         shown = done;
     };
-    const IntakeTally tally = takeIncoming(book, reader, terms);
+    const IntakeTally tally = takeIncoming(book, reader, terms, changedOn);
     progress.finish();
     print(context.console, tally, terms.dryRun, book.path());
     return ExitCode::success;
@@ -74,13 +79,21 @@ Command takeInCommand() {
     spec.details =
         "Reads JSON record files, whole folders of them, or standard input (-), checks every "
         "record, and records all of them or none. Records may name each other in any order. What "
-        "the book says already is left alone; a record that differs becomes a correction, and "
-        "wants a reason. The form of the files is described in schema/README.md.";
+        "the book says already is left alone; a record that differs is a correction and wants "
+        "--reason, or, where the thing itself has changed since, --changed-on. The form of the "
+        "files is described in schema/README.md.";
     spec.positionals = {
         {"file", "Record file, folder of record files, or - for standard input.", true, true}};
     spec.options = {{"reason",
                      "TEXT",
                      "Why the book was wrong, for records that differ.",
+                     false,
+                     false,
+                     {},
+                     {}},
+                    {"changed-on",
+                     "DATE",
+                     "When the things themselves changed, for records that differ.",
                      false,
                      false,
                      {},

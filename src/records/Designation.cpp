@@ -117,9 +117,10 @@ DesignationParts designationParts(std::string_view written) {
     std::string tail = space == std::string::npos ? key : key.substr(space + 1);
     if (space == std::string::npos) {
         const std::size_t digit = key.find_first_of("0123456789");
-        if (digit == std::string::npos && key.find('/') == std::string::npos)
+        const std::size_t slash = key.find('/');
+        if (digit == std::string::npos && slash == std::string::npos)
             return {};
-        if (digit != std::string::npos)
+        if (digit != std::string::npos && digit < slash)
             tail = key.substr(digit);
     }
     const std::size_t slash = tail.find('/');

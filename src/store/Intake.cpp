@@ -113,7 +113,8 @@ private:
                      {},
                      "it differs from what the book holds",
                      nameOf(kindOf(m_entries[i].record), idOf(m_entries[i].record)),
-                     "Give --reason to record a correction."});
+                     "Give --reason to correct the book, or --changed-on where the thing itself "
+                     "has changed."});
                 return;
             }
         }

@@ -1,0 +1,52 @@
+#include "calc/Wording.h"
+
+#include <gtest/gtest.h>
+
+#include "base/Edtf.h"
+
+namespace rackbook {
+namespace {
+
+TimeSpan spanOf(const std::string& text) {
+    const EdtfDate date = EdtfDate::parse(text);
+    return {date.earliest(), date.latest()};
+}
+
+TEST(Wording, SaysWhenAsWellAsItIsKnown) {
+    EXPECT_EQ(dayWords(spanOf("2026-03-04T09:30")), "on 2026-03-04");
+    EXPECT_EQ(dayWords(spanOf("2026-03-04")), "on 2026-03-04");
+    EXPECT_EQ(dayWords(spanOf("1998")), "between 1998-01-01 and 1998-12-31");
+    EXPECT_EQ(dayWords({beginningOfTime, spanOf("1998").latest}), "by 1998-12-31");
+    EXPECT_EQ(dayWords({spanOf("1998").earliest, endOfTime}), "after 1998-01-01");
+    EXPECT_EQ(dayWords({beginningOfTime, endOfTime}), "at an unknown time");
+}
+
+TEST(Wording, WritesSharesInPercent) {
+    EXPECT_EQ(percentWords(Estimate::exactly(0.97)), "97 %");
+    EXPECT_EQ(percentWords(Estimate::exactly(0.955)), "95.5 %");
+    EXPECT_EQ(percentWords({0.95, notKnown, 0.98}), "95–98 %");
+}
+
+TEST(Wording, CountsWholeDays) {
+    EXPECT_EQ(daysWords(9.9, 10.2), "9 days");
+    EXPECT_EQ(daysWords(1, 1), "1 day");
+    EXPECT_EQ(daysWords(9, 12.5), "9 to 12 days");
+    EXPECT_EQ(daysWords(0, 0.5), "0 days");
+}
+
+TEST(Wording, NamesTheOriginOfARule) {
+    RuleInForce rule;
+    rule.origin = Origin::studioRule;
+    EXPECT_EQ(originWords(rule), "studio rule");
+    rule.origin = Origin::fitted;
+    EXPECT_EQ(originWords(rule), "fitted");
+    rule.origin = Origin::publishedSource;
+    EXPECT_EQ(originWords(rule), "published source");
+    rule.origin = Origin::commonPractice;
+    EXPECT_EQ(originWords(rule), "common practice");
+    rule.source = "ten looks";
+    EXPECT_EQ(originWords(rule), "ten looks");
+}
+
+}  // namespace
+}  // namespace rackbook
