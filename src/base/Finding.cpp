@@ -38,7 +38,8 @@ std::string describe(const Finding& finding) {
     const std::string value = excerpt(finding.value);
     if (!value.empty() && finding.what.find(value) == std::string::npos)
         text += " (" + value + ")";
-    text += ".";
+    if (!text.empty() && text.back() != '.')
+        text += ".";
     if (!finding.remedy.empty())
         text += " " + finding.remedy;
     return text;

@@ -24,7 +24,7 @@ void Assessment::walkStays(ReadinessRow& row, bool outOfHands) const {
     bool followed = false;
     for (std::size_t i = 0; i < m_stays.size(); ++i) {
         const Stay& stay = m_stays[i];
-        if (stay.from.latest > row.pulled.earliest) {
+        if (stay.from.latest >= row.pulled.earliest) {
             notePutAway(row, stay, days);
             row.gaps.dates = row.gaps.dates || isBadlyKnown(stay.from);
         }

@@ -67,7 +67,7 @@ Findings holderWithoutTransfer(const AuditContext& context) {
         for (const auto& [holder, numbers] : without)
             found.add(Severity::warning, edition, "",
                       numbers.words("has", "have") + " the holder " + holder.id +
-                          ", but no transfer says how it got there",
+                          ", but no transfer to that holder is recorded",
                       "", "Record the transfer, as well as its date is known.");
     });
     return found.take();

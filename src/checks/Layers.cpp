@@ -135,9 +135,10 @@ Findings firstLayerMissing(const AuditContext& context) {
         const Severity severity = reduction ? Severity::error : Severity::warning;
         const std::string first = "layer " + std::to_string(folder.layers.front()->ordinal);
         if (!without.empty())
-            found.add(severity, edition, "",
-                      without.words("has", "have") + " later layers, but never saw " + first, "",
-                      "Add them to a pull of " + first + ", or take them out of the others.");
+            found.add(
+                severity, edition, "",
+                without.words("has", "have") + " later layers, but never saw " + first, "",
+                "Add what is missing to a pull of " + first + ", or correct the other pulls.");
         const auto printed = static_cast<int>(sheets.size());
         const bool final = edition.status == EditionStatus::closed || reduction;
         if (final && edition.declaredNumbered.value_or(0) > printed)

@@ -76,7 +76,7 @@ void checkNumbered(const Edition& edition, const DesignatedCounts& counts, Findi
     if (count > *edition.declaredNumbered)
         found.add(Severity::error, edition, "/declaredNumbered",
                   std::to_string(count) + " numbered impressions are recorded, but " + declared +
-                      " are declared",
+                      (*edition.declaredNumbered == 1 ? " is" : " are") + " declared",
                   declared, "Correct the designations or the declaration.");
     else if (edition.status == EditionStatus::closed && count < *edition.declaredNumbered &&
              counts.all > 0)

@@ -104,14 +104,14 @@ Findings placesAtOnce(const AuditContext& context) {
     for (const auto& [moves, numbers] : undecided)
         found.add(Severity::warning, *moves.second, "/at",
                   numbers.words("goes", "go") + " to place " + moves.second->to.id +
-                      " at the same time as move " + moves.first->id + " takes it to place " +
-                      moves.first->to.id,
+                      " and, by move " + moves.first->id + ", to place " + moves.first->to.id +
+                      " at the same time",
                   moves.second->at.text(), "Give the times, or say in from which came first.");
     for (const auto& [moves, numbers] : tooLong)
         found.add(Severity::error, *moves.first, "/until",
-                  numbers.words("is", "are") + " still at place " + moves.first->to.id +
-                      " when move " + moves.second->id + " of " + moves.second->at.text() +
-                      " takes it to place " + moves.second->to.id,
+                  numbers.words("is", "are") + " at place " + moves.first->to.id +
+                      " until then, but at place " + moves.second->to.id + " from " +
+                      moves.second->at.text() + " by move " + moves.second->id,
                   moves.first->until->text(), "Correct one of the two dates.");
     return found.take();
 }

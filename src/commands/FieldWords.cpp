@@ -26,6 +26,11 @@ std::vector<std::string> itemsOf(const std::string& value) {
     return items;
 }
 
+template <class T>
+struct IsListOfParts : std::false_type {};
+template <class T>
+struct IsListOfParts<std::vector<T>> : HasFields<T> {};
+
 class FieldSetter {
 public:
     // `rest` is what is left of the path, `around` names what the fields belong to.
@@ -43,13 +48,14 @@ public:
         if (m_name != name)
             return;
         m_found = true;
-        if constexpr (IsVector<T>::value)
-            if constexpr (HasFields<typename T::value_type>::value)
-                return setPart(value);
-        if (!m_rest.empty())
-            throw UsageError(m_around + "'s " + m_name + " has no parts",
-                             "Write " + m_name + "=VALUE.");
-        set(value, m_words.value);
+        if constexpr (IsListOfParts<T>::value) {
+            setPart(value);
+        } else {
+            if (!m_rest.empty())
+                throw UsageError(m_around + "'s " + m_name + " has no parts",
+                                 "Write " + m_name + "=VALUE.");
+            set(value, m_words.value);
+        }
     }
 
     void requireFound() const {

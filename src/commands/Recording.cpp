@@ -101,6 +101,8 @@ IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
 std::vector<EntryOutcome> takeEntries(BookFile& book, RecordFileReader& reader,
                                       std::vector<Entry> entries, const IntakeTerms& terms) {
     std::vector<Finding> findings = reader.findings();
+    if (reader.hasUnreadable())
+        throw RefusedInput(std::move(findings));
     IntakeTerms tried = terms;
     // What could be read is tried all the same, so that everything wrong is told at once.
     tried.dryRun = terms.dryRun || !findings.empty();

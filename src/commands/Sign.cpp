@@ -10,6 +10,7 @@
 #include "commands/Recording.h"
 #include "commands/SheetSelection.h"
 #include "records/Designation.h"
+#include "store/RecordReader.h"
 
 namespace rackbook {
 

@@ -44,7 +44,8 @@ void print(Console& console, const IntakeTally& tally, bool dryRun, const std::s
     else if (dryRun)
         console.out() << "Tried only: nothing was recorded.\n";
     else
-        console.out() << tally.written() << " records taken into " << book << ".\n";
+        console.out() << tally.written() << (tally.written() == 1 ? " record" : " records")
+                      << " taken into " << book << ".\n";
 }
 
 ExitCode run(CommandContext& context) {

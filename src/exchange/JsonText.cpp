@@ -51,6 +51,9 @@ class Builder : public nlohmann::json_sax<Json> {
 public:
     enum class Refusal { none, syntax, depth, repeatedName, range };
 
+    // `sink` may be null; then the value is built as a whole.
+    explicit Builder(const ItemSink* sink) : m_sink(sink) {}
+
     bool null() override { return put(nullptr); }
     bool boolean(bool value) override { return put(value); }
     bool number_integer(number_integer_t value) override { return put(value); }
@@ -67,6 +70,7 @@ public:
         Json::object_t& object = m_open.back()->get_ref<Json::object_t&>();
         const auto [at, fresh] = object.emplace(std::move(name), nullptr);
         m_member = &at->second;
+        m_memberIsList = m_open.size() == 1 && at->first == "records";
         if (!fresh)
             refuse(Refusal::repeatedName, at->first);
         return fresh;
@@ -94,8 +98,18 @@ private:
 
     template <class T>
     bool put(T&& value) {
-        slot() = std::forward<T>(value);
+        Json& target = slot();
+        target = std::forward<T>(value);
+        handOver(target);
         return true;
+    }
+
+    // A whole item of the list goes to the sink.
+    void handOver(Json& item) {
+        if (m_list == nullptr || m_open.empty() || m_open.back() != m_list)
+            return;
+        (*m_sink)(m_list == &m_root ? "" : "/records", m_list->size() - 1, std::move(item));
+        item = nullptr;
     }
 
     Json& slot() {
@@ -114,20 +128,33 @@ private:
             refuse(Refusal::depth, {});
             return false;
         }
+        const bool isList = value.is_array() &&
+                            (m_open.empty() ||
+                             (m_open.size() == 1 && m_memberIsList && m_open.front()->is_object()));
         Json& target = slot();
         target = std::move(value);
+        if (isList && m_sink != nullptr)
+            m_list = &target;
         m_open.push_back(&target);
         return true;
     }
 
     bool close() {
+        Json* closed = m_open.back();
         m_open.pop_back();
+        if (closed == m_list)
+            m_list = nullptr;
+        else
+            handOver(*closed);
         return true;
     }
 
     Json m_root;
     std::vector<Json*> m_open;  // values whose end has not come yet
     Json* m_member = nullptr;
+    bool m_memberIsList = false;
+    Json* m_list = nullptr;  // the list whose items go to the sink, while it is open
+    const ItemSink* m_sink;
     Refusal m_refusal = Refusal::none;
     std::string m_detail;
     std::size_t m_offset = 0;
@@ -234,13 +261,15 @@ private:
 
 }  // namespace
 
-Json parseJson(std::string_view text, const std::string& file) {
+namespace {
+
+Json parse(std::string_view text, const std::string& file, const ItemSink* sink) {
     if (const std::optional<std::size_t> at = invalidUtf8At(text))
         throw InputError(place(file, lineAt(text, *at)),
                          "byte " + std::to_string(*at + 1) + " is not UTF-8",
                          "Save the file as UTF-8.");
     std::size_t offset = 0;
-    Builder builder;
+    Builder builder(sink);
     const bool parsed =
         Json::sax_parse(CountingIterator(text.data(), &offset),
                         CountingIterator(text.data() + text.size(), &offset), &builder);
@@ -267,6 +296,16 @@ Json parseJson(std::string_view text, const std::string& file) {
     throw InputError(place(file, lineAt(text, builder.offset())),
                      "it is not JSON: " + printable(builder.detail()),
                      "Mend the file at that line.");
+}
+
+}  // namespace
+
+Json parseJson(std::string_view text, const std::string& file) {
+    return parse(text, file, nullptr);
+}
+
+Json parseJsonList(std::string_view text, const std::string& file, const ItemSink& sink) {
+    return parse(text, file, &sink);
 }
 
 std::vector<int> linesOf(std::string_view text, const std::vector<std::string>& pointers) {

@@ -1,6 +1,7 @@
 // JSON text from outside (RFC 8259), read with care. Private to exchange/.
 #pragma once
 
+#include <functional>
 #include <nlohmann/json.hpp>
 #include <string>
 #include <string_view>
@@ -16,6 +17,15 @@ constexpr int deepestNesting = 64;
 // Throws InputError naming `file` and the line: text that is not UTF-8 or not JSON, nesting deeper
 // than deepestNesting, numbers beyond range, and the same name twice in one object.
 Json parseJson(std::string_view text, const std::string& file);
+
+// Takes over one item of a list; `listPointer` is "" or "/records".
+using ItemSink =
+    std::function<void(const std::string& listPointer, std::size_t position, Json item)>;
+
+// The same, but each item of the outermost list, or of the list "records" in the outermost object,
+// goes to `sink` as soon as it is whole, and null stands in its place in what is returned: a large
+// file is never held as one value.
+Json parseJsonList(std::string_view text, const std::string& file, const ItemSink& sink);
 
 // For each JSON pointer the line, from 1, on which its value begins; where there is no such value,
 // the line of the innermost one around it. One pass over the text. Pre: parseJson has accepted it.

@@ -76,8 +76,9 @@ std::optional<RecordKind> kindOfObject(const Json& object, Complaints& complaint
     return kind;
 }
 
-// Looks at what stands around the records of a file.
-const Json* recordsOfEnvelope(const Json& root, Complaints& complaints) {
+// What is wrong with what stands around the records of a file.
+Complaints complaintsAboutEnvelope(const Json& root) {
+    Complaints complaints;
     for (const auto& [name, unused] : root.items())
         if (name != "rackbookRecords" && name != "records")
             complaints.push_back({"/" + pointerStep(name),
@@ -87,12 +88,10 @@ const Json* recordsOfEnvelope(const Json& root, Complaints& complaints) {
         complaints.push_back({"/rackbookRecords", "this version of record files is not known",
                               "This program reads version 1."});
     const auto records = root.find("records");
-    if (records == root.end() || !records->is_array()) {
+    if (records == root.end() || !records->is_array())
         complaints.push_back(
             {"/records", "the list of records is missing", "Add \"records\", a list in [ ]."});
-        return nullptr;
-    }
-    return &*records;
+    return complaints;
 }
 
 std::string jsonExcerpt(const Json& value) {
@@ -106,13 +105,18 @@ void RecordFileReader::read(const std::string& file, std::string text) {
     const std::size_t before = m_findings.size();
     readRecords(file, std::move(text));
     std::vector<std::string> pointers;
-    for (std::size_t i = before; i < m_findings.size(); ++i)
+    std::vector<Finding*> located;
+    for (std::size_t i = before; i < m_findings.size(); ++i) {
+        if (m_findings[i].where.file.empty())
+            continue;
         pointers.push_back(m_findings[i].where.pointer);
-    if (pointers.empty() || m_findings.back().where.file.empty())
+        located.push_back(&m_findings[i]);
+    }
+    if (pointers.empty())
         return;
     const std::vector<int> lines = linesOf(m_inner->sources.back().text, pointers);
     for (std::size_t i = 0; i < lines.size(); ++i)
-        m_findings[before + i].where.line = lines[i];
+        located[i]->where.line = lines[i];
 }
 
 void RecordFileReader::readRecords(const std::string& file, std::string text) {
@@ -131,16 +135,6 @@ void RecordFileReader::readRecords(const std::string& file, std::string text) {
             finding.value = jsonExcerpt(around.at(at));
         m_findings.push_back(std::move(finding));
     };
-    Json root;
-    try {
-        root = parseJson(from.text, file);
-    } catch (const InputError& error) {
-        Finding finding;
-        finding.rule = "record-file";
-        finding.what = error.what();
-        m_findings.push_back(std::move(finding));
-        return;
-    }
     const auto takeOne = [&](const Json& object, std::size_t position) {
         Complaints complaints;
         const std::optional<RecordKind> kind = kindOfObject(object, complaints);
@@ -160,19 +154,29 @@ void RecordFileReader::readRecords(const std::string& file, std::string text) {
         if (kind && !complaints.empty() && object.contains("id") && object["id"].is_string())
             m_refused.emplace(*kind, object["id"].get<std::string>());
     };
-    if (root.is_object() && root.contains("record")) {
-        takeOne(root, 0);
+    Json root;
+    try {
+        root = parseJsonList(
+            from.text, file,
+            [&](const std::string& listPointer, std::size_t position, const Json& item) {
+                from.form = listPointer.empty() ? Inner::Form::array : Inner::Form::envelope;
+                takeOne(item, position);
+            });
+    } catch (const InputError& error) {
+        Finding finding;
+        finding.rule = "record-file";
+        finding.what = error.what();
+        m_findings.push_back(std::move(finding));
+        m_hasUnreadable = true;
         return;
     }
-    const Json* records = nullptr;
-    if (root.is_array()) {
-        from.form = Inner::Form::array;
-        records = &root;
+    if (root.is_array())
+        return;
+    if (root.is_object() && root.contains("record")) {
+        from.form = Inner::Form::one;
+        takeOne(root, 0);
     } else if (root.is_object() && root.contains("rackbookRecords")) {
-        from.form = Inner::Form::envelope;
-        Complaints complaints;
-        records = recordsOfEnvelope(root, complaints);
-        for (const Complaint& complaint : complaints)
+        for (const Complaint& complaint : complaintsAboutEnvelope(root))
             note(complaint, root, {});
     } else {
         note({{},
@@ -180,9 +184,6 @@ void RecordFileReader::readRecords(const std::string& file, std::string text) {
               "Give one record, a list of records, or {\"rackbookRecords\": 1, \"records\": […]}."},
              root, {});
     }
-    if (records != nullptr)
-        for (std::size_t i = 0; i < records->size(); ++i)
-            takeOne((*records)[i], i);
 }
 
 void RecordFileReader::add(const Record& record, const std::string& words) {

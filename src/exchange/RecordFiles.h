@@ -46,6 +46,9 @@ public:
     std::vector<IncomingRecord>& records() { return m_records; }
     const std::vector<Finding>& findings() const { return m_findings; }
 
+    // Whether a text could not be read to its end, so that records in it are not known.
+    bool hasUnreadable() const { return m_hasUnreadable; }
+
     // Whether a record of that id was read and refused: references to it lead nowhere only because
     // of that.
     bool hasRefused(RecordKind kind, const std::string& id) const;
@@ -64,6 +67,7 @@ private:
     std::vector<IncomingRecord> m_records;
     std::vector<Finding> m_findings;
     std::set<std::pair<RecordKind, std::string>> m_refused;
+    bool m_hasUnreadable = false;
 };
 
 // The text of a record file with these payloads, in their order, indented for reading.

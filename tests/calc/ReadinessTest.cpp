@@ -157,7 +157,7 @@ TEST_F(ReadinessTest, BringsOutWhatWasPutAwayTooEarly) {
               "light. It is at drawer, in the dark since 2026-03-13.");
 }
 
-TEST_F(ReadinessTest, PuttingAwayWithoutALookIsTooEarlyTo) {
+TEST_F(ReadinessTest, PuttingAwayWithoutALookIsTooEarly) {
     pulledAndHung();
     move("drawer", "2026-03-30");
     EXPECT_EQ(verdictAsOf("2026-04-01"), Verdict::bringOut);
