@@ -26,7 +26,7 @@ struct Named {
     throw InputError(
         where, "\"" + excerpt(std::string(text)) + "\" is not a date: " + why,
         "Write it as 1998, 2004-06, 2004-06-23, 2004-06-23T09:30, with ? or ~ where it is "
-        "uncertain, or as an interval such as 2003/2005 or 2019/..");
+        "uncertain, or as an interval such as 2019/.. or 2003/2005.");
 }
 
 bool allDigits(std::string_view text) {

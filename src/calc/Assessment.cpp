@@ -50,7 +50,8 @@ ReadinessRow Assessment::startRow(std::size_t impression) const {
     if (!m_stays.empty() && m_stays.back().to.earliest > m_asOf)
         row.place = m_stays.back().place;
     if (row.place >= 0) {
-        row.lightNow = lightIn(m_stays.back(), m_asOf);
+        if (!m_stays.back().undecided)
+            row.lightNow = lightIn(m_stays.back(), m_asOf);
         row.outOfHands = m_light.isOutOfHands(row.place);
     } else {
         row.outOfHands = m_history.impressions[impression].withHolder;
@@ -114,7 +115,7 @@ ReadinessRow Assessment::judgeFrom(const ReadinessRow& start, std::uint32_t pull
     ReadinessRow row = start;
     row.pull = static_cast<int>(pull);
     row.layer = m_history.pulls[pull].layer;
-    row.pulled = startOf(pull);
+    row.pulled = lastRichStart(pull);
     row.extenderShare = ink.extenderShare;
     row.shareRemembered = ink.remembered;
     row.drierShare = ink.drierShare;
@@ -126,6 +127,16 @@ ReadinessRow Assessment::judgeFrom(const ReadinessRow& start, std::uint32_t pull
     if (row.verdict != Verdict::unknown)
         row.gaps = {};
     return row;
+}
+
+// Badly dated pulls of earlier rich layers may have come after the last one.
+TimeSpan Assessment::lastRichStart(std::uint32_t last) const {
+    TimeSpan start = startOf(last);
+    for (const std::uint32_t pull : m_pulls)
+        if (pull != last && m_inks[pull].richness == Richness::rich &&
+            startOf(pull).earliest <= start.earliest)
+            start.latest = std::max(start.latest, startOf(pull).latest);
+    return start;
 }
 
 void Assessment::fillLightRule(ReadinessRow& row) const {

@@ -43,6 +43,7 @@ private:
     ReadinessRow judgeFrom(const ReadinessRow& start, std::uint32_t pull) const;
     ReadinessRow settleDoubt(ReadinessRow doubtful, const ReadinessRow& certain) const;
 
+    TimeSpan lastRichStart(std::uint32_t last) const;
     void fillLightRule(ReadinessRow& row) const;
     void walkStays(ReadinessRow& row, bool outOfHands) const;
     void noteDark(ReadinessRow& row, const Stay& stay, bool continues) const;

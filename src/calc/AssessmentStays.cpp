@@ -65,7 +65,7 @@ void Assessment::noteDark(ReadinessRow& row, const Stay& stay, bool continues) c
 }
 
 void Assessment::notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const {
-    if (row.putAwayEarly || stay.place < 0)
+    if (row.putAwayEarly || stay.place < 0 || stay.undecided)
         return;
     const bool dark = countsAsDark(lightIn(stay, stay.from.latest));
     if (!dark && !m_light.isOutOfHands(stay.place))

@@ -38,7 +38,7 @@ void LightDays::passUnknown(const TimeSpan& from, const TimeSpan& to) {
 }
 
 void LightDays::passStay(const Stay& stay) {
-    if (stay.place < 0) {
+    if (stay.place < 0 || stay.undecided) {
         passUnknown(stay.from, stay.to);
         return;
     }

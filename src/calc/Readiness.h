@@ -75,7 +75,7 @@ struct ReadinessRow {
     int colourLook = -1;      // the last that says how it looks, since that pull
     int place = -1;           // where the moves leave it
     int putAwayTo = -1;       // place of the first move that was too early
-    TimeSpan pulled;          // start of that pull
+    TimeSpan pulled;          // when the last extender-rich layer came to it
     TimeSpan darkSince;       // where lightNow is dark or artificial
     TimeSpan putAwayEarlyOn;  // where putAwayEarly
     Estimate extenderShare;   // of that pull's ink

@@ -67,7 +67,8 @@ private:
     void sayLight() {
         const std::string wanted = formatShortest(m_row.daysNeeded);
         std::string text = layerName(m_row.pull) + " (" + inkWords() + ") was pulled " +
-                           dayWords(m_row.pulled) + "; it has ";
+                           dayWords(m_history.pulls[static_cast<std::size_t>(m_row.pull)].start) +
+                           "; it has ";
         const bool never = m_row.daysHigh <= 0;
         text += never ? "not hung in light since"
                       : "hung in light for " + daysWords(m_row.daysLow, m_row.daysHigh);

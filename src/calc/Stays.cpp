@@ -30,6 +30,26 @@ void endStay(Stay& stay, const Stay* next, const HistoryMove& move, CivilMinute 
     stay.to.latest = std::min(stay.to.latest, move.until.latest);
 }
 
+bool isBadlyKnown(const TimeSpan& span) {
+    return span.latest - span.earliest >= minutesPerDay;
+}
+
+// Marks every run of overlapping moves in which one is badly known.
+void markUndecided(std::vector<Stay>& stays) {
+    for (std::size_t first = 0; first < stays.size();) {
+        CivilMinute latest = stays[first].from.latest;
+        bool badly = isBadlyKnown(stays[first].from);
+        std::size_t next = first + 1;
+        for (; next < stays.size() && stays[next].from.earliest <= latest; ++next) {
+            latest = std::max(latest, stays[next].from.latest);
+            badly = badly || isBadlyKnown(stays[next].from);
+        }
+        for (std::size_t i = first; i < next; ++i)
+            stays[i].undecided = badly && next - first > 1;
+        first = next;
+    }
+}
+
 }  // namespace
 
 void staysOf(const History& history, std::size_t impression, CivilMinute asOf,
@@ -51,6 +71,7 @@ void staysOf(const History& history, std::size_t impression, CivilMinute asOf,
         const Stay* next = i + 1 < stays.size() ? &stays[i + 1] : nullptr;
         endStay(stays[i], next, history.moves[stays[i].move], asOf);
     }
+    markUndecided(stays);
 }
 
 }  // namespace rackbook

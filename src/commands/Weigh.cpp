@@ -56,9 +56,8 @@ void setOrder(const BookFile& book, Weighing& weighing) {
     weighing.id = beginning + std::to_string(highest + 1);
 }
 
-// Says where more was taken from the mix than it can have held.
-void warnOfOverdraw(Console& console, const BookFile& book, const std::string& mixId) {
-    const std::vector<Mix> mixes = allOf<Mix>(book);
+// Says where the weighing recorded last took more than can have been there.
+void warnOfOverdraw(Console& console, const BookFile& book) {
     // No id is empty: the weighings and pulls alone are wanted.
     HistoryFilter noSheets;
     noSheets.impressions = {""};
@@ -66,16 +65,16 @@ void warnOfOverdraw(Console& console, const BookFile& book, const std::string& m
     const MixLedger ledger(ledgerByLot(history));
     const double tolerance_g =
         HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
-    double most_g = 0;
+    const std::vector<Mix> mixes = allOf<Mix>(book);
     for (const Overdraw& overdraw : ledger.overdraws()) {
         const double short_g = std::isnan(overdraw.best_g) ? overdraw.least_g : overdraw.best_g;
-        if (mixes[static_cast<std::size_t>(overdraw.mix)].id == mixId)
-            most_g = std::max(most_g, short_g);
-    }
-    if (most_g > tolerance_g)
-        console.out() << "\nBy the book, " << formatFixed(most_g, 2) << " g more was taken from "
-                      << printable(mixId)
+        if (overdraw.event.isPull || overdraw.event.row + 1 != history.weighings.size() ||
+            short_g <= tolerance_g)
+            continue;
+        console.out() << "\nBy the book, " << formatFixed(short_g, 2) << " g more was taken from "
+                      << mixes[static_cast<std::size_t>(overdraw.mix)].id
                       << " than was in it. Record what went in before, or weigh again.\n";
+    }
 }
 
 void printAfter(CommandContext& context, const BookFile& book, const Weighing& weighing,
@@ -84,9 +83,7 @@ void printAfter(CommandContext& context, const BookFile& book, const Weighing& w
     if (mix.drierFree && weighing.lot &&
         recordNamed<Lot>(book, weighing.lot->id).lotKind == LotKind::drier)
         context.console.out() << "\nThis mix was declared free of drier, and now holds some.\n";
-    warnOfOverdraw(context.console, book, mix.id);
-    if (weighing.fromMix)
-        warnOfOverdraw(context.console, book, weighing.fromMix->id);
+    warnOfOverdraw(context.console, book);
 }
 
 ExitCode run(CommandContext& context) {

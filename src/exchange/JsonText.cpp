@@ -268,6 +268,11 @@ Json parse(std::string_view text, const std::string& file, const ItemSink* sink)
         throw InputError(place(file, lineAt(text, *at)),
                          "byte " + std::to_string(*at + 1) + " is not UTF-8",
                          "Save the file as UTF-8.");
+    // The parser takes a zero byte for the end and would drop what follows it.
+    if (const std::size_t at = text.find('\0'); at != std::string_view::npos)
+        throw InputError(place(file, lineAt(text, at)),
+                         "byte " + std::to_string(at + 1) + " is a zero byte, which no JSON holds",
+                         "Save the file as UTF-8, not UTF-16, and without padding.");
     std::size_t offset = 0;
     Builder builder(sink);
     const bool parsed =

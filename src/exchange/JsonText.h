@@ -14,8 +14,9 @@ using Json = nlohmann::json;
 // Deeper nesting than any record has; keeps hostile text from exhausting the stack.
 constexpr int deepestNesting = 64;
 
-// Throws InputError naming `file` and the line: text that is not UTF-8 or not JSON, nesting deeper
-// than deepestNesting, numbers beyond range, and the same name twice in one object.
+// Throws InputError naming `file` and the line: text that is not UTF-8, that holds zero bytes or is
+// not JSON, nesting deeper than deepestNesting, numbers beyond range, and the same name twice in
+// one object.
 Json parseJson(std::string_view text, const std::string& file);
 
 // Takes over one item of a list; `listPointer` is "" or "/records".

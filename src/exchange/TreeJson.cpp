@@ -1,6 +1,7 @@
 #include "exchange/TreeJson.h"
 
 #include <cmath>
+#include <cstdint>
 
 #include "exchange/JsonText.h"
 #include "exchange/RecordCodec.h"
@@ -16,8 +17,12 @@ Tree fromJson(const AnyJson& json) {
     switch (json.type()) {
         case Json::value_t::boolean:
             return Tree(json.template get<bool>());
-        case Json::value_t::number_integer:
         case Json::value_t::number_unsigned:
+            // Beyond 64 bits with a sign only the nearest real number is left.
+            if (json.template get<std::uint64_t>() > INT64_MAX)
+                return Tree(json.template get<double>());
+            return Tree(json.template get<std::int64_t>());
+        case Json::value_t::number_integer:
             return Tree(json.template get<std::int64_t>());
         case Json::value_t::number_float:
             return Tree(json.template get<double>());

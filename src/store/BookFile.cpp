@@ -58,6 +58,12 @@ void requireFile(const std::string& path) {
                          "Make one with rackbook begin, or name one with --book.");
 }
 
+void requireFreeName(const std::string& path) {
+    if (fileExists(path))
+        throw StoreError(path, "something of that name is there already",
+                         "Choose another name with --book.");
+}
+
 void configure(Database& database) {
     database.execute("PRAGMA foreign_keys = ON");
     database.execute("PRAGMA synchronous = FULL");
@@ -105,11 +111,11 @@ const std::string& BookFile::path() const {
 }
 
 BookFile BookFile::create(const BookOptions& options) {
-    if (fileExists(options.path))
-        throw StoreError(options.path, "something of that name is there already",
-                         "Choose another name with --book.");
+    requireFreeName(options.path);
     auto inner = std::make_unique<Inner>(options);
     inner->writerLock = lockForWriting(options);
+    // Another process may have made it while this one waited for the lock.
+    requireFreeName(options.path);
     try {
         inner->database =
             std::make_unique<Database>(options.path, OpenMode::create, options.wait_s * 1000);

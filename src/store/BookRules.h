@@ -16,11 +16,12 @@ struct Touched {
     std::size_t index = 0;  // in the list of entries
     RecordKind kind = RecordKind::book;
     std::int64_t key = 0;
+    bool isNew = false;
 };
 
 // Looks only at what the touched records can have broken: one book record; an edition's code, an
 // impression's working number, a layer's ordinal given once; no cycle among mixes or places;
-// impressions pulled belong to the layer's edition.
+// impressions pulled belong to the layer's edition, whichever of the three is touched.
 std::vector<IntakeProblem> brokenBookRules(const Database& database,
                                            const std::vector<Touched>& touched);
 

@@ -1,5 +1,6 @@
 #include "store/HistoryQuery.h"
 
+#include <algorithm>
 #include <string_view>
 
 #include "base/Error.h"
@@ -299,7 +300,7 @@ private:
         return found;
     }
 
-    // Counting sort by impression; stable, so that the order of recording is kept.
+    // Counting sort by impression; stable, so that the order of recording is kept within a table.
     RowLists lists(const std::vector<const char*>& sqls, const Positions& items) {
         const std::vector<Pair> found = pairs(sqls, items);
         RowLists lists;
@@ -312,6 +313,10 @@ private:
         std::vector<std::uint32_t> next(lists.offsets.begin(), lists.offsets.end() - 1);
         for (const Pair& pair : found)
             lists.items[next[pair.impression]++] = pair.item;
+        if (sqls.size() > 1)
+            for (std::size_t i = 0; i + 1 < lists.offsets.size(); ++i)
+                std::sort(lists.items.begin() + lists.offsets[i],
+                          lists.items.begin() + lists.offsets[i + 1]);
         return lists;
     }
 

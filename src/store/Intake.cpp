@@ -153,7 +153,7 @@ private:
                  "there is no " + std::string(textOf(reference.wanted)) + " of that id",
                  reference.id, "Correct the id, or take that record in too.", reference.wanted});
         if (dangling.empty())
-            m_touched.push_back({i, kindOf(m_entries[i].record), step.key});
+            m_touched.push_back({i, kindOf(m_entries[i].record), step.key, step.isNew});
     }
 
     Standing standingOf(RecordKind kind, std::int64_t key) {

@@ -191,7 +191,8 @@ std::vector<R> readAll(const Database& database, Ids& ids) {
 
 template <class R>
 std::vector<R> allOf(const BookFile& book) {
-    const Database& database = *book.inner().database;
+    Database& database = *book.inner().database;
+    const Transaction view(database, false);
     Ids ids(database);
     Targets targets(ids);
     const R sample{};
@@ -201,7 +202,8 @@ std::vector<R> allOf(const BookFile& book) {
 
 template <class R>
 std::optional<R> findIn(const BookFile& book, const std::string& id) {
-    const Database& database = *book.inner().database;
+    Database& database = *book.inner().database;
+    const Transaction view(database, false);
     Ids ids(database);
     Statement rows = database.prepare(selectSql<R>(" WHERE id = ?"));
     rows.bindText(1, id);

@@ -1,5 +1,9 @@
 #include "store/Verification.h"
 
+#include <algorithm>
+#include <map>
+#include <unordered_map>
+
 #include "base/Error.h"
 #include "base/Sha256.h"
 #include "store/BookInner.h"
@@ -34,10 +38,21 @@ Finding finding(const std::string& rule, const std::string& record, const std::s
 std::vector<std::string> projectionTables(const Database& database) {
     std::vector<std::string> names;
     Statement rows = database.prepare(
-        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name <> 'journal' AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
+        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name <> 'journal' AND name NOT "
+        "LIKE 'sqlite_%' ORDER BY rowid");
     while (rows.step())
         names.push_back(rows.text(0));
     return names;
+}
+
+// What the file defines, by "table mix" or "index block_edition".
+std::map<std::string, std::string> definitionsIn(const Database& database) {
+    std::map<std::string, std::string> definitions;
+    Statement rows = database.prepare(
+        "SELECT type || ' ' || name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite_%'");
+    while (rows.step())
+        definitions.emplace(rows.text(0), rows.text(1));
+    return definitions;
 }
 
 // Writes the tables from the journal of `source` into `target`, which holds empty tables.
@@ -59,6 +74,10 @@ public:
             const std::string name = row.kind + " " + row.id;
             try {
                 const Record record = m_decode(*row.payload);
+                if (nameOf(kindOf(record), idOf(record)) != name) {
+                    complain(row.entry, "it holds another record than the one it names");
+                    continue;
+                }
                 const std::optional<std::int64_t> key = m_keys.find(kindOf(record), row.id);
                 const bool isNew = seen.emplace(name, true).second;
                 if (!key || !m_projector.write(record, *key, row.entry, isNew).empty())
@@ -94,6 +113,8 @@ public:
         : m_book(book), m_database(*book.inner().database), m_decode(decode) {}
 
     Verification run() {
+        // One view of the book for all the checks, whatever a writer does meanwhile.
+        Transaction view(*m_book.inner().database, false);
         checkFile();
         checkChain();
         compareTables();
@@ -159,8 +180,28 @@ private:
                 });
             transaction.commit();
         }
-        for (const std::string& table : projectionTables(m_database))
-            compareTable(again, table);
+        compareDefinitions(again);
+        const std::vector<std::string> mine = projectionTables(m_database);
+        for (const std::string& table : projectionTables(again))
+            if (std::find(mine.begin(), mine.end(), table) != mine.end())
+                compareTable(again, table);
+    }
+
+    // Tables, indexes and whatever else a file can define, triggers among them.
+    void compareDefinitions(const Database& again) {
+        const std::map<std::string, std::string> wanted = definitionsIn(again);
+        const std::map<std::string, std::string> found = definitionsIn(m_database);
+        for (const auto& [name, sql] : wanted) {
+            const auto mine = found.find(name);
+            if (mine == found.end())
+                add("tables", name, "it is missing", restoreRemedy);
+            else if (mine->second != sql)
+                add("tables", name, "it is not defined as in a book of this version",
+                    restoreRemedy);
+        }
+        for (const auto& [name, sql] : found)
+            if (wanted.count(name) == 0)
+                add("tables", name, "it does not belong to a book", restoreRemedy);
     }
 
     // Both tables in the same order, row by row. Stops at the first difference of a table: what
@@ -179,7 +220,9 @@ private:
                 return;
             bool equal = hasMine && hasMade;
             for (int column = 0; equal && column < columns; ++column)
+                // The text of a real number leaves its last bits out.
                 equal = mine.isNull(column) == made.isNull(column) &&
+                        mine.real(column) == made.real(column) &&
                         mine.text(column) == made.text(column);
             if (equal)
                 continue;

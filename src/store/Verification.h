@@ -23,8 +23,9 @@ struct Verification {
     std::vector<Finding> findings;
 };
 
-// Checks SQLite's own integrity, references, every hash, and every table against the same table
-// made again from the journal in memory. Throws StoreError where the file cannot be read at all.
+// Checks SQLite's own integrity, references, every hash, the definitions of the tables, and every
+// table against the same table made again from the journal in memory. Throws StoreError where the
+// file cannot be read at all.
 Verification verify(const BookFile& book, const RecordDecoder& decode);
 
 // Empties every table but the journal and makes it again from the journal, in one transaction.

@@ -188,7 +188,7 @@ TEST_P(EdtfRefusals, SayWhichPartIsWrong) {
     const std::string wanted =
         "/at: \"" + std::string(GetParam().text) + "\" is not a date: " + GetParam().why +
         ". Write it as 1998, 2004-06, 2004-06-23, 2004-06-23T09:30, with ? or ~ where it is "
-        "uncertain, or as an interval such as 2003/2005 or 2019/..";
+        "uncertain, or as an interval such as 2019/.. or 2003/2005.";
     EXPECT_EQ(messageOf<InputError>([&] { EdtfDate::parse(GetParam().text, "/at"); }), wanted);
 }
 
@@ -259,7 +259,7 @@ TEST(Edtf, RefusesTextLongerThanAnyDate) {
               "\"" + std::string(60, '1') +
                   "…\" is not a date: it is longer than any date. Write it as 1998, 2004-06, "
                   "2004-06-23, 2004-06-23T09:30, with ? or ~ where it is uncertain, or as an "
-                  "interval such as 2003/2005 or 2019/..");
+                  "interval such as 2019/.. or 2003/2005.");
 }
 
 TEST(Edtf, AcceptsIntervalsWhoseEndsOverlap) {

@@ -69,6 +69,11 @@ TEST(Finding, DoesNotRepeatAValueThatItsWordsName) {
               "\"2026-13\" is not a date. Correct it.");
 }
 
+TEST(Finding, EndsWithOneFullStop) {
+    EXPECT_EQ(describe(findingOf("a.json:1: it is not JSON. Mend the file.", "", "")),
+              "a.json:1: it is not JSON. Mend the file.");
+}
+
 TEST(Finding, ShortensLongValues) {
     EXPECT_EQ(excerpt("short"), "short");
     EXPECT_EQ(excerpt(std::string(60, 'x')), std::string(60, 'x'));

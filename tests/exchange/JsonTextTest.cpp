@@ -89,7 +89,7 @@ TEST(JsonText, RefusesWhatTheGrammarForbids) {
 
 TEST(JsonText, NamesTheLineOfAFault) {
     EXPECT_EQ(refusal("[\n1,\n2\n,x]").substr(0, 9), "f.json:4:");
-    EXPECT_EQ(refusal("{\n\"a\": 1\n").substr(0, 9), "f.json:2:");
+    EXPECT_EQ(refusal("{\n\"a\": 1\n").substr(0, 9), "f.json:3:");
     EXPECT_EQ(refusal("[\r\n1,\r\nx]").substr(0, 9), "f.json:3:");
 }
 

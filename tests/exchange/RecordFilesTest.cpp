@@ -201,14 +201,14 @@ TEST(RecordFiles, NameATextThatIsNoJsonOnce) {
 }
 
 TEST(RecordFiles, TellTheLineOfEachFinding) {
-    EXPECT_EQ(findingsIn("[\n"
-                         "{\"record\":\"mix\",\"id\":\"m\",\"name\":\"n\",\"purpose\":\"stock\"},\n"
-                         "{\"record\":\"mix\",\"id\":\"m2\",\n"
-                         "\"name\":\"\",\n"
-                         "\"purpose\":\"stock\"}\n"
-                         "]"),
-              "f.json:4 /1/name: the text is shorter than 1 character. It means: What it is called "
-              "in the studio, such as warm grey stock.");
+    EXPECT_EQ(
+        findingsIn("[\n"
+                   "{\"record\":\"mix\",\"id\":\"m\",\"name\":\"n\",\"purpose\":\"stock\"},\n"
+                   "{\"record\":\"mix\",\"id\":\"m2\",\n"
+                   "\"name\":\"\",\n"
+                   "\"purpose\":\"stock\"}\n"
+                   "]"),
+        "f.json:4 /1/name: the text is shorter than 1 character. It means: The name on the jar.");
 }
 
 TEST(RecordFiles, KeepSoundRecordsBesideBrokenOnesAndRememberTheRefused) {

@@ -1,0 +1,142 @@
+#include <algorithm>
+
+#include "base/Ranges.h"
+#include "records/Designation.h"
+#include "sheets/EditionParts.h"
+#include "sheets/EditionTally.h"
+
+namespace rackbook::editionparts {
+
+namespace {
+
+// "1–8, 10/20" where all are numbered out of the same; else as written, joined.
+std::string inscribedAs(const TallyRow& row) {
+    std::vector<int> numbers;
+    std::optional<int> of;
+    bool alike = true;
+    for (const std::string& written : row.designations) {
+        const DesignationParts parts = designationParts(written);
+        const bool plain = parts.number && parts.of && *parts.number > 0 &&
+                           written == std::to_string(*parts.number) + "/" +
+                                          std::to_string(*parts.of);
+        alike = alike && plain && (!of || of == parts.of);
+        if (!alike)
+            break;
+        of = parts.of;
+        numbers.push_back(*parts.number);
+    }
+    std::sort(numbers.begin(), numbers.end());
+    alike = alike && std::adjacent_find(numbers.begin(), numbers.end()) == numbers.end();
+    if (alike && !numbers.empty())
+        return numberRanges(numbers) + " / " + std::to_string(*of);
+    std::string text;
+    for (const std::string& written : row.designations)
+        text += (text.empty() ? "" : ", ") + written;
+    return text;
+}
+
+void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const EditionTally& tally,
+                              const SheetWords& words) {
+    Table table;
+    table.columns = {{words("count.kind"), Alignment::left, 1, 0},
+                     {words("count.inscription"), Alignment::left, 1.4, 0},
+                     {words("count.declared"), Alignment::right, 0, 23},
+                     {words("count.signed"), Alignment::right, 0, 16},
+                     {words("count.difference"), Alignment::right, 0, 20}};
+    const auto row = [&](const std::string& kind, const std::string& inscribed,
+                         const std::optional<int>& declared, int designated) {
+        return TableRow{{kind, inscribed,
+                         declared ? std::to_string(*declared) : words("notRecorded"),
+                         std::to_string(designated),
+                         declared ? signedFigure(designated - *declared) : std::string()}};
+    };
+    for (const TallyRow& counted : tally.rows) {
+        const bool isNumbered = counted.designationKind == DesignationKind::numbered;
+        const std::optional<int> declared =
+            counted.declared || isNumbered ? counted.declared : std::optional<int>(0);
+        table.rows.push_back(row(words.of("count", counted.designationKind), inscribedAs(counted),
+                                 declared, counted.designated));
+    }
+    if (tally.designatedWithoutKind > 0)
+        table.rows.push_back(
+            row(words("count.withoutKind"), "", 0, tally.designatedWithoutKind));
+    TableRow total = row(words("count.total"), "", tally.declaredSum, tally.designated);
+    total.strong = true;
+    total.ruleAbove = true;
+    table.rows.push_back(std::move(total));
+    flow.table(table);
+    const std::optional<int>& stated = facts.edition.declaredTotal;
+    if (!stated)
+        return;
+    const bool differs = tally.declaredSum && *tally.declaredSum != *stated;
+    flow.paragraph(words.filled(differs ? "count.statedDiffers" : "count.stated",
+                                {{"total", std::to_string(*stated)},
+                                 {"sum", std::to_string(tally.declaredSum.value_or(0))}}),
+                   TextStyle::small);
+}
+
+void addSheets(Flow& flow, const EditionTally& tally, const SheetWords& words) {
+    Table table;
+    table.columns = {{words("count.sheets"), Alignment::left, 1, 0},
+                     {words("count.number"), Alignment::right, 0, 26}};
+    const auto add = [&](const char* label, const std::string& figure, bool strong = false) {
+        TableRow row{{words(label), figure}};
+        row.strong = row.ruleAbove = strong;
+        table.rows.push_back(std::move(row));
+    };
+    add("count.printedFirst", tally.printedFirst ? std::to_string(*tally.printedFirst)
+                                                 : words("notRecorded"));
+    if (tally.notInFirst > 0)
+        add(tally.printedFirst ? "count.notInFirst" : "count.recorded",
+            tally.printedFirst ? signedFigure(tally.notInFirst) : std::to_string(tally.notInFirst));
+    if (tally.printedFirst || tally.notInFirst > 0) {
+        add("count.spoiled", signedFigure(-tally.spoiled));
+        add("count.destroyed", signedFigure(-tally.destroyed));
+        add("count.kept", std::to_string(tally.kept), true);
+        add("count.keptSigned", std::to_string(tally.keptSigned));
+        add("count.keptUnsigned", std::to_string(tally.keptUnsigned));
+    }
+    flow.space(0.5);
+    flow.table(table);
+}
+
+// The first state is gone once a second one is cut.
+bool firstStateIsGone(const EditionFacts& facts) {
+    if (facts.layers.empty() || !facts.layers.front().layer.block)
+        return false;
+    for (const Block& block : facts.blocks)
+        if (block.id == facts.layers.front().layer.block->id)
+            return block.states.size() > 1;
+    return false;
+}
+
+}  // namespace
+
+std::string signedFigure(int value) {
+    if (value == 0)
+        return "0";
+    return value < 0 ? "−" + std::to_string(-value) : "+" + std::to_string(value);
+}
+
+std::string proofsWords(const EditionFacts& facts, const SheetWords& words) {
+    std::vector<std::string> parts;
+    for (const DeclaredProofs& proofs : facts.edition.declaredProofs)
+        parts.push_back(words.of("count", proofs.designationKind) + ": " +
+                        std::to_string(proofs.count));
+    std::string text;
+    for (const std::string& part : parts)
+        text += (text.empty() ? "" : ", ") + part;
+    return text;
+}
+
+void addCount(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    const EditionTally tally = tallyOf(facts.edition, facts.impressions, facts.firstLayer);
+    addDeclaredAgainstSigned(flow, facts, tally, words);
+    addSheets(flow, tally, words);
+    if (tally.printedFirst && firstStateIsGone(facts))
+        flow.paragraph(
+            words.filled("count.cap", {{"count", std::to_string(*tally.printedFirst)}}),
+            TextStyle::small);
+}
+
+}  // namespace rackbook::editionparts

@@ -1,0 +1,69 @@
+#include "calc/Disclosure.h"
+#include "sheets/EditionParts.h"
+#include "sheets/EditionTally.h"
+
+namespace rackbook::editionparts {
+
+namespace {
+
+// What the records say about an item that nobody answered; empty where they say nothing.
+std::string fromRecords(const std::string& item, const EditionFacts& facts,
+                        const SheetWords& words) {
+    const Edition& edition = facts.edition;
+    if (item == "artist")
+        return facts.maker;
+    if (item == "medium")
+        return edition.process;
+    if (item == "year")
+        return edition.year ? words.date(*edition.year) : std::string();
+    if (item == "mostNumbered")
+        return edition.declaredNumbered ? std::to_string(*edition.declaredNumbered) : std::string();
+    if (item == "proofs")
+        return proofsWords(facts, words);
+    if (item == "unsigned" && !facts.impressions.empty()) {
+        const EditionTally tally = tallyOf(edition, facts.impressions, facts.firstLayer);
+        return words.filled("disclosure.unsignedWords",
+                            {{"unsigned", std::to_string(tally.keptUnsigned)},
+                             {"kept", std::to_string(tally.kept)}});
+    }
+    if (item == "total" && edition.declaredTotal)
+        return std::to_string(*edition.declaredTotal);
+    if (item == "matrix") {
+        std::vector<std::string> blocks;
+        for (const Block& block : facts.blocks)
+            blocks.push_back(words.filled(
+                "disclosure.blockWords",
+                {{"block", block.name}, {"fate", words.of("blocks", block.fate)}}));
+        std::string text;
+        for (const std::string& block : blocks)
+            text += (text.empty() ? "" : "; ") + block;
+        return text;
+    }
+    return {};
+}
+
+TableRow rowOf(const DisclosureRow& row, const EditionFacts& facts, const SheetWords& words) {
+    const std::string name = row.isListed ? words("disclosure." + row.item) : row.item;
+    if (row.answer)
+        return {{name, words.of("disclosure", *row.answer), row.text}};
+    const std::string recorded = fromRecords(row.item, facts, words);
+    if (recorded.empty())
+        return {{name, words("disclosure.notKnown"), ""}};
+    return {{name, words("disclosure.fromRecord"), recorded}};
+}
+
+}  // namespace
+
+void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    flow.paragraph(words("disclosure.note"), TextStyle::small);
+    Table table;
+    table.columns = {{words("disclosure.item"), Alignment::left, 1.1, 0},
+                     {words("disclosure.answer"), Alignment::left, 0, 30},
+                     {words("disclosure.words"), Alignment::left, 1.4, 0}};
+    for (const DisclosureRow& row : disclosureOf(facts.edition))
+        table.rows.push_back(rowOf(row, facts, words));
+    flow.table(table);
+    flow.paragraph(words("disclosure.source"), TextStyle::small);
+}
+
+}  // namespace rackbook::editionparts

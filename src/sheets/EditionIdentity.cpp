@@ -1,0 +1,82 @@
+#include "base/Numbers.h"
+#include "sheets/EditionParts.h"
+
+namespace rackbook::editionparts {
+
+namespace {
+
+constexpr double mmPerInch = 25.4;
+
+// "300 × 420 mm", in the studio's unit first.
+std::string sizeText(const std::optional<double>& height_mm, const std::optional<double>& width_mm,
+                     LengthUnit unit, const SheetWords& words) {
+    if (!height_mm || !width_mm)
+        return words("notRecorded");
+    const std::string mm = words.filled("paper.mm", {{"height", formatShortest(*height_mm)},
+                                                     {"width", formatShortest(*width_mm)}});
+    if (unit == LengthUnit::mm)
+        return mm;
+    return words.filled("paper.inches", {{"height", formatFixed(*height_mm / mmPerInch, 2)},
+                                         {"width", formatFixed(*width_mm / mmPerInch, 2)}}) +
+           " (" + mm + ")";
+}
+
+}  // namespace
+
+void addIdentity(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    const Edition& edition = facts.edition;
+    const auto known = [&](const std::string& text) {
+        return text.empty() ? words("notRecorded") : text;
+    };
+    flow.labelValues({{words("identity.code"), edition.code},
+                      {words("identity.maker"), known(facts.maker)},
+                      {words(facts.printers.size() > 1 ? "identity.printers" : "identity.printer"),
+                       known(words.listed(facts.printers))},
+                      {words("identity.publisher"), known(facts.publisher)},
+                      {words("identity.process"), known(edition.process)},
+                      {words("identity.year"), words.dateOrNotRecorded(edition.year)},
+                      {words("identity.studio"), known(facts.studio)},
+                      {words("identity.state"), words.of("identity", edition.status)}});
+}
+
+void addInscriptions(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    if (facts.edition.inscriptions.empty()) {
+        flow.paragraph(words("notRecorded"));
+        return;
+    }
+    Table table;
+    table.columns = {{words("inscriptions.what"), Alignment::left, 1.2, 0},
+                     {words("inscriptions.where"), Alignment::left, 1.2, 0},
+                     {words("inscriptions.medium"), Alignment::left, 0.8, 0}};
+    for (const Inscription& inscription : facts.edition.inscriptions)
+        table.rows.push_back({{inscription.text, inscription.where, inscription.medium}});
+    flow.table(table);
+}
+
+void addPaper(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    const Edition& edition = facts.edition;
+    flow.labelValues({{words("paper.name"), words.textOrNotRecorded(edition.paper)},
+                      {words("paper.image"), sizeText(edition.imageHeight_mm, edition.imageWidth_mm,
+                                                      facts.lengthUnit, words)},
+                      {words("paper.sheet"), sizeText(edition.sheetHeight_mm, edition.sheetWidth_mm,
+                                                      facts.lengthUnit, words)}});
+}
+
+void addStatement(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    flow.paragraph(words.textOrNotRecorded(facts.edition.statement));
+}
+
+void addSignatures(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    const auto caption = [&](const std::string& name, const char* label) {
+        return name.empty() ? words(label) : name + "\n" + words(label);
+    };
+    std::vector<std::string> captions = {caption(facts.maker, "signatures.maker")};
+    for (const std::string& printer : facts.printers)
+        if (printer != facts.maker)
+            captions.push_back(caption(printer, "signatures.printer"));
+    if (facts.printers.empty())
+        captions.push_back(words("signatures.printer"));
+    flow.signatureLines(captions);
+}
+
+}  // namespace rackbook::editionparts

@@ -1,0 +1,122 @@
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include "records/Designation.h"
+#include "sheets/EditionParts.h"
+
+namespace rackbook::editionparts {
+
+namespace {
+
+// By number where the designation says one, else as written.
+bool standsBefore(const Impression* a, const Impression* b) {
+    const int first = designationParts(*a->designation).number.value_or(0);
+    const int second = designationParts(*b->designation).number.value_or(0);
+    return std::tie(first, *a->designation) < std::tie(second, *b->designation);
+}
+
+std::string fateText(const Impression& impression, const SheetWords& words) {
+    const std::string& fate = words.of("impressions", impression.fate);
+    return impression.fateOn ? words.filled("impressions.fateOn",
+                                            {{"fate", fate}, {"date", words.date(*impression.fateOn)}})
+                             : fate;
+}
+
+class ImpressionsTable {
+public:
+    ImpressionsTable(const EditionFacts& facts, const SheetWords& words)
+        : m_words(words),
+          m_allKept(std::all_of(facts.impressions.begin(), facts.impressions.end(),
+                                [](const Impression& one) {
+                                    return !one.designation || one.fate == ImpressionFate::kept;
+                                })) {
+        m_table.columns = {{words("impressions.designation"), Alignment::left, 1, 0},
+                           {words("impressions.working"), Alignment::right, 0, 30},
+                           {words("impressions.signedOn"), Alignment::left, 1, 0}};
+        if (!m_allKept)
+            m_table.columns.push_back({words("impressions.fate"), Alignment::left, 1, 0});
+    }
+
+    void addGroup(const std::string& heading, const std::vector<const Impression*>& impressions) {
+        TableRow row{{heading}};
+        row.heading = true;
+        m_table.rows.push_back(std::move(row));
+        for (const Impression* impression : impressions) {
+            std::vector<TableCell> cells = {*impression->designation,
+                                            std::to_string(impression->workingNumber),
+                                            m_words.dateOrNotRecorded(impression->signedOn)};
+            if (!m_allKept)
+                cells.push_back(fateText(*impression, m_words));
+            m_table.rows.push_back({std::move(cells)});
+        }
+    }
+
+    void set(Flow& flow) const {
+        if (!m_table.rows.empty())
+            flow.table(m_table);
+        if (m_allKept && !m_table.rows.empty())
+            flow.paragraph(m_words("impressions.keptAll"), TextStyle::small);
+    }
+
+private:
+    const SheetWords& m_words;
+    bool m_allKept;
+    Table m_table;
+};
+
+// Working numbers by fate and its date: "spoiled, 2026-01-24: 14, 22".
+std::string lostText(const EditionFacts& facts, const SheetWords& words) {
+    std::vector<std::pair<std::string, std::vector<int>>> groups;
+    for (const Impression& impression : facts.impressions) {
+        if (impression.fate == ImpressionFate::kept || impression.designation)
+            continue;
+        const std::string fate = fateText(impression, words);
+        auto group = std::find_if(groups.begin(), groups.end(),
+                                  [&](const auto& one) { return one.first == fate; });
+        if (group == groups.end())
+            group = groups.insert(groups.end(), {fate, {}});
+        group->second.push_back(impression.workingNumber);
+    }
+    std::string text;
+    for (const auto& [fate, numbers] : groups)
+        text += (text.empty() ? "" : "\n") + numberRanges(numbers) + ": " + fate;
+    return text;
+}
+
+}  // namespace
+
+void addImpressions(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    if (facts.impressions.empty()) {
+        flow.paragraph(words("notRecorded"));
+        return;
+    }
+    std::map<DesignationKind, std::vector<const Impression*>> designated;
+    std::vector<const Impression*> withoutKind;
+    std::vector<int> unsignedNumbers;
+    for (const Impression& impression : facts.impressions) {
+        if (impression.designation && impression.designationKind)
+            designated[*impression.designationKind].push_back(&impression);
+        else if (impression.designation)
+            withoutKind.push_back(&impression);
+        else if (impression.fate == ImpressionFate::kept)
+            unsignedNumbers.push_back(impression.workingNumber);
+    }
+    ImpressionsTable table(facts, words);
+    for (auto& [kind, impressions] : designated) {
+        std::stable_sort(impressions.begin(), impressions.end(), standsBefore);
+        table.addGroup(words.of("count", kind), impressions);
+    }
+    if (!withoutKind.empty())
+        table.addGroup(words("impressions.withoutKind"), withoutKind);
+    table.set(flow);
+    std::vector<LabelValue> rest;
+    if (!unsignedNumbers.empty())
+        rest.push_back({words("impressions.unsigned"), numberRanges(unsignedNumbers)});
+    const std::string lost = lostText(facts, words);
+    if (!lost.empty())
+        rest.push_back({words("impressions.lost"), lost});
+    flow.labelValues(rest);
+}
+
+}  // namespace rackbook::editionparts
