@@ -14,6 +14,7 @@
 #include "commands/Move.h"
 #include "commands/Pull.h"
 #include "commands/Ready.h"
+#include "commands/Sheet.h"
 #include "commands/Show.h"
 #include "commands/Sign.h"
 #include "commands/TakeIn.h"
@@ -49,6 +50,8 @@ const std::vector<Command>& commandTable() {
         auditCommand(),
         showCommand(),
         listCommand(),
+        // Sheets
+        sheetCommand(),
         // The program
         manualPageCommand(),
         completionCommand(),

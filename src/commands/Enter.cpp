@@ -144,6 +144,21 @@ ExitCode run(CommandContext& context) {
     return code;
 }
 
+std::vector<Example> enterExamples() {
+    return {
+        {"rackbook enter lot", "List the fields of a lot."},
+        {"rackbook enter party tove name=\"Tove\" roles=maker,printer", "A new party."},
+        {"rackbook enter place west-line name=\"Line by the west window\" placeKind=rack "
+         "light.lightKind=daylight light.windowAzimuth_deg=270",
+         "A new place and its light."},
+        {"rackbook enter mix eel-l9-a name=\"Lamplight, portion a\" purpose=portion edition=EEL",
+         "A mix, before anything is weighed into it."},
+        {"rackbook enter lot base-2 finishedOn=2026-03-20 --changed-on 2026-03-20",
+         "A tin that was finished."},
+        {"rackbook enter edition EEL paper=\"Kozo, 40 g/m2\" --reason \"the label says so\"",
+         "Correct the book."}};
+}
+
 }  // namespace
 
 Command enterCommand() {
@@ -170,18 +185,7 @@ Command enterCommand() {
                     valueOption("changed-on", "DATE", "When the thing itself changed.")};
     spec.writesBook = true;
     spec.caution = inkCaution;
-    spec.examples = {
-        {"rackbook enter lot", "List the fields of a lot."},
-        {"rackbook enter party tove name=\"Tove\" roles=maker,printer", "A new party."},
-        {"rackbook enter place west-line name=\"Line by the west window\" placeKind=rack "
-         "light.lightKind=daylight light.windowAzimuth_deg=270",
-         "A new place and its light."},
-        {"rackbook enter mix eel-l9-a name=\"Lamplight, portion a\" purpose=portion edition=EEL",
-         "A mix, before anything is weighed into it."},
-        {"rackbook enter lot base-2 finishedOn=2026-03-20 --changed-on 2026-03-20",
-         "A tin that was finished."},
-        {"rackbook enter edition EEL paper=\"Kozo, 40 g/m2\" --reason \"the label says so\"",
-         "Correct the book."}};
+    spec.examples = enterExamples();
     return {spec, run};
 }
 

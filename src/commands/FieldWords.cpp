@@ -44,7 +44,8 @@ public:
 
     template <class T>
     void operator()(const char* name, T& value) {
-        m_names.emplace_back(name);
+        if (std::string_view(name) != "id")
+            m_names.emplace_back(name);
         if (m_name != name)
             return;
         m_found = true;
@@ -52,7 +53,7 @@ public:
             setPart(value);
         } else {
             if (!m_rest.empty())
-                throw UsageError(m_around + "'s " + m_name + " has no parts",
+                throw UsageError(m_name + " of " + m_around + " has no parts",
                                  "Write " + m_name + "=VALUE.");
             set(value, m_words.value);
         }
@@ -158,14 +159,16 @@ private:
                              "Say which, such as " + m_name + ".2." + m_rest + ".");
         const long long position = number.value_or(1);
         const long long next = static_cast<long long>(items.size()) + 1;
-        if (position < 1 || position > next || (number && dot == std::string::npos))
-            throw UsageError("\"" + excerpt(m_words.path) + "\" names no part's field",
-                             "The next new part is " + m_name + "." + std::to_string(next) + "." +
-                                 firstFieldOf<T>() + ".");
+        if (position < 1 || position > next)
+            throw UsageError(m_name + " has no part " + std::to_string(position),
+                             "The next new one is " + m_name + "." + std::to_string(next) + ".");
+        if (number && dot == std::string::npos)
+            throw UsageError(m_words.path + " is a part, and no field of it is named",
+                             "Write " + m_words.path + "." + firstFieldOf<T>() + "=VALUE.");
         if (position == next)
             items.emplace_back();
         FieldSetter inner(m_book, m_words, number ? m_rest.substr(dot + 1) : m_rest,
-                          "a part of " + m_name);
+                          m_name + " of " + m_around);
         T::fields(items[static_cast<std::size_t>(position - 1)], inner);
         inner.requireFound();
     }
@@ -212,8 +215,7 @@ void setField(const BookFile& book, Record& record, const FieldWords& words) {
     std::visit(
         [&](auto& r) {
             using R = std::decay_t<decltype(r)>;
-            FieldSetter setter(book, words, words.path,
-                               "the kind of record " + std::string(textOf(R::kind)));
+            FieldSetter setter(book, words, words.path, nameOf(R::kind, r.id));
             R::fields(r, setter);
             setter.requireFound();
         },

@@ -30,7 +30,7 @@ void requireNewNumbers(const BookFile& book, const Edition& edition,
         throw UsageError("edition " + edition.code + " has " +
                              (repeated.size() == 1 ? "sheet " : "sheets ") +
                              formatRanges(repeated) + " already",
-                         "Leave them out, or give the new sheets higher numbers.");
+                         "Leave out what is there, or use higher numbers.");
 }
 
 ExitCode run(CommandContext& context) {
@@ -45,6 +45,7 @@ ExitCode run(CommandContext& context) {
         sheet.edition = {edition.id};
         sheet.workingNumber = number;
         sheet.note = context.arguments.value("note");
+        requireNewId<Impression>(book, sheet.id);
         made.push_back({sheet, std::nullopt});
     }
     return recordMade(context, book, made);

@@ -62,7 +62,8 @@ void requirePrintable(const Edition& edition, const std::vector<Impression>& she
     }
     if (!parts.empty())
         throw UsageError("edition " + edition.code + ": " + joined(parts),
-                         "Leave them out; where the book is wrong, correct it with rackbook enter "
+                         "Leave out what cannot be printed; where the book is wrong, correct it "
+                         "with rackbook enter "
                          "impression ID fate=kept fateOn= --reason TEXT.");
 }
 

@@ -121,10 +121,9 @@ std::vector<Impression> sheetsNumbered(const std::vector<Impression>& sheets,
         return chosen;
     throw UsageError("edition " + edition.code + " has no " +
                          (unknown.size() == 1 ? "sheet " : "sheets ") + formatRanges(unknown),
-                     sheets.empty()
-                         ? "Enter them with rackbook impressions " + edition.code + " " +
-                               formatRanges(unknown) + "."
-                         : "It has " + numbersOf(sheets) + "; rackbook impressions adds more.");
+                     (sheets.empty() ? "" : "It has " + numbersOf(sheets) + ". ") +
+                         "Add what is missing with rackbook impressions " + edition.code + " " +
+                         formatRanges(unknown) + ".");
 }
 
 SheetSelection sheetsNamed(const BookFile& book, const std::string& words) {

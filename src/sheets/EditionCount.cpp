@@ -16,9 +16,9 @@ std::string inscribedAs(const TallyRow& row) {
     bool alike = true;
     for (const std::string& written : row.designations) {
         const DesignationParts parts = designationParts(written);
-        const bool plain = parts.number && parts.of && *parts.number > 0 &&
-                           written == std::to_string(*parts.number) + "/" +
-                                          std::to_string(*parts.of);
+        const bool plain =
+            parts.number && parts.of && *parts.number > 0 &&
+            written == std::to_string(*parts.number) + "/" + std::to_string(*parts.of);
         alike = alike && plain && (!of || of == parts.of);
         if (!alike)
             break;
@@ -58,8 +58,7 @@ void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const Editi
                                  declared, counted.designated));
     }
     if (tally.designatedWithoutKind > 0)
-        table.rows.push_back(
-            row(words("count.withoutKind"), "", 0, tally.designatedWithoutKind));
+        table.rows.push_back(row(words("count.withoutKind"), "", 0, tally.designatedWithoutKind));
     TableRow total = row(words("count.total"), "", tally.declaredSum, tally.designated);
     total.strong = true;
     total.ruleAbove = true;
@@ -84,8 +83,8 @@ void addSheets(Flow& flow, const EditionTally& tally, const SheetWords& words) {
         row.strong = row.ruleAbove = strong;
         table.rows.push_back(std::move(row));
     };
-    add("count.printedFirst", tally.printedFirst ? std::to_string(*tally.printedFirst)
-                                                 : words("notRecorded"));
+    add("count.printedFirst",
+        tally.printedFirst ? std::to_string(*tally.printedFirst) : words("notRecorded"));
     if (tally.notInFirst > 0)
         add(tally.printedFirst ? "count.notInFirst" : "count.recorded",
             tally.printedFirst ? signedFigure(tally.notInFirst) : std::to_string(tally.notInFirst));
@@ -134,9 +133,8 @@ void addCount(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     addDeclaredAgainstSigned(flow, facts, tally, words);
     addSheets(flow, tally, words);
     if (tally.printedFirst && firstStateIsGone(facts))
-        flow.paragraph(
-            words.filled("count.cap", {{"count", std::to_string(*tally.printedFirst)}}),
-            TextStyle::small);
+        flow.paragraph(words.filled("count.cap", {{"count", std::to_string(*tally.printedFirst)}}),
+                       TextStyle::small);
 }
 
 }  // namespace rackbook::editionparts

@@ -31,9 +31,9 @@ std::string fromRecords(const std::string& item, const EditionFacts& facts,
     if (item == "matrix") {
         std::vector<std::string> blocks;
         for (const Block& block : facts.blocks)
-            blocks.push_back(words.filled(
-                "disclosure.blockWords",
-                {{"block", block.name}, {"fate", words.of("blocks", block.fate)}}));
+            blocks.push_back(
+                words.filled("disclosure.blockWords",
+                             {{"block", block.name}, {"fate", words.of("blocks", block.fate)}}));
         std::string text;
         for (const std::string& block : blocks)
             text += (text.empty() ? "" : "; ") + block;

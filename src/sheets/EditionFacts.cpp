@@ -137,9 +137,8 @@ private:
         const auto weight = [](const InkPart& part) {
             return part.share.isKnown() ? part.share.best : part.share.high;
         };
-        std::stable_sort(
-            ink.parts.begin(), ink.parts.end(),
-            [&](const InkPart& a, const InkPart& b) { return weight(a) > weight(b); });
+        std::stable_sort(ink.parts.begin(), ink.parts.end(),
+                         [&](const InkPart& a, const InkPart& b) { return weight(a) > weight(b); });
         return ink;
     }
 

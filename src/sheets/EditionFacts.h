@@ -40,9 +40,10 @@ struct LayerFacts {
     Layer layer;
     std::optional<Block> block;
     std::optional<Reading> reading;
-    std::string mix;                 // name of the layer's mix, empty where none is recorded
-    std::optional<InkFacts> mixInk;  // of that mix as it stood last; only where a pull has no portion
-    std::vector<PullFacts> pulls;    // by time
+    std::string mix;  // name of the layer's mix, empty where none is recorded
+    std::optional<InkFacts>
+        mixInk;                    // of that mix as it stood last; only where a pull has no portion
+    std::vector<PullFacts> pulls;  // by time
     // Wet film, g/m²: the ink that was used over the sheets, the image and the share of it that is
     // inked. The bounds allow for what may stick to the knife. best is notKnown where a mass, the
     // image or its share is not recorded.
@@ -59,10 +60,10 @@ struct EditionFacts {
     std::vector<std::string> printers;  // recorded with the edition, else those of its pulls
     std::string publisher;              // empty where none is recorded
     std::vector<Block> blocks;
-    std::vector<LayerFacts> layers;        // by ordinal
-    std::vector<Impression> impressions;   // by working number, without holders and notes
-    std::set<std::string> firstLayer;      // ids of the impressions that the first layer was
-                                           // printed on
+    std::vector<LayerFacts> layers;       // by ordinal
+    std::vector<Impression> impressions;  // by working number, without holders and notes
+    std::set<std::string> firstLayer;     // ids of the impressions that the first layer was
+                                          // printed on
 };
 
 // What happened after asOf is left out.

@@ -12,8 +12,8 @@ std::string sizeText(const std::optional<double>& height_mm, const std::optional
                      LengthUnit unit, const SheetWords& words) {
     if (!height_mm || !width_mm)
         return words("notRecorded");
-    const std::string mm = words.filled("paper.mm", {{"height", formatShortest(*height_mm)},
-                                                     {"width", formatShortest(*width_mm)}});
+    const std::string mm = words.filled(
+        "paper.mm", {{"height", formatShortest(*height_mm)}, {"width", formatShortest(*width_mm)}});
     if (unit == LengthUnit::mm)
         return mm;
     return words.filled("paper.inches", {{"height", formatFixed(*height_mm / mmPerInch, 2)},

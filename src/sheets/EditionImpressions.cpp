@@ -18,9 +18,10 @@ bool standsBefore(const Impression* a, const Impression* b) {
 
 std::string fateText(const Impression& impression, const SheetWords& words) {
     const std::string& fate = words.of("impressions", impression.fate);
-    return impression.fateOn ? words.filled("impressions.fateOn",
-                                            {{"fate", fate}, {"date", words.date(*impression.fateOn)}})
-                             : fate;
+    return impression.fateOn
+               ? words.filled("impressions.fateOn",
+                              {{"fate", fate}, {"date", words.date(*impression.fateOn)}})
+               : fate;
 }
 
 class ImpressionsTable {

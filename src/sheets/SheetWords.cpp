@@ -23,10 +23,21 @@ std::string withoutClock(std::string_view text) {
 }  // namespace
 
 const std::vector<std::string>& SheetWords::labels() {
-    static const std::vector<std::string> keys = {
-        "and",           "dateRead",       "dateAbout",     "dateUncertain",  "dateAboutUncertain",
-        "dateBetween",   "dateInterval",   "dateOpenStart", "dateOpenEnd",    "dateUnknownStart",
-        "dateUnknownEnd", "season21",      "season22",      "season23",       "season24"};
+    static const std::vector<std::string> keys = {"and",
+                                                  "dateRead",
+                                                  "dateAbout",
+                                                  "dateUncertain",
+                                                  "dateAboutUncertain",
+                                                  "dateBetween",
+                                                  "dateInterval",
+                                                  "dateOpenStart",
+                                                  "dateOpenEnd",
+                                                  "dateUnknownStart",
+                                                  "dateUnknownEnd",
+                                                  "season21",
+                                                  "season22",
+                                                  "season23",
+                                                  "season24"};
     return keys;
 }
 
@@ -48,7 +59,8 @@ std::string SheetWords::listed(const std::vector<std::string>& parts) const {
 std::string SheetWords::date(const EdtfDate& date) const {
     const std::string written = withoutClock(date.text());
     const std::string words = reading(written);
-    return words == written ? written : filled("dateRead", {{"written", written}, {"words", words}});
+    return words == written ? written
+                            : filled("dateRead", {{"written", written}, {"words", words}});
 }
 
 std::string SheetWords::dateOrNotRecorded(const std::optional<EdtfDate>& given) const {

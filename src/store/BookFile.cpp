@@ -75,6 +75,7 @@ std::unique_ptr<Database> openReadable(const BookOptions& options) {
     try {
         auto database =
             std::make_unique<Database>(options.path, OpenMode::read, options.wait_s * 1000);
+        database->execute("PRAGMA query_only = ON");
         requireBook(*database, options.path);
         database->wholeOf("SELECT count(*) FROM sqlite_schema");
         return database;

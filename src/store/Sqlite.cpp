@@ -131,8 +131,6 @@ Database::Database(const std::string& path, OpenMode mode, int wait_ms) : m_path
     std::string name = path;
     if (mode == OpenMode::create)
         flags |= SQLITE_OPEN_CREATE;
-    if (mode == OpenMode::read)
-        flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
     if (mode == OpenMode::readUnchanging) {
         flags =
             SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_URI;

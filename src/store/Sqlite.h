@@ -46,6 +46,9 @@ private:
     std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
 };
 
+// Readers open for writing too where they may, but never write: a handle that can only read leaves
+// the side files of the log behind when it closes. readUnchanging is for folders where nothing can
+// be written.
 enum class OpenMode { read, readUnchanging, write, create };
 
 class Database {

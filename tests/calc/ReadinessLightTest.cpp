@@ -132,6 +132,25 @@ TEST_F(ReadinessLight, ABadlyDatedMoveFromLightToLightLosesNoTime) {
     EXPECT_DOUBLE_EQ(rowAsOf("2026-03-14T10:00").daysHigh, 10);
 }
 
+TEST_F(ReadinessLight, OnADayOfTwoMovesBetweenLightsOnlyWhatIsCertainCounts) {
+    book.place("window", PlaceKind::wall, LightKind::daylight);
+    move("drawer", "2026-03-01");
+    pull(1, "2026-03-04T10:00");
+    move("rack", "2026-03-10");
+    move("window", "2026-03-10");
+    EXPECT_DOUBLE_EQ(rowAsOf("2026-03-12T23:59").daysLow, 2);
+    EXPECT_NEAR(rowAsOf("2026-03-12T23:59").daysHigh, 3, 0.001);
+}
+
+TEST_F(ReadinessLight, NothingIsBroughtOutOfAGallery) {
+    book.place("gallery store", PlaceKind::gallery, LightKind::dark);
+    pulledAndHung();
+    move("gallery store", "2026-03-10T10:00");
+    const ReadinessRow row = rowAsOf("2026-05-12T10:00");
+    EXPECT_EQ(row.verdict, Verdict::moreLight);
+    EXPECT_TRUE(row.putAwayEarly);
+}
+
 TEST_F(ReadinessLight, OutOfTheStudiosHandsItsLightIsNotKnown) {
     pulledAndHung();
     move("gallery", "2026-03-10T10:00");

@@ -59,6 +59,15 @@ TEST_F(ReadinessTest, ALookOnTheDayOfThePullMayHaveBeenBeforeIt) {
     EXPECT_EQ(verdictAsOf("2026-03-26"), Verdict::lookDue);
 }
 
+TEST_F(ReadinessTest, ALookThatMayHaveBeenBeforeABadlyDatedPullDoesNotCount) {
+    move("rack", "2026-02-01");
+    pull(1, "2026-03");
+    lookAt("2026-03-20", Touch::dry, LookColour::trueColour);
+    EXPECT_EQ(rowAsOf("2026-06-01").colourLook, -1);
+    EXPECT_EQ(rowAsOf("2026-06-01").touchLook, -1);
+    EXPECT_EQ(verdictAsOf("2026-06-01"), Verdict::lookDue);
+}
+
 TEST_F(ReadinessTest, ATackyPrintIsDueForAnotherLook) {
     pulledAndHung();
     lookAt("2026-03-26", Touch::tacky, LookColour::trueColour);

@@ -51,6 +51,12 @@ TEST(MixOverdrawn, LeavesWhatBadlyKnownDatesAndMassesLeaveOpen) {
     order.addMix("slab", "jar", 30, "2026-03/2026-04");
     order.addLot("jar", "base", 25, "2026-03-20/2026-05");
     EXPECT_EQ(found(order, "mix-overdrawn"), Texts{});
+    Book sequence;
+    sequence.lot("base", LotKind::base).mix("jar", MixPurpose::stock);
+    sequence.mix("slab", MixPurpose::letDown);
+    sequence.addMix("slab", "jar", 30, "2026-03-04");
+    sequence.addLot("jar", "base", 35, "2026-03-04", [](Weighing& r) { r.sequence = 1; });
+    EXPECT_EQ(found(sequence, "mix-overdrawn"), Texts{});
     Book mass = soundBook();
     mass.addLot("stock", "blue", 0, "2026-03-02", [](Weighing& r) { r.mass_g.reset(); });
     mass.weighing("stock", WeighingAct::discard, 500, "2026-03-20");

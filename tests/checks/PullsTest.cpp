@@ -68,6 +68,8 @@ TEST(FirstLayerMissing, LeavesProofsOfSomeLayersAndPullsThatListNoSheets) {
     Book unlisted = threeLayers();
     unlisted.pull("e-layer1", "1998", {}).pull("e-layer2", "1998", impressionIds("e", 1, 6));
     EXPECT_EQ(found(unlisted, "first-layer-missing"), Texts{});
+    unlisted.pull("e-layer1", "1998", impressionIds("e", 1, 3));
+    EXPECT_EQ(found(unlisted, "first-layer-missing"), Texts{});
 }
 
 TEST(PulledAfterSigning, IsFound) {
@@ -107,6 +109,14 @@ TEST(PulledAfterLeaving, IsFoundUnlessItMayHaveComeBack) {
         found(book, "pulled-after-leaving"),
         Texts{"error: /impressions pull pull3: impression 1 had left the studio before this pull "
               "(2026-04-20). Correct one of the dates, or record the move that brought it back."});
+}
+
+TEST(PulledAfterLeaving, LeavesWhatHadLeftTheGalleryAgain) {
+    Book book = soundBook();
+    book.place("gallery", PlaceKind::gallery).layer("e", 3);
+    book.move("gallery", "2026-04-12", {"e-1"}, [](Move& r) { r.until = on("2026-04-18"); });
+    book.pull("e-layer3", "2026-04-20", {"e-1"});
+    EXPECT_EQ(found(book, "pulled-after-leaving"), Texts{});
 }
 
 TEST(PulledAfterLeaving, PointsOutWhatWasSoldBefore) {

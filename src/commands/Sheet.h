@@ -1,0 +1,10 @@
+// rackbook sheet: writes a sheet as a PDF file.
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command sheetCommand();
+
+}  // namespace rackbook

@@ -1,0 +1,245 @@
+#include <algorithm>
+#include <map>
+
+#include "base/Numbers.h"
+#include "sheets/EditionParts.h"
+
+namespace rackbook::editionparts {
+
+namespace {
+
+constexpr int decimals = 3;
+
+std::string listText(const std::vector<std::string>& parts) {
+    std::string text;
+    for (const std::string& part : parts)
+        text += (text.empty() ? "" : ", ") + part;
+    return text;
+}
+
+// Pigments of an ink, metals of a drier; neither is asked of a base.
+std::string pigmentsText(const Lot& lot, const SheetWords& words) {
+    std::vector<std::string> parts = lot.pigments;
+    for (const DrierMetal& metal : lot.drierMetals)
+        parts.push_back(metal.contentShare
+                            ? words.filled("mixes.metalContent",
+                                           {{"metal", metal.metal},
+                                            {"share", formatShortest(*metal.contentShare * 100)}})
+                            : metal.metal);
+    const bool asksForSome = lot.lotKind == LotKind::ink || lot.lotKind == LotKind::drier;
+    return parts.empty() && asksForSome ? words("notRecorded") : listText(parts);
+}
+
+// The inks in one place, so that the tables of layers can call them by short names.
+class LotList {
+public:
+    explicit LotList(const EditionFacts& facts) {
+        for (const LayerFacts& layer : facts.layers) {
+            for (const PullFacts& pull : layer.pulls)
+                if (pull.ink)
+                    add(*pull.ink);
+            if (layer.mixInk)
+                add(*layer.mixInk);
+        }
+        std::stable_sort(m_lots.begin(), m_lots.end(),
+                         [](const Lot& a, const Lot& b) { return a.lotKind < b.lotKind; });
+        for (const Lot& lot : m_lots)
+            ++m_namesakes[shortWords(lot.colourWords)];
+    }
+
+    bool isEmpty() const { return m_lots.empty(); }
+
+    bool needsCaution() const {
+        return std::any_of(m_lots.begin(), m_lots.end(), [](const Lot& lot) {
+            return lot.lotKind == LotKind::drier || lot.lotKind == LotKind::modifier;
+        });
+    }
+
+    std::string shortName(const Lot& lot) const {
+        const std::string name = shortWords(lot.colourWords);
+        return m_namesakes.at(name) > 1 ? name + " (" + lot.id + ")" : name;
+    }
+
+    void set(Flow& flow, const SheetWords& words) const {
+        Table table;
+        table.columns = {{words("mixes.lot"), Alignment::left, 1.7, 0},
+                         {words("mixes.kind"), Alignment::left, 0, 18},
+                         {words("mixes.pigments"), Alignment::left, 0.9, 0},
+                         {words("mixes.container"), Alignment::left, 0, 17},
+                         {words("mixes.id"), Alignment::left, 0.8, 0}};
+        for (const Lot& lot : m_lots)
+            table.rows.push_back(
+                {{lot.colourWords, words.of("mixes", lot.lotKind), pigmentsText(lot, words),
+                  lot.container ? words.of("mixes", *lot.container) : words("notRecorded"),
+                  lot.id}});
+        flow.heading(2, words("mixes.lots"));
+        flow.table(table);
+    }
+
+private:
+    void add(const InkFacts& ink) {
+        for (const InkPart& part : ink.parts)
+            if (std::none_of(m_lots.begin(), m_lots.end(),
+                             [&](const Lot& lot) { return lot.id == part.lot.id; }))
+                m_lots.push_back(part.lot);
+    }
+
+    std::vector<Lot> m_lots;
+    std::map<std::string, int> m_namesakes;
+};
+
+std::string rangeText(const Estimate& share) {
+    if (printsAsOne(share, decimals) || (share.low <= 0 && share.high >= 1))
+        return {};
+    return percentRange(share, decimals);
+}
+
+// As it is printed: two pulls whose inks print alike share their rows.
+using PrintedInk = std::vector<std::vector<std::string>>;
+
+class InkTable {
+public:
+    InkTable(const EditionFacts& facts, const LotList& lots, const SheetWords& words)
+        : m_lots(lots), m_words(words) {
+        for (const LayerFacts& layer : facts.layers) {
+            m_hasRanges = m_hasRanges || (layer.mixInk && hasRanges(*layer.mixInk));
+            for (const PullFacts& pull : layer.pulls)
+                m_hasRanges = m_hasRanges || (pull.ink && hasRanges(*pull.ink));
+        }
+        m_table.columns = {{words("mixes.part"), Alignment::left, 1.4, 0},
+                           {words("mixes.kind"), Alignment::left, 0, 20},
+                           {words("mixes.pigments"), Alignment::left, 1, 0},
+                           {words("mixes.share"), Alignment::decimal, 0, 22}};
+        if (m_hasRanges)
+            m_table.columns.push_back({words("mixes.range"), Alignment::right, 0, 32});
+    }
+
+    void addLayer(const LayerFacts& layer) {
+        const std::string name = m_words.filled(
+            "mixes.layer",
+            {{"layer", std::to_string(layer.layer.ordinal)}, {"colour", layer.layer.colourWords}});
+        if (layer.pulls.empty()) {
+            addHeading(name);
+            addLine(m_words("mixes.notPrinted"));
+            return;
+        }
+        std::vector<std::pair<PrintedInk, std::vector<const PullFacts*>>> groups;
+        for (const PullFacts& pull : layer.pulls) {
+            PrintedInk printed = pull.ink ? printedInk(*pull.ink) : PrintedInk();
+            if (groups.empty() || groups.back().first != printed)
+                groups.push_back({std::move(printed), {}});
+            groups.back().second.push_back(&pull);
+        }
+        for (const auto& [printed, pulls] : groups)
+            addGroup(name, layer, printed, pulls);
+    }
+
+    void set(Flow& flow) const { flow.table(m_table); }
+
+    bool hasRanges() const { return m_hasRanges; }
+
+private:
+    static bool hasRanges(const InkFacts& ink) {
+        return std::any_of(ink.parts.begin(), ink.parts.end(),
+                           [](const InkPart& part) { return !rangeText(part.share).empty(); });
+    }
+
+    PrintedInk printedInk(const InkFacts& ink) const {
+        PrintedInk rows;
+        for (const InkPart& part : ink.parts) {
+            std::vector<std::string> row = {
+                m_lots.shortName(part.lot), m_words.of("mixes", part.lot.lotKind),
+                pigmentsText(part.lot, m_words),
+                part.share.isKnown() ? percentFigure(part.share.best, decimals)
+                                     : m_words("notKnown")};
+            if (m_hasRanges)
+                row.push_back(rangeText(part.share));
+            rows.push_back(std::move(row));
+        }
+        if (ink.unrecorded.high > 0)
+            rows.push_back(
+                {ink.unrecorded.high >= 1
+                     ? m_words("mixes.unrecordedAll")
+                     : m_words.filled("mixes.unrecorded",
+                                      {{"share", percentFigure(ink.unrecorded.high, decimals)}})});
+        return rows;
+    }
+
+    void addHeading(const std::string& text) {
+        TableRow row{{text}};
+        row.heading = true;
+        m_table.rows.push_back(std::move(row));
+    }
+
+    // Words where figures would stand.
+    void addLine(const std::string& text) { addCells({text}); }
+
+    void addCells(const std::vector<std::string>& texts) {
+        TableRow row;
+        for (const std::string& text : texts)
+            row.cells.emplace_back(text);
+        row.cells.resize(m_table.columns.size());
+        m_table.rows.push_back(std::move(row));
+    }
+
+    std::string pulledOn(const std::vector<const PullFacts*>& pulls) const {
+        std::vector<std::string> days;
+        for (const PullFacts* pull : pulls) {
+            std::string day = m_words.date(pull->start);
+            if (std::find(days.begin(), days.end(), day) == days.end())
+                days.push_back(std::move(day));
+        }
+        return m_words.listed(days);
+    }
+
+    void addGroup(const std::string& name, const LayerFacts& layer, const PrintedInk& printed,
+                  const std::vector<const PullFacts*>& pulls) {
+        addHeading(m_words.filled("mixes.pulled", {{"layer", name}, {"dates", pulledOn(pulls)}}));
+        if (!printed.empty()) {
+            for (const std::vector<std::string>& row : printed)
+                addCells(row);
+            return;
+        }
+        const bool remembered = pulls.front()->isRemembered;
+        if (remembered)
+            addLine(
+                m_words.filled("mixes.remembered",
+                               {{"share", percentFigure(pulls.front()->extenderShare.best, 0)}}));
+        if (layer.mixInk && !layer.mixInk->parts.empty()) {
+            addLine(m_words.filled("mixes.ofMix", {{"mix", layer.mix}}));
+            for (const std::vector<std::string>& row : printedInk(*layer.mixInk))
+                addCells(row);
+        } else if (!remembered) {
+            addLine(m_words("notRecorded"));
+        }
+    }
+
+    const LotList& m_lots;
+    const SheetWords& m_words;
+    bool m_hasRanges = false;
+    Table m_table;
+};
+
+}  // namespace
+
+void addInks(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    if (facts.layers.empty()) {
+        flow.paragraph(words("notRecorded"));
+        return;
+    }
+    const LotList lots(facts);
+    InkTable table(facts, lots, words);
+    for (const LayerFacts& layer : facts.layers)
+        table.addLayer(layer);
+    if (!lots.isEmpty())
+        flow.paragraph(words("mixes.note"), TextStyle::small);
+    table.set(flow);
+    if (table.hasRanges())
+        flow.paragraph(words("estimate"), TextStyle::small);
+    if (!lots.isEmpty())
+        lots.set(flow, words);
+    if (lots.needsCaution())
+        flow.note(NoteKind::caution, words("caution"), words("mixes.caution"));
+}
+
+}  // namespace rackbook::editionparts

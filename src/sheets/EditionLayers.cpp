@@ -1,0 +1,224 @@
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "base/Numbers.h"
+#include "sheets/EditionParts.h"
+
+namespace rackbook::editionparts {
+
+namespace {
+
+bool hasLab(const std::optional<Reading>& reading) {
+    return reading && reading->labL && reading->labA && reading->labB;
+}
+
+// A swatch is drawn under D50 and the 2° observer; values under others would show another colour.
+bool canBeDrawn(const std::optional<Reading>& reading) {
+    return hasLab(reading) && reading->illuminant == Illuminant::D50 &&
+           reading->observer == Observer::deg2 && *reading->labL >= 0 && *reading->labL <= 100 &&
+           std::abs(*reading->labA) <= 160 && std::abs(*reading->labB) <= 160;
+}
+
+std::string labFigure(double value) {
+    return (value < 0 ? "−" : "") + formatFixed(std::abs(value), 1);
+}
+
+std::string labText(const Reading& reading) {
+    return "L* " + labFigure(*reading.labL) + "  a* " + labFigure(*reading.labA) + "  b* " +
+           labFigure(*reading.labB);
+}
+
+std::string conditionsText(const Reading& reading, const SheetWords& words) {
+    std::vector<std::string> parts;
+    if (reading.illuminant)
+        parts.push_back(textOf(*reading.illuminant));
+    if (reading.observer)
+        parts.push_back(*reading.observer == Observer::deg2 ? "2°" : "10°");
+    if (reading.geometry)
+        parts.push_back(*reading.geometry);
+    if (reading.condition)
+        parts.push_back(textOf(*reading.condition));
+    if (reading.backing)
+        parts.push_back(
+            words.filled("layers.backing", {{"backing", words.of("layers", *reading.backing)}}));
+    std::string text;
+    for (const std::string& part : parts)
+        text += (text.empty() ? "" : ", ") + part;
+    return text.empty() ? words("notRecorded") : text;
+}
+
+std::string blockText(const EditionFacts& facts, const LayerFacts& layer, const SheetWords& words) {
+    const std::string state =
+        layer.layer.blockState ? std::to_string(*layer.layer.blockState) : std::string();
+    if (!layer.block)
+        return state.empty() ? words("notRecorded")
+                             : words.filled("layers.stateOnly", {{"state", state}});
+    if (state.empty())
+        return layer.block->name;
+    return facts.blocks.size() == 1
+               ? words.filled("layers.stateOnly", {{"state", state}})
+               : words.filled("layers.stateOf", {{"block", layer.block->name}, {"state", state}});
+}
+
+std::string filmText(const Estimate& film_gm2) {
+    if (!film_gm2.isKnown())
+        return {};
+    return formatFixed(film_gm2.best, 1) + " (" + formatFixed(film_gm2.low, 1) + "–" +
+           formatFixed(film_gm2.high, 1) + ")";
+}
+
+// Which columns the sequence has: those that no layer fills are left out.
+struct Columns {
+    explicit Columns(const EditionFacts& facts) {
+        for (const LayerFacts& layer : facts.layers) {
+            reading = reading || canBeDrawn(layer.reading);
+            coverage = coverage || layer.layer.coverage;
+            filmAimed = filmAimed || layer.layer.filmWeight_gm2;
+            filmLaid = filmLaid || layer.filmLaid_gm2.isKnown();
+        }
+    }
+    bool reading = false;
+    bool coverage = false;
+    bool filmAimed = false;
+    bool filmLaid = false;
+};
+
+TableRow sequenceRow(const EditionFacts& facts, const LayerFacts& layer, const Columns& columns,
+                     const SheetWords& words) {
+    const std::string& missing = words("notRecorded");
+    std::vector<TableCell> cells = {std::to_string(layer.layer.ordinal)};
+    if (columns.reading) {
+        cells.emplace_back();
+        if (canBeDrawn(layer.reading))
+            cells.back() = TableCell(
+                LabColour{*layer.reading->labL, *layer.reading->labA, *layer.reading->labB}, "");
+    }
+    std::string colour = layer.layer.colourWords;
+    if (hasLab(layer.reading))
+        colour += "\n" + labText(*layer.reading);
+    cells.emplace_back(colour);
+    cells.emplace_back(blockText(facts, layer, words));
+    if (columns.coverage)
+        cells.emplace_back(layer.layer.coverage ? percentFigure(*layer.layer.coverage, 0)
+                                                : missing);
+    if (columns.filmAimed)
+        cells.emplace_back(layer.layer.filmWeight_gm2 ? formatFixed(*layer.layer.filmWeight_gm2, 1)
+                                                      : missing);
+    if (columns.filmLaid)
+        cells.emplace_back(layer.filmLaid_gm2.isKnown() ? filmText(layer.filmLaid_gm2) : missing);
+    return {std::move(cells)};
+}
+
+void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
+                 const SheetWords& words) {
+    Table table;
+    table.columns.push_back({words("layers.ordinal"), Alignment::right, 0, 10});
+    if (columns.reading)
+        table.columns.push_back({words("layers.reading"), Alignment::left, 0, 14});
+    table.columns.push_back({words("layers.colour"), Alignment::left, 1.5, 0});
+    table.columns.push_back(
+        {words("layers.block"), Alignment::left, facts.blocks.size() == 1 ? 0.6 : 1.0, 0});
+    if (columns.coverage)
+        table.columns.push_back({words("layers.coverage"), Alignment::right, 0, 16});
+    if (columns.filmAimed)
+        table.columns.push_back({words("layers.filmAimed"), Alignment::right, 0, 18});
+    if (columns.filmLaid)
+        table.columns.push_back({words("layers.filmLaid"), Alignment::right, 0, 26});
+    for (const LayerFacts& layer : facts.layers)
+        table.rows.push_back(sequenceRow(facts, layer, columns, words));
+    flow.table(table);
+}
+
+std::string dayText(const PullFacts& pull, const SheetWords& words) {
+    return words.date(pull.start);
+}
+
+std::string shareText(const Estimate& share, int decimals, const SheetWords& words) {
+    if (share.isKnown() && printsAsOne(share, decimals))
+        return percentFigure(share.best, decimals);
+    if (share.low <= 0 && share.high >= 1)
+        return words("notRecorded");
+    const std::string range = percentRange(share, decimals);
+    return share.isKnown() ? percentFigure(share.best, decimals) + " (" + range + ")" : range;
+}
+
+std::string extenderText(const PullFacts& pull, const SheetWords& words) {
+    return pull.isRemembered ? words.filled("layers.remembered",
+                                            {{"share", percentFigure(pull.extenderShare.best, 0)}})
+                             : shareText(pull.extenderShare, 1, words);
+}
+
+void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    Table table;
+    table.columns = {{words("layers.ordinal"), Alignment::right, 0, 10},
+                     {words("layers.printedOn"), Alignment::left, 1, 0},
+                     {words("layers.portion"), Alignment::left, 1.2, 0},
+                     {words("layers.sheets"), Alignment::right, 0, 12},
+                     {words("layers.spoiled"), Alignment::right, 0, 14},
+                     {words("layers.extender"), Alignment::right, 0, 24},
+                     {words("layers.drier"), Alignment::right, 0, 22}};
+    for (const LayerFacts& layer : facts.layers) {
+        std::string ordinal = std::to_string(layer.layer.ordinal);
+        if (layer.pulls.empty())
+            table.rows.push_back({{ordinal, words("layers.notPrinted"), "", "", "", "", ""}});
+        for (const PullFacts& pull : layer.pulls) {
+            table.rows.push_back(
+                {{ordinal, dayText(pull, words),
+                  pull.portion.empty() ? words("notRecorded") : pull.portion,
+                  std::to_string(pull.sheets), std::to_string(pull.spoiled),
+                  extenderText(pull, words), shareText(pull.drierShare, 2, words)}});
+            ordinal.clear();
+        }
+    }
+    flow.heading(2, words("layers.runs"));
+    flow.table(table);
+}
+
+void addNotes(Flow& flow, const EditionFacts& facts, const Columns& columns,
+              const SheetWords& words) {
+    std::set<std::string> conditions;
+    bool undrawn = false;
+    for (const LayerFacts& layer : facts.layers)
+        if (hasLab(layer.reading)) {
+            conditions.insert(conditionsText(*layer.reading, words));
+            undrawn = undrawn || !canBeDrawn(layer.reading);
+        }
+    std::string all;
+    for (const std::string& one : conditions)
+        all += (all.empty() ? "" : "; ") + one;
+    if (!all.empty())
+        flow.paragraph(words.filled("layers.readingNote", {{"conditions", all}}) +
+                           (undrawn ? " " + words("layers.readingOther") : ""),
+                       TextStyle::small);
+    if (columns.filmLaid)
+        flow.paragraph(
+            words.filled("layers.filmNote", {{"mass", formatShortest(facts.knifeTolerance_g)}}),
+            TextStyle::small);
+}
+
+bool anyRange(const EditionFacts& facts) {
+    for (const LayerFacts& layer : facts.layers)
+        for (const PullFacts& pull : layer.pulls)
+            if (pull.isRemembered || !printsAsOne(pull.extenderShare, 1) ||
+                !printsAsOne(pull.drierShare, 2))
+                return true;
+    return false;
+}
+
+}  // namespace
+
+void addLayers(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    if (facts.layers.empty()) {
+        flow.paragraph(words("notRecorded"));
+        return;
+    }
+    const Columns columns(facts);
+    addSequence(flow, facts, columns, words);
+    addNotes(flow, facts, columns, words);
+    addRuns(flow, facts, words);
+    if (anyRange(facts))
+        flow.paragraph(words("layers.shareNote"), TextStyle::small);
+}
+
+}  // namespace rackbook::editionparts

@@ -1,0 +1,74 @@
+#include "sheets/ReadinessFacts.h"
+
+#include <algorithm>
+
+#include "calc/HistoryOf.h"
+
+namespace rackbook {
+
+namespace {
+
+// A place may lie within a holder's: its own name would tell just as much.
+void hideHolders(History& history, const ReadinessQuestion& question) {
+    for (std::size_t i = 0; i < history.places.size(); ++i) {
+        int at = static_cast<int>(i);
+        bool gallery = false;
+        bool holder = false;
+        for (std::size_t steps = 0; at >= 0 && steps <= history.places.size(); ++steps) {
+            const HistoryPlace& place = history.places[static_cast<std::size_t>(at)];
+            gallery = gallery || place.placeKind == PlaceKind::gallery;
+            holder = holder || place.atHolder || place.placeKind == PlaceKind::holderAddress;
+            at = place.within;
+        }
+        if (gallery || holder)
+            history.places[i].name = gallery ? question.atGallery : question.atHolder;
+    }
+}
+
+bool isWanted(const History& history, int edition, const ReadinessQuestion& question) {
+    return question.edition.empty() ||
+           (edition >= 0 &&
+            history.editions[static_cast<std::size_t>(edition)].id == question.edition);
+}
+
+}  // namespace
+
+ReadinessFacts readinessFactsOf(const RecordSet& records, const ReadinessQuestion& question) {
+    ReadinessFacts facts;
+    if (!records.of<Book>().empty()) {
+        facts.studio = records.of<Book>().front().studio;
+        facts.rules = HouseRules(records.of<Book>().front().houseRules);
+    }
+    facts.history = historyOf(records);
+    if (!question.namesHolders)
+        hideHolders(facts.history, question);
+    for (const Edition& edition : records.of<Edition>())
+        facts.titles.push_back(edition.title);
+    for (const HistoryImpression& impression : facts.history.impressions) {
+        const Impression& record =
+            records.of<Impression>()[static_cast<std::size_t>(impression.key)];
+        const bool isSigned =
+            record.designation && !(record.signedOn && record.signedOn->earliest() > question.asOf);
+        facts.impressions.push_back({static_cast<std::size_t>(std::max(0, impression.edition)),
+                                     impression.workingNumber,
+                                     isSigned ? *record.designation : std::string()});
+    }
+    facts.readiness = readinessOf(facts.history, facts.rules, question.asOf);
+    std::vector<ReadinessRow>& rows = facts.readiness.rows;
+    rows.erase(std::remove_if(rows.begin(), rows.end(),
+                              [&](const ReadinessRow& row) {
+                                  const auto at = static_cast<std::size_t>(row.impression);
+                                  return !isWanted(facts.history,
+                                                   facts.history.impressions[at].edition, question);
+                              }),
+               rows.end());
+    facts.readiness.leftOut = static_cast<std::size_t>(
+        std::count_if(facts.history.impressions.begin(), facts.history.impressions.end(),
+                      [&](const HistoryImpression& impression) {
+                          return impression.fate != ImpressionFate::kept &&
+                                 isWanted(facts.history, impression.edition, question);
+                      }));
+    return facts;
+}
+
+}  // namespace rackbook

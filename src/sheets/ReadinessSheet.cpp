@@ -1,0 +1,276 @@
+#include "sheets/ReadinessSheet.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "base/Numbers.h"
+#include "sheets/Flow.h"
+#include "sheets/ReadinessGroups.h"
+#include "sheets/SheetWords.h"
+
+namespace rackbook {
+
+namespace {
+
+// The rules that decide a verdict, in the order in which the sheet prints them.
+const std::vector<std::string>& rulesUsed() {
+    static const std::vector<std::string> names = {"extenderRichShare", "lightDays",
+                                                   "lightDaysCareful", "drierLeastShare"};
+    return names;
+}
+
+struct Content {
+    const ReadinessFacts& facts;
+    const std::vector<ReadinessGroup>& groups;
+    const SheetWords& words;
+
+    const ReadinessRow& row(const ReadinessGroup& group) const {
+        return facts.readiness.rows[group.sample];
+    }
+};
+
+std::string verdictText(const Content& content, Verdict verdict) {
+    return content.words.of("summary", verdict);
+}
+
+void addSummary(Flow& flow, const Content& content) {
+    const SheetWords& words = content.words;
+    std::map<std::size_t, std::map<Verdict, int>> counts;
+    for (const ReadinessRow& row : content.facts.readiness.rows)
+        ++counts[content.facts.impressions[static_cast<std::size_t>(row.impression)].edition]
+                [row.verdict];
+    Table table;
+    table.columns = {{words("summary.edition"), Alignment::left, 1, 0}};
+    for (const Verdict verdict : verdictsByUrgency())
+        table.columns.push_back({verdictText(content, verdict), Alignment::right, 0, 14});
+    table.columns.push_back({words("summary.together"), Alignment::right, 0, 16});
+    std::map<Verdict, int> all;
+    const auto add = [&](const std::string& name, std::map<Verdict, int>& of, bool total) {
+        TableRow row{{name}};
+        int sum = 0;
+        for (const Verdict verdict : verdictsByUrgency()) {
+            row.cells.emplace_back(of[verdict] == 0 ? "–" : std::to_string(of[verdict]));
+            sum += of[verdict];
+            if (!total)
+                all[verdict] += of[verdict];
+        }
+        row.cells.emplace_back(std::to_string(sum));
+        row.strong = row.ruleAbove = total;
+        table.rows.push_back(std::move(row));
+    };
+    for (auto& [edition, of] : counts)
+        add(content.facts.titles[edition] + " (" + content.facts.history.editions[edition].code +
+                ")",
+            of, false);
+    if (counts.size() > 1)
+        add(words("summary.all"), all, true);
+    if (table.rows.empty())
+        flow.paragraph(words("summary.nothing"));
+    else
+        flow.table(table);
+    if (content.facts.readiness.leftOut > 0)
+        flow.paragraph(words.filled("summary.leftOut",
+                                    {{"count", std::to_string(content.facts.readiness.leftOut)}}),
+                       TextStyle::small);
+}
+
+// Days in light that are still wanted: "8", "3–5", or nothing.
+std::string stillWanted(const ReadinessRow& row) {
+    if (row.pull < 0 || row.daysLow >= row.daysNeeded)
+        return {};
+    const std::string most = formatFixed(std::ceil(row.daysNeeded - row.daysLow), 0);
+    const double least = std::max(0.0, std::ceil(row.daysNeeded - row.daysHigh));
+    const std::string fewest = formatFixed(least, 0);
+    return fewest == most ? most : fewest + "–" + most;
+}
+
+void addDoFirst(Flow& flow, const Content& content) {
+    const SheetWords& words = content.words;
+    Table table;
+    table.columns = {{words("doFirst.impressions"), Alignment::left, 0.9, 0},
+                     {words("doFirst.designation"), Alignment::left, 1, 0},
+                     {words("doFirst.place"), Alignment::left, 1.1, 0},
+                     {words("doFirst.days"), Alignment::right, 0, 26}};
+    for (const Verdict verdict : verdictsByUrgency()) {
+        if (verdict == Verdict::ready || verdict == Verdict::notAffected)
+            continue;
+        bool first = true;
+        for (const ReadinessGroup& group : content.groups) {
+            if (content.row(group).verdict != verdict)
+                continue;
+            if (first) {
+                TableRow heading{{words.of("doFirst", verdict)}};
+                heading.heading = true;
+                table.rows.push_back(std::move(heading));
+                first = false;
+            }
+            std::string designations;
+            for (const std::string& one : group.designations)
+                designations += (designations.empty() ? "" : ", ") + one;
+            table.rows.push_back(
+                {{groupName(group), designations.empty() ? words("doFirst.unsigned") : designations,
+                  group.place, stillWanted(content.row(group))}});
+        }
+    }
+    if (table.rows.empty())
+        flow.paragraph(words("doFirst.nothing"));
+    else
+        flow.table(table);
+}
+
+void addImpressions(Flow& flow, const Content& content) {
+    const SheetWords& words = content.words;
+    if (content.groups.empty()) {
+        flow.paragraph(words("none"));
+        return;
+    }
+    Table table;
+    table.columns = {{words("impressions.impressions"), Alignment::left, 1.2, 0},
+                     {words("impressions.verdict"), Alignment::left, 0, 21},
+                     {words("impressions.layer"), Alignment::left, 0.9, 0},
+                     {words("impressions.days"), Alignment::left, 0, 19},
+                     {words("impressions.look"), Alignment::left, 0, 25},
+                     {words("impressions.place"), Alignment::left, 1, 0}};
+    for (const ReadinessGroup& group : content.groups)
+        table.rows.push_back({{groupName(group), verdictText(content, content.row(group).verdict),
+                               group.layer, group.days, group.look, group.place}});
+    flow.table(table);
+    flow.heading(2, words("impressions.why"));
+    for (const ReadinessGroup& group : content.groups) {
+        std::string why;
+        for (const std::string& sentence : group.reasons)
+            why += (why.empty() ? "" : " ") + sentence;
+        flow.heading(3, groupName(group) + ": " + verdictText(content, content.row(group).verdict));
+        flow.paragraph(why, TextStyle::small);
+    }
+}
+
+std::string ruleValue(const RuleInForce& rule, const SheetWords& words) {
+    return rule.unit == "share"
+               ? formatShortest(rule.value * 100) + " %"
+               : words.filled("rules.days", {{"days", formatShortest(rule.value)}});
+}
+
+void addRules(Flow& flow, const Content& content) {
+    const SheetWords& words = content.words;
+    Table table;
+    table.columns = {{words("rules.rule"), Alignment::left, 1.6, 0},
+                     {words("rules.value"), Alignment::right, 0, 18},
+                     {words("rules.origin"), Alignment::left, 1, 0}};
+    for (const std::string& name : rulesUsed())
+        for (const RuleInForce& rule : content.facts.rules.all())
+            if (rule.rule == name)
+                table.rows.push_back(
+                    {{words("rules." + name), ruleValue(rule, words),
+                      rule.source.empty() ? words.of("rules", rule.origin) : rule.source}});
+    flow.table(table);
+    flow.paragraph(words("rules.note"), TextStyle::small);
+}
+
+struct Section {
+    const char* name;
+    void (*add)(Flow& flow, const Content& content);
+};
+
+const std::vector<Section>& allSections() {
+    static const std::vector<Section> sections = {{"summary", addSummary},
+                                                  {"doFirst", addDoFirst},
+                                                  {"impressions", addImpressions},
+                                                  {"rules", addRules}};
+    return sections;
+}
+
+FlowSetup setupOf(const ReadinessFacts& facts, const SheetTemplate& sheetTemplate,
+                  const SheetWords& words, const std::string& created) {
+    FlowSetup setup = sheetTemplate.flowSetup();
+    const std::string day = formatDay(facts.readiness.asOf);
+    const std::string asOf = words.filled("footer", {{"date", day}});
+    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
+    setup.runningTitle = words("sheet") + " " + day;
+    setup.info.title = words("sheet") + " " + day;
+    setup.info.author = facts.studio;
+    setup.info.created = created;
+    return setup;
+}
+
+}  // namespace
+
+TemplateRules readinessSheetRules() {
+    TemplateRules rules;
+    rules.sheet = "readiness";
+    rules.labels = SheetWords::labels();
+    for (const char* key : {"sheet",
+                            "subtitle",
+                            "footer",
+                            "pageOf",
+                            "notKnown",
+                            "notRecorded",
+                            "none",
+                            "atGallery",
+                            "atHolder",
+                            "summary.edition",
+                            "summary.together",
+                            "summary.all",
+                            "summary.leftOut",
+                            "summary.nothing",
+                            "doFirst.nothing",
+                            "doFirst.impressions",
+                            "doFirst.designation",
+                            "doFirst.place",
+                            "doFirst.days",
+                            "doFirst.unsigned",
+                            "impressions.impressions",
+                            "impressions.verdict",
+                            "impressions.layer",
+                            "impressions.layerOn",
+                            "impressions.days",
+                            "impressions.daysOf",
+                            "impressions.look",
+                            "impressions.place",
+                            "impressions.why",
+                            "rules.rule",
+                            "rules.value",
+                            "rules.days",
+                            "rules.origin",
+                            "rules.note"})
+        rules.labels.push_back(key);
+    for (const Section& section : allSections()) {
+        rules.sections.push_back(section.name);
+        rules.labels.push_back(section.name);
+    }
+    for (const std::string& name : rulesUsed())
+        rules.labels.push_back("rules." + name);
+    for (const std::string& name : enumNames<Origin>())
+        rules.labels.push_back("rules." + name);
+    for (const std::string& name : enumNames<Verdict>())
+        rules.labels.push_back("summary." + name);
+    for (const Verdict verdict : verdictsByUrgency())
+        if (verdict != Verdict::ready && verdict != Verdict::notAffected)
+            rules.labels.push_back(std::string("doFirst.") + textOf(verdict));
+    for (const std::string& name : enumNames<Touch>())
+        rules.labels.push_back("impressions." + name);
+    for (const std::string& name : enumNames<LookColour>())
+        rules.labels.push_back("impressions." + name);
+    return rules;
+}
+
+PageModel readinessSheet(const ReadinessFacts& facts, const SheetTemplate& sheetTemplate,
+                         const TextMeasurer& measurer, const std::string& created) {
+    const SheetWords words(sheetTemplate);
+    const std::vector<ReadinessGroup> groups = readinessGroups(facts, words);
+    const Content content{facts, groups, words};
+    Flow flow(measurer, setupOf(facts, sheetTemplate, words, created));
+    flow.title(words("sheet"),
+               words.filled("subtitle", {{"date", formatDay(facts.readiness.asOf)}}));
+    for (const std::string& name : sheetTemplate.sections())
+        for (const Section& section : allSections()) {
+            if (name != section.name)
+                continue;
+            flow.heading(1, words(name));
+            section.add(flow, content);
+        }
+    return flow.finish();
+}
+
+}  // namespace rackbook

@@ -1,0 +1,272 @@
+#include "store/Verification.h"
+
+#include <gtest/gtest.h>
+
+#include "StoreBook.h"
+#include "base/Sha256.h"
+#include "store/Journal.h"
+#include "store/RecordReader.h"
+#include "support/MessageOf.h"
+
+namespace rackbook {
+namespace {
+
+using test::correctionProblems;
+using test::takeSound;
+
+constexpr const char* restore = "Keep the file as it is and restore the last backup.";
+constexpr const char* remake = "Run rackbook verify --rebuild to make it again from the journal.";
+
+class VerificationTest : public test::StoreBook {
+protected:
+    // The first entries are mixes, so that their numbers are easy to follow.
+    VerificationTest() {
+        std::vector<Record> records;
+        for (const char* id : {"m1", "m2", "m3"}) {
+            Mix mix;
+            mix.id = id;
+            mix.name = "stock";
+            records.push_back(mix);
+        }
+        Weighing weighing;
+        weighing.id = "w";
+        weighing.mix.id = "m1";
+        weighing.act = WeighingAct::discard;
+        weighing.mass_g = 0.3;
+        records.push_back(weighing);
+        takeSound(book(), records);
+        takeSound(book(), test::namedRecords());
+        takeSound(book(), test::fullRecords());
+    }
+
+    Verification verified() { return verify(book(), decodeRecord); }
+
+    std::string findings() {
+        reopen();
+        std::string text;
+        for (const Finding& finding : verified().findings)
+            text += (text.empty() ? "" : "\n") + finding.rule + " | " + describe(finding);
+        return text;
+    }
+    std::string findingsAfter(const std::string& sql) {
+        tamper(sql);
+        return findings();
+    }
+
+    static std::string chain(int entry, const std::string& what) {
+        return "chain | journal entry " + std::to_string(entry) + ": " + what + ". " + restore;
+    }
+    static std::string differs(const std::string& row) {
+        return "projection | " + row + ": it differs from what the journal says. " + remake;
+    }
+};
+
+TEST_F(VerificationTest, FindsNothingInASoundBook) {
+    EXPECT_EQ(findings(), "");
+    const Verification result = verified();
+    EXPECT_EQ(result.entries, wholeOf("SELECT count(*) FROM journal"));
+    EXPECT_EQ(result.forgotten, 0);
+    EXPECT_EQ(result.lastHash,
+              hexOf(textOf("SELECT hash FROM journal ORDER BY entry DESC LIMIT 1")));
+}
+
+TEST_F(VerificationTest, FindsNothingInAnEmptyBook) {
+    const BookFile empty = BookFile::create({folder().file("empty.book"), test::schemaFolder(), 0});
+    const Verification result = verify(empty, decodeRecord);
+    EXPECT_TRUE(result.findings.empty());
+    EXPECT_EQ(result.entries, 0);
+    EXPECT_EQ(result.lastHash, std::string(64, '0'));
+}
+
+TEST_F(VerificationTest, FindsNothingAfterCorrections) {
+    Mix mix;
+    mix.id = "m2";
+    mix.name = "corrected";
+    EXPECT_EQ(correctionProblems(book(), {mix}), "");
+    Pull pull = *findIn<Pull>(book(), "full-pull-0");
+    pull.impressions.pop_back();
+    pull.spoiled.pop_back();
+    EXPECT_EQ(correctionProblems(book(), {pull}), "");
+    EXPECT_EQ(findings(), "");
+}
+
+TEST_F(VerificationTest, FindsAPayloadThatWasChanged) {
+    EXPECT_EQ(
+        findingsAfter("UPDATE journal SET payload = replace(payload, 'stock\",\"p', "
+                      "'other\",\"p') WHERE entry = 2"),
+        chain(2, "its record was changed after it was recorded") + "\n" + differs("mix row 2"));
+}
+
+TEST_F(VerificationTest, FindsARowThatWasChanged) {
+    for (const char* change :
+         {"recordedBy = 'another'", "recordedAt = '2020-01-01T00:00:00Z'", "intake = 9",
+          "happenedAt = '2020'", "action = 'update'", "reason = 'because'"})
+        EXPECT_EQ(findingsAfter(std::string("SAVEPOINT s; UPDATE journal SET ") + change +
+                                " WHERE entry = 2"),
+                  chain(2, "it was changed after it was recorded"))
+            << change;
+}
+
+TEST_F(VerificationTest, FindsAnEntryThatWasTakenOut) {
+    EXPECT_EQ(findingsAfter("DELETE FROM journal WHERE entry = 2"),
+              "references | mix row 2: it names a row of journal that is not there. " +
+                  std::string(remake) + "\n" + chain(3, "entries 2 to 2 are missing before it") +
+                  "\n" + chain(3, "it does not follow the entry that stands before it") + "\n" +
+                  differs("mix row 2"));
+}
+
+TEST_F(VerificationTest, FindsAChainThatWasJoinedAgainOverAChange) {
+    JournalRow row;
+    {
+        JournalReader reader(database(), "WHERE entry = 2");
+        ASSERT_TRUE(reader.next(row));
+    }
+    row.recordedBy = "another";
+    EXPECT_EQ(findingsAfter("UPDATE journal SET recordedBy = 'another', hash = x'" +
+                            hexOf(rowHashOf(row)) + "' WHERE entry = 2"),
+              chain(3, "it does not follow the entry that stands before it"));
+}
+
+TEST_F(VerificationTest, FindsARecordThatIsNotTheOneItsEntryNames) {
+    EXPECT_EQ(findingsAfter("UPDATE journal SET payload = replace(payload, '\"m2\"', '\"m3\"') "
+                            "WHERE entry = 2"),
+              chain(2, "its record was changed after it was recorded") + "\n" +
+                  "projection | journal entry 2: it holds another record than the one it names. " +
+                  restore + "\n" + differs("mix row 2"));
+}
+
+TEST_F(VerificationTest, FindsAPayloadThatIsNoRecord) {
+    EXPECT_EQ(findingsAfter("UPDATE journal SET payload = '{' WHERE entry = 2"),
+              chain(2, "its record was changed after it was recorded") +
+                  "\nprojection | journal entry 2: a journal entry:1: it is not JSON: syntax error "
+                  "while parsing object key - unexpected end of input; expected string literal. "
+                  "Mend the file at that line. " +
+                  restore + "\n" + differs("mix row 2"));
+}
+
+TEST_F(VerificationTest, FindsATableThatWasChanged) {
+    EXPECT_EQ(findingsAfter("UPDATE mix SET name = 'other' WHERE id = 'm2'"), differs("mix row 2"));
+    EXPECT_EQ(findingsAfter("UPDATE mix SET name = 'stock' WHERE id = 'm2'"), "");
+}
+
+TEST_F(VerificationTest, FindsANumberThatDiffersInItsLastBit) {
+    EXPECT_EQ(findingsAfter("UPDATE weighing SET mass_g = 0.30000000000000004 WHERE id = 'w'"),
+              differs("weighing row 1"));
+}
+
+TEST_F(VerificationTest, FindsABoundOfADateThatWasChanged) {
+    EXPECT_EQ(findingsAfter("UPDATE weighing SET atLatest = atLatest + 1 WHERE id = 'w'"),
+              differs("weighing row 1"));
+}
+
+TEST_F(VerificationTest, FindsARowThatIsMissingOrTooMany) {
+    EXPECT_EQ(findingsAfter("DELETE FROM weighing WHERE id = 'full-weighing-2'"),
+              "projection | weighing row 6: the journal has it, the table does not. " +
+                  std::string(remake));
+    EXPECT_EQ(findingsAfter("INSERT INTO weighing SELECT 6, 'x', entry, mix, act, at, atEarliest, "
+                            "atLatest, sequence, lot, fromMix, mass_g, massLow_g, massHigh_g, note "
+                            "FROM weighing WHERE key = 5; INSERT INTO weighing SELECT 7, 'y', "
+                            "entry, mix, act, at, atEarliest, atLatest, sequence, lot, fromMix, "
+                            "mass_g, massLow_g, massHigh_g, note FROM weighing WHERE key = 5"),
+              differs("weighing row 6"));
+}
+
+TEST_F(VerificationTest, FindsAListThatWasChanged) {
+    EXPECT_EQ(findingsAfter("DELETE FROM pull_impressions WHERE pull = 3 AND position = 1"),
+              "projection | pull_impressions row 3: the journal has it, the table does not. " +
+                  std::string(remake));
+}
+
+TEST_F(VerificationTest, FindsTablesAndTriggersThatDoNotBelong) {
+    EXPECT_EQ(findingsAfter("CREATE TRIGGER sly AFTER INSERT ON mix BEGIN DELETE FROM look; END; "
+                            "CREATE TABLE extra (a); DROP INDEX layer_edition; DROP TABLE "
+                            "attachmentBytes"),
+              "tables | index layer_edition: it is missing. " + std::string(restore) +
+                  "\ntables | table attachmentBytes: it is missing. " + restore +
+                  "\ntables | table extra: it does not belong to a book. " + restore +
+                  "\ntables | trigger sly: it does not belong to a book. " + restore);
+}
+
+TEST_F(VerificationTest, FindsATableThatIsMissing) {
+    EXPECT_EQ(findingsAfter("DROP TABLE look_standsFor"),
+              "tables | index look_standsFor_impression: it is missing. " + std::string(restore) +
+                  "\ntables | table look_standsFor: it is missing. " + restore);
+}
+
+TEST_F(VerificationTest, FindsAFileThatIsDamaged) {
+    close();
+    std::string bytes = test::bytesOf(path());
+    const std::size_t at = bytes.find("stock");
+    ASSERT_NE(at, std::string::npos);
+    const std::size_t page = at / 4096 * 4096;
+    bytes[page + 3] = '\x7F';
+    test::putFile(path(), bytes);
+    std::string told;
+    try {
+        told = findings();
+    } catch (const StoreError& error) {
+        told = error.what();
+    }
+    EXPECT_NE(told.find("Keep the file as it is and restore the last backup."), std::string::npos)
+        << told;
+}
+
+TEST_F(VerificationTest, CountsEntriesWhosePayloadWasTakenOut) {
+    tamper(
+        "DELETE FROM mix WHERE id = 'm3'; UPDATE journal SET payload = NULL, salt = x'' WHERE "
+        "entry = 3");
+    reopen();
+    const Verification result = verified();
+    EXPECT_EQ(result.forgotten, 1);
+    for (const Finding& finding : result.findings)
+        EXPECT_NE(finding.rule, "chain") << describe(finding);
+}
+
+// Another process takes a record in while the check is half way; both states are sound.
+TEST_F(VerificationTest, SeesOneStateOfABookThatIsBeingWritten) {
+    const BookFile reader = BookFile::openToRead(options());
+    bool taken = false;
+    const Verification result = verify(reader, [&](std::string_view payload) {
+        if (!taken) {
+            taken = true;
+            Mix mix;
+            mix.id = "meanwhile";
+            mix.name = "n";
+            takeSound(book(), {mix});
+        }
+        return decodeRecord(payload);
+    });
+    EXPECT_TRUE(taken);
+    for (const Finding& finding : result.findings)
+        ADD_FAILURE() << describe(finding);
+}
+
+TEST_F(VerificationTest, MendsTablesFromTheJournal) {
+    const std::string hash = verified().lastHash;
+    tamper(
+        "UPDATE mix SET name = 'other'; DELETE FROM weighing; DELETE FROM pull_impressions; "
+        "INSERT INTO party (key, id, entry, name, contactWithheld) VALUES (99, 'x', 1, 'n', 0)");
+    EXPECT_NE(findings(), "");
+    rebuild(book(), decodeRecord);
+    EXPECT_EQ(findings(), "");
+    EXPECT_EQ(verified().lastHash, hash);
+    EXPECT_EQ(countOf(book(), RecordKind::weighing), 6);
+}
+
+TEST_F(VerificationTest, MendsNothingWhereTheJournalItselfIsBroken) {
+    tamper(
+        "UPDATE mix SET name = 'other' WHERE id = 'm1'; UPDATE journal SET payload = '{}' WHERE "
+        "entry = 2");
+    reopen();
+    EXPECT_EQ(test::messageOf<StoreError>([&] { rebuild(book(), decodeRecord); }),
+              path() +
+                  ": journal entry 2: a journal entry: its record cannot be read. Run rackbook "
+                  "verify to see which entry it is. " +
+                  restore);
+    EXPECT_EQ(textOf("SELECT name FROM mix WHERE id = 'm1'"), "other");
+    EXPECT_EQ(wholeOf("SELECT count(*) FROM mix"),
+              wholeOf("SELECT count(DISTINCT id) FROM journal WHERE kind = 'mix'"));
+}
+
+}  // namespace
+}  // namespace rackbook
