@@ -112,7 +112,7 @@ std::string idsInShort(const std::vector<std::string>& ids) {
     }
     for (auto& [beginning, numbers] : numbered) {
         std::sort(numbers.begin(), numbers.end());
-        parts.push_back(beginning + "/" + formatRanges(numbers));
+        parts.push_back(beginning + ":" + formatRanges(numbers));
     }
     return joined(parts, ", ");
 }

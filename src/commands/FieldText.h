@@ -13,11 +13,11 @@ namespace rackbook {
 // where they are the impressions of one edition, written as ranges.
 std::vector<std::pair<std::string, std::string>> fieldTexts(const Record& record);
 
-// "layer TIDE/3, start 2026-03-04, 18 impressions …"
+// "layer TIDE/L3, start 2026-03-04, impressions TIDE:1-18 …"
 std::string fieldsInOneLine(const Record& record);
 
-// Ids with a common beginning and a number after the last slash, as "TIDE/1-12,15"; other ids are
-// listed.
+// Ids with a common beginning and a number after the last slash, as "TIDE:1-12,15", the way they may
+// be given on the command line; other ids are listed.
 std::string idsInShort(const std::vector<std::string>& ids);
 
 }  // namespace rackbook

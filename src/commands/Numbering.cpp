@@ -1,8 +1,6 @@
 #include "commands/Numbering.h"
 
 #include <algorithm>
-#include <array>
-#include <utility>
 
 #include "base/Error.h"
 #include "base/Text.h"
@@ -21,26 +19,10 @@ bool isLower(char c) {
 }
 
 std::string romanText(int value, bool lower) {
-    static constexpr std::array<std::pair<int, const char*>, 13> steps = {{{1000, "m"},
-                                                                           {900, "cm"},
-                                                                           {500, "d"},
-                                                                           {400, "cd"},
-                                                                           {100, "c"},
-                                                                           {90, "xc"},
-                                                                           {50, "l"},
-                                                                           {40, "xl"},
-                                                                           {10, "x"},
-                                                                           {9, "ix"},
-                                                                           {5, "v"},
-                                                                           {4, "iv"},
-                                                                           {1, "i"}}};
-    std::string text;
-    for (const auto& [step, letters] : steps)
-        for (; value >= step; value -= step)
-            text += letters;
-    if (!lower)
+    std::string text = romanNumeral(value);
+    if (lower)
         std::transform(text.begin(), text.end(), text.begin(),
-                       [](char c) { return static_cast<char>(c - 'a' + 'A'); });
+                       [](char c) { return static_cast<char>(c - 'A' + 'a'); });
     return text;
 }
 

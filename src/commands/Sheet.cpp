@@ -117,7 +117,7 @@ Command sheetCommand() {
         flagOption("with-holders",
                    "Name galleries and holders where the readiness sheet says where things are."),
         flagOption("replace", "Write over a file that is there already.")};
-    spec.examples = {{"rackbook sheet edition --edition TIDE", "Writes TIDE-edition.pdf."},
+    spec.examples = {{"rackbook sheet edition --edition EEL", "Writes EEL-edition.pdf."},
                      {"rackbook sheet readiness --on 2026-03-20",
                       "Writes readiness-2026-03-20.pdf for the whole book."}};
     return {spec, run};

@@ -23,27 +23,6 @@ std::optional<int> arabic(std::string_view text) {
     return value;
 }
 
-std::string romanOf(int value) {
-    static constexpr std::array<std::pair<int, const char*>, 13> steps = {{{1000, "M"},
-                                                                           {900, "CM"},
-                                                                           {500, "D"},
-                                                                           {400, "CD"},
-                                                                           {100, "C"},
-                                                                           {90, "XC"},
-                                                                           {50, "L"},
-                                                                           {40, "XL"},
-                                                                           {10, "X"},
-                                                                           {9, "IX"},
-                                                                           {5, "V"},
-                                                                           {4, "IV"},
-                                                                           {1, "I"}}};
-    std::string text;
-    for (const auto& [step, letters] : steps)
-        for (; value >= step; value -= step)
-            text += letters;
-    return text;
-}
-
 int romanDigit(char c) {
     switch (c) {
         case 'I':
@@ -77,7 +56,7 @@ std::optional<int> roman(std::string_view text) {
             return std::nullopt;
         value += digit < next ? -digit : digit;
     }
-    return value > 0 && romanOf(value) == text ? std::optional<int>(value) : std::nullopt;
+    return value > 0 && romanNumeral(value) == text ? std::optional<int>(value) : std::nullopt;
 }
 
 std::optional<int> numeral(std::string_view text) {
@@ -92,6 +71,27 @@ std::string prefixOf(const std::string& key) {
 }
 
 }  // namespace
+
+std::string romanNumeral(int value) {
+    static constexpr std::array<std::pair<int, const char*>, 13> steps = {{{1000, "M"},
+                                                                           {900, "CM"},
+                                                                           {500, "D"},
+                                                                           {400, "CD"},
+                                                                           {100, "C"},
+                                                                           {90, "XC"},
+                                                                           {50, "L"},
+                                                                           {40, "XL"},
+                                                                           {10, "X"},
+                                                                           {9, "IX"},
+                                                                           {5, "V"},
+                                                                           {4, "IV"},
+                                                                           {1, "I"}}};
+    std::string text;
+    for (const auto& [step, letters] : steps)
+        for (; value >= step; value -= step)
+            text += letters;
+    return text;
+}
 
 std::string designationKey(std::string_view written) {
     std::string key;

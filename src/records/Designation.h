@@ -17,6 +17,9 @@ struct DesignationParts {
 // Reads a trailing fraction or number, arabic or roman. Nothing is guessed where there is none.
 DesignationParts designationParts(std::string_view written);
 
+// A roman numeral in capitals, in the subtractive form. Pre: 1 … 3999.
+std::string romanNumeral(int value);
+
 // The kind a designation can only mean: 7/30, AP, EA, BAT, PP, HC, TP, WP. Nothing for the
 // ambiguous ones (SP, CP) and for the unknown.
 std::optional<DesignationKind> designationKindOf(std::string_view written);

@@ -51,9 +51,9 @@ TEST_F(BookFileTest, IsOneFileWhenItIsClosed) {
 }
 
 TEST_F(BookFileTest, SaysWhatItIsInItsHead) {
-    EXPECT_EQ(wholeOf("PRAGMA application_id"), 0x5261636b);
-    EXPECT_EQ(wholeOf("PRAGMA user_version"), bookVersion);
-    EXPECT_EQ(wholeOf("SELECT count(*) FROM journal"), 0);
+    EXPECT_EQ(numberFrom("PRAGMA application_id"), 0x5261636b);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), bookVersion);
+    EXPECT_EQ(numberFrom("SELECT count(*) FROM journal"), 0);
 }
 
 TEST_F(BookFileTest, IsNotMadeOverAnotherFile) {
@@ -144,7 +144,7 @@ TEST_F(BookFileTest, KeepsTheSafeguardsOfSqliteOn) {
         EXPECT_EQ(database.wholeOf("PRAGMA trusted_schema"), 0);
     }
     reopen();
-    EXPECT_EQ(wholeOf("PRAGMA synchronous"), 2);
+    EXPECT_EQ(numberFrom("PRAGMA synchronous"), 2);
 }
 
 TEST_F(BookFileTest, CannotBeWrittenByAReader) {
@@ -225,8 +225,8 @@ TEST_F(BookFileTest, IsFreeAgainAfterItsWriterWasKilled) {
     writer.kill(SIGKILL);
     EXPECT_TRUE(std::filesystem::exists(path() + ".lock"));
     reopen();
-    EXPECT_EQ(wholeOf("SELECT count(*) FROM look"), 2);
-    EXPECT_EQ(textOf("PRAGMA integrity_check"), "ok");
+    EXPECT_EQ(numberFrom("SELECT count(*) FROM look"), 2);
+    EXPECT_EQ(textFrom("PRAGMA integrity_check"), "ok");
 }
 
 TEST_F(BookFileTest, IsReadFromAFolderThatCannotBeWritten) {

@@ -39,7 +39,7 @@ protected:
 
 TEST_F(FaultsTest, LeaveTheBookUnchangedWhereTheDiskIsFull) {
     takeSound(book(), manyMixes("before", 10));
-    const std::int64_t pages = wholeOf("PRAGMA page_count");
+    const std::int64_t pages = numberFrom("PRAGMA page_count");
     for (std::int64_t room = 0; room < 60; room += 4) {
         SCOPED_TRACE(room);
         database().execute("PRAGMA max_page_count = " + std::to_string(pages + room));
@@ -49,7 +49,7 @@ TEST_F(FaultsTest, LeaveTheBookUnchangedWhereTheDiskIsFull) {
                       ": database or disk is full. The disk is full; make room and try again. The "
                       "book is unchanged.");
         ASSERT_EQ(countOf(book(), RecordKind::mix), 10);
-        ASSERT_EQ(wholeOf("SELECT count(*) FROM journal"), 10);
+        ASSERT_EQ(numberFrom("SELECT count(*) FROM journal"), 10);
     }
     database().execute("PRAGMA max_page_count = 1000000");
     EXPECT_EQ(findings(), "");

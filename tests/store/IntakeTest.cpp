@@ -19,7 +19,7 @@ using test::termsOfTest;
 
 class IntakeTest : public test::StoreBook {
 protected:
-    std::int64_t entries() { return wholeOf("SELECT count(*) FROM journal"); }
+    std::int64_t entries() { return numberFrom("SELECT count(*) FROM journal"); }
 };
 
 Mix mixNamed(const std::string& id, const std::string& name) {
@@ -35,13 +35,14 @@ TEST_F(IntakeTest, RecordsEverythingInOneIntake) {
     EXPECT_EQ(result.outcomes, std::vector<EntryOutcome>(records.size(), EntryOutcome::recorded));
     EXPECT_EQ(result.firstEntry, 1);
     EXPECT_EQ(result.lastEntry, static_cast<std::int64_t>(records.size()));
-    EXPECT_EQ(wholeOf("SELECT count(DISTINCT intake) FROM journal"), 1);
-    EXPECT_EQ(textOf("SELECT group_concat(DISTINCT recordedBy || recordedAt || action) FROM "
-                     "journal"),
+    EXPECT_EQ(numberFrom("SELECT count(DISTINCT intake) FROM journal"), 1);
+    EXPECT_EQ(textFrom("SELECT group_concat(DISTINCT recordedBy || recordedAt || action) FROM "
+                       "journal"),
               "printer2026-03-04T08:30:00Zrecord");
-    EXPECT_EQ(textOf("SELECT happenedAt FROM journal WHERE id = 'look-a'"),
-              textOf("SELECT at FROM look WHERE id = 'look-a'"));
-    EXPECT_EQ(wholeOf("SELECT count(*) FROM journal WHERE kind = 'mix' AND happenedAt IS NULL"), 2);
+    EXPECT_EQ(textFrom("SELECT happenedAt FROM journal WHERE id = 'look-a'"),
+              textFrom("SELECT at FROM look WHERE id = 'look-a'"));
+    EXPECT_EQ(numberFrom("SELECT count(*) FROM journal WHERE kind = 'mix' AND happenedAt IS NULL"),
+              2);
 }
 
 TEST_F(IntakeTest, LeavesAloneWhatTheBookSaysAlready) {
@@ -75,17 +76,19 @@ TEST_F(IntakeTest, RecordsACorrectionBesideWhatWasWrong) {
                                          EntryOutcome::recorded}));
     EXPECT_EQ(result.firstEntry, 3);
     EXPECT_EQ(result.lastEntry, 4);
-    EXPECT_EQ(textOf("SELECT action || '|' || earlier || '|' || reason FROM journal WHERE entry = "
-                     "3"),
-              "correct|1|misread the lid");
-    EXPECT_EQ(textOf("SELECT action FROM journal WHERE entry = 4 AND reason IS NULL AND earlier IS "
-                     "NULL"),
-              "record");
-    EXPECT_EQ(textOf("SELECT payload FROM journal WHERE entry = 1"),
+    EXPECT_EQ(
+        textFrom("SELECT action || '|' || earlier || '|' || reason FROM journal WHERE entry = "
+                 "3"),
+        "correct|1|misread the lid");
+    EXPECT_EQ(
+        textFrom("SELECT action FROM journal WHERE entry = 4 AND reason IS NULL AND earlier IS "
+                 "NULL"),
+        "record");
+    EXPECT_EQ(textFrom("SELECT payload FROM journal WHERE entry = 1"),
               encodeRecord(mixNamed("m", "grey")));
     EXPECT_EQ(findIn<Mix>(book(), "m")->name, "green");
-    EXPECT_EQ(wholeOf("SELECT entry FROM mix WHERE id = 'm'"), 3);
-    EXPECT_EQ(wholeOf("SELECT intake FROM journal WHERE entry = 3"), 2);
+    EXPECT_EQ(numberFrom("SELECT entry FROM mix WHERE id = 'm'"), 3);
+    EXPECT_EQ(numberFrom("SELECT intake FROM journal WHERE entry = 3"), 2);
 }
 
 TEST_F(IntakeTest, RecordsThatAThingHasChangedWithoutAReason) {
@@ -96,8 +99,8 @@ TEST_F(IntakeTest, RecordsThatAThingHasChangedWithoutAReason) {
     terms.reason = "only for corrections";
     const IntakeResult result = take(book(), {entry}, terms);
     EXPECT_EQ(result.outcomes, std::vector<EntryOutcome>{EntryOutcome::updated});
-    EXPECT_EQ(textOf("SELECT action || '|' || earlier || '|' || happenedAt FROM journal WHERE "
-                     "entry = 2 AND reason IS NULL"),
+    EXPECT_EQ(textFrom("SELECT action || '|' || earlier || '|' || happenedAt FROM journal WHERE "
+                       "entry = 2 AND reason IS NULL"),
               "update|1|2026-03-05");
 }
 
@@ -106,7 +109,7 @@ TEST_F(IntakeTest, NamesTheEntryThatStoodLastInAChainOfChanges) {
     EXPECT_EQ(correctionProblems(book(), {mixNamed("m", "2")}), "");
     EXPECT_EQ(correctionProblems(book(), {mixNamed("m", "3")}), "");
     EXPECT_EQ(correctionProblems(book(), {mixNamed("m", "1")}), "");
-    EXPECT_EQ(textOf("SELECT group_concat(coalesce(earlier, 0)) FROM journal"), "0,1,2,3");
+    EXPECT_EQ(textFrom("SELECT group_concat(coalesce(earlier, 0)) FROM journal"), "0,1,2,3");
     EXPECT_EQ(findIn<Mix>(book(), "m")->name, "1");
 }
 

@@ -85,8 +85,8 @@ TEST(Journal, TellsNeighbouringFieldsApart) {
 
 TEST_F(JournalTest, SaltsEachEntryAnew) {
     takeSound(book(), test::namedRecords());
-    EXPECT_EQ(wholeOf("SELECT count(DISTINCT salt) FROM journal"),
-              wholeOf("SELECT count(*) FROM journal"));
+    EXPECT_EQ(numberFrom("SELECT count(DISTINCT salt) FROM journal"),
+              numberFrom("SELECT count(*) FROM journal"));
 }
 
 TEST_F(JournalTest, KeepsThePayloadToTheByte) {
@@ -95,7 +95,7 @@ TEST_F(JournalTest, KeepsThePayloadToTheByte) {
     all.insert(all.end(), records.begin(), records.end());
     takeSound(book(), all);
     for (const Record& record : records)
-        EXPECT_EQ(textOf("SELECT payload FROM journal WHERE id = '" + idOf(record) + "'"),
+        EXPECT_EQ(textFrom("SELECT payload FROM journal WHERE id = '" + idOf(record) + "'"),
                   encodeRecord(record));
 }
 

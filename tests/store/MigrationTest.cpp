@@ -35,9 +35,9 @@ TEST_F(MigrationTest, BringsABookToTheNextVersionWithItsRecords) {
         "ALTER TABLE mix ADD COLUMN colour TEXT;\n"
         "UPDATE mix SET colour = 'grey' WHERE id = 'mix-a';\n");
     migrate(database(), schema(), 2);
-    EXPECT_EQ(wholeOf("PRAGMA user_version"), 2);
-    EXPECT_EQ(textOf("SELECT colour FROM mix WHERE id = 'mix-a'"), "grey");
-    EXPECT_EQ(wholeOf("SELECT count(*) FROM mix"), 2);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), 2);
+    EXPECT_EQ(textFrom("SELECT colour FROM mix WHERE id = 'mix-a'"), "grey");
+    EXPECT_EQ(numberFrom("SELECT count(*) FROM mix"), 2);
 }
 
 TEST_F(MigrationTest, RunsEachStepOnce) {
@@ -45,7 +45,7 @@ TEST_F(MigrationTest, RunsEachStepOnce) {
     migrate(database(), schema(), 2);
     migrate(database(), schema(), 2);
     migrate(database(), schema(), 1);
-    EXPECT_EQ(wholeOf("PRAGMA user_version"), 2);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), 2);
 }
 
 TEST_F(MigrationTest, RunsEveryStepFromAnEmptyFile) {
@@ -62,9 +62,9 @@ TEST_F(MigrationTest, LeavesTheBookAsItWasWhereAStepFails) {
     writeStep("CREATE TABLE added (a INTEGER);\nDELETE FROM look_impressions;\nNONSENSE;\n");
     EXPECT_EQ(messageOf<StoreError>([&] { migrate(database(), schema(), 2); }),
               path() + ": near \"NONSENSE\": syntax error. The book is unchanged.");
-    EXPECT_EQ(wholeOf("PRAGMA user_version"), 1);
-    EXPECT_EQ(wholeOf("SELECT count(*) FROM sqlite_schema WHERE name = 'added'"), 0);
-    EXPECT_EQ(wholeOf("SELECT count(*) FROM look_impressions"), 2);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), 1);
+    EXPECT_EQ(numberFrom("SELECT count(*) FROM sqlite_schema WHERE name = 'added'"), 0);
+    EXPECT_EQ(numberFrom("SELECT count(*) FROM look_impressions"), 2);
 }
 
 TEST_F(MigrationTest, NamesAStepThatIsMissing) {
@@ -73,7 +73,7 @@ TEST_F(MigrationTest, NamesAStepThatIsMissing) {
               stepPath() +
                   ": it cannot be read: No such file or directory. Check the name and the "
                   "permissions.");
-    EXPECT_EQ(wholeOf("PRAGMA user_version"), 1);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), 1);
 }
 
 }  // namespace

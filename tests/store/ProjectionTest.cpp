@@ -124,7 +124,7 @@ TEST_F(ProjectionTest, AllowsTheWordsOfEachEnumerationAndNoOther) {
             for (const std::string& word : field.words)
                 check += (word == field.words.front() ? "'" : ", '") + word + "'";
             const std::string sql =
-                textOf("SELECT sql FROM sqlite_schema WHERE name = '" + table + "'");
+                textFrom("SELECT sql FROM sqlite_schema WHERE name = '" + table + "'");
             EXPECT_NE(sql.find(check + "))"), std::string::npos) << table << " " << check;
         };
         for (const FieldFacts& field : FieldFactsReader::of<R>()) {

@@ -94,8 +94,8 @@ protected:
         database.execute(sql);
     }
 
-    std::int64_t wholeOf(const std::string& sql) { return database().wholeOf(sql); }
-    std::string textOf(const std::string& sql) { return database().textOf(sql); }
+    std::int64_t numberFrom(const std::string& sql) { return database().wholeOf(sql); }
+    std::string textFrom(const std::string& sql) { return database().textOf(sql); }
     Database& database() { return *book().inner().database; }
 
     const TempFolder& folder() const { return m_folder; }

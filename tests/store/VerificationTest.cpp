@@ -64,10 +64,10 @@ protected:
 TEST_F(VerificationTest, FindsNothingInASoundBook) {
     EXPECT_EQ(findings(), "");
     const Verification result = verified();
-    EXPECT_EQ(result.entries, wholeOf("SELECT count(*) FROM journal"));
+    EXPECT_EQ(result.entries, numberFrom("SELECT count(*) FROM journal"));
     EXPECT_EQ(result.forgotten, 0);
     EXPECT_EQ(result.lastHash,
-              hexOf(textOf("SELECT hash FROM journal ORDER BY entry DESC LIMIT 1")));
+              hexOf(textFrom("SELECT hash FROM journal ORDER BY entry DESC LIMIT 1")));
 }
 
 TEST_F(VerificationTest, FindsNothingInAnEmptyBook) {
@@ -263,9 +263,9 @@ TEST_F(VerificationTest, MendsNothingWhereTheJournalItselfIsBroken) {
                   ": journal entry 2: a journal entry: its record cannot be read. Run rackbook "
                   "verify to see which entry it is. " +
                   restore);
-    EXPECT_EQ(textOf("SELECT name FROM mix WHERE id = 'm1'"), "other");
-    EXPECT_EQ(wholeOf("SELECT count(*) FROM mix"),
-              wholeOf("SELECT count(DISTINCT id) FROM journal WHERE kind = 'mix'"));
+    EXPECT_EQ(textFrom("SELECT name FROM mix WHERE id = 'm1'"), "other");
+    EXPECT_EQ(numberFrom("SELECT count(*) FROM mix"),
+              numberFrom("SELECT count(DISTINCT id) FROM journal WHERE kind = 'mix'"));
 }
 
 }  // namespace

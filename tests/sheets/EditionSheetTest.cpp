@@ -1,0 +1,296 @@
+#include "sheets/EditionSheet.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "EditionBook.h"
+#include "SheetMeasures.h"
+#include "SheetTools.h"
+#include "calc/Disclosure.h"
+
+namespace rackbook {
+namespace {
+
+using test::editionBook;
+using test::onDay;
+
+const test::SheetMeasurer measurer;
+
+PageModel sheetOf(const RecordSet& records, const char* day = "2026-03-20",
+                  std::vector<std::string> sections = {}) {
+    const TemplateRules rules = editionSheetRules();
+    const SheetTemplate chosen = test::templateWith(
+        "edition", rules, sections.empty() ? rules.sections : std::move(sections));
+    return editionSheet(editionFactsOf(records, records.of<Edition>().front(), onDay(day)), chosen,
+                        measurer, test::fixedClock);
+}
+
+bool has(const PageModel& model, const std::string& text) {
+    return test::wordsOf(model).find(text) != std::string::npos;
+}
+
+// The line that begins with the text, its runs with a bar between them.
+std::string lineWith(const PageModel& model, const std::string& text) {
+    const std::string all = test::linesOf(model);
+    const std::size_t at = all.find("  " + text);
+    if (at == std::string::npos)
+        return "(no such line)";
+    return all.substr(at + 2, all.find('\n', at) - at - 2);
+}
+
+RecordSet emptyEdition(const std::string& title = "Nothing Known") {
+    build::Book book;
+    Edition edition;
+    edition.id = edition.code = "NK";
+    edition.title = title;
+    edition.maker = {"gone"};
+    book.add(edition);
+    return book.records;
+}
+
+TEST(EditionSheet, FollowsTheOrderOfTheTemplate) {
+    const std::string all = test::wordsOf(sheetOf(editionBook().records));
+    std::size_t last = 0;
+    for (const char* heading :
+         {"The edition", "Inscriptions", "Paper and sizes", "How many there are", "Blocks",
+          "Printing sequence", "What the inks are made of", "Impressions",
+          "What became of the blocks", "Statement", "Answers for a buyer", "Signed"}) {
+        const std::size_t at = all.find("\n" + std::string(heading) + "\n", last);
+        ASSERT_NE(at, std::string::npos) << heading;
+        last = at;
+    }
+    const std::string turned =
+        test::wordsOf(sheetOf(editionBook().records, "2026-03-20", {"statement", "identity"}));
+    EXPECT_LT(turned.find("\nStatement\n"), turned.find("\nThe edition\n"));
+    EXPECT_EQ(turned.find("\nBlocks\n"), std::string::npos);
+}
+
+TEST(EditionSheet, SaysWhoMadeWhat) {
+    const PageModel model = sheetOf(editionBook().records);
+    EXPECT_EQ(lineWith(model, "Artist"), "Artist | maker");
+    EXPECT_EQ(lineWith(model, "Printer"), "Printer | Ole Printer");
+    EXPECT_EQ(lineWith(model, "Publisher"), "Publisher | not recorded");
+    EXPECT_EQ(model.info.title, "Harbour (HB)");
+    EXPECT_EQ(model.info.author, "Studio at the Old Weir");
+    EXPECT_EQ(model.info.created, test::fixedClock);
+    EXPECT_TRUE(has(model, "300 × 300 mm"));
+}
+
+TEST(EditionSheet, GivesInchesWhereTheStudioUsesThem) {
+    build::Book book = editionBook();
+    EditionFacts facts =
+        editionFactsOf(book.records, book.records.of<Edition>().front(), onDay("2026-03-20"));
+    facts.lengthUnit = LengthUnit::in;
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
+    // 300 / 25.4 = 11.811, 400 / 25.4 = 15.748
+    const PageModel model = editionSheet(facts, shipped, measurer, test::fixedClock);
+    EXPECT_TRUE(has(model, "11.81 × 11.81 in (300 × 300 mm)"));
+    EXPECT_TRUE(has(model, "15.75 × 15.75 in (400 × 400 mm)"));
+}
+
+// Declared 5 + 2 + 1 = 8. By 20 March four numbered sheets less one not yet signed then: 3 numbered,
+// 1 AP, 1 BAT = 5. Sheets: 10 printed, 1 spoiled, 1 destroyed, 8 kept, 4 of them signed.
+TEST(EditionSheet, ShowsTheArithmeticOfTheCount) {
+    const PageModel model = sheetOf(editionBook().records);
+    EXPECT_EQ(lineWith(model, "Numbered | "), "Numbered | 1–3 / 5 | 5 | 3 | −2");
+    EXPECT_EQ(lineWith(model, "Artist's proof | "), "Artist's proof | AP I/II | 2 | 1 | −1");
+    EXPECT_EQ(lineWith(model, "Bon à tirer | "), "Bon à tirer | BAT | 1 | 1 | 0");
+    EXPECT_EQ(lineWith(model, "Together"), "Together | 8 | 5 | −3");
+    EXPECT_EQ(lineWith(model, "Printed at layer 1"), "Printed at layer 1 | 10");
+    EXPECT_EQ(lineWith(model, "Spoiled while"), "Spoiled while printing | −1");
+    EXPECT_EQ(lineWith(model, "Destroyed since"), "Destroyed since | −1");
+    EXPECT_EQ(lineWith(model, "Kept"), "Kept | 8");
+    EXPECT_EQ(lineWith(model, "of these signed"), "of these signed | 4");
+    EXPECT_EQ(lineWith(model, "of these not signed"), "of these not signed | 4");
+    EXPECT_TRUE(has(model, "so there can never be more than 10."));
+    EXPECT_TRUE(has(model, "The statement gives 8 in all."));
+}
+
+TEST(EditionSheet, PointsOutATotalThatDoesNotAddUp) {
+    build::Book book;
+    book.edition("HB", [](Edition& r) { r.declaredTotal = 9; });
+    EXPECT_TRUE(
+        has(sheetOf(book.records), "The statement gives 9 in all, but its parts come to 3."));
+}
+
+TEST(EditionSheet, LeavesOutWhatCameLater) {
+    const PageModel later = sheetOf(editionBook().records, "2026-04-02");
+    EXPECT_EQ(lineWith(later, "Numbered | "), "Numbered | 1–4 / 5 | 5 | 4 | −1");
+    const PageModel early = sheetOf(editionBook().records, "2026-01-05");
+    EXPECT_EQ(lineWith(early, "Together"), "Together | 8 | 0 | −8");
+    EXPECT_EQ(lineWith(early, "Spoiled while"), "Spoiled while printing | 0");
+    EXPECT_TRUE(has(early, "not printed yet"));
+    EXPECT_FALSE(has(early, "so there can never be more"));
+}
+
+// 4 g on 10 sheets × 0.3 m × 0.3 m × 0.5 = 0.45 m²: 4 / 0.45 = 8.89; the knife's 0.5 g (the default
+// rule): 3.5 / 0.45 = 7.78 and 4.5 / 0.45 = 10.
+TEST(EditionSheet, EstimatesTheFilmWithItsSpread) {
+    const PageModel model = sheetOf(editionBook().records);
+    EXPECT_TRUE(has(model, "8.9 (7.8–10.0)"));
+    EXPECT_TRUE(has(model, "The film laid down is an estimate"));
+    EXPECT_TRUE(has(model, "allows 0.5 g a run"));
+}
+
+TEST(EditionSheet, DrawsSwatchesBesideTheirFigures) {
+    const PageModel model = sheetOf(editionBook().records);
+    std::vector<Swatch> swatches;
+    for (const Page& page : model.pages)
+        swatches.insert(swatches.end(), page.swatches.begin(), page.swatches.end());
+    ASSERT_EQ(swatches.size(), 1u);
+    EXPECT_DOUBLE_EQ(swatches[0].colour.lightness, 71.9);
+    EXPECT_DOUBLE_EQ(swatches[0].colour.b, -5.25);
+    EXPECT_TRUE(has(model, "L* 71.9 a* 17.9 b* −5.2"));
+    EXPECT_TRUE(has(model, "D50, 2°, white backing"));
+}
+
+TEST(EditionSheet, DrawsNoSwatchOfAReadingUnderOtherLight) {
+    build::Book book = editionBook();
+    RecordSet changed;
+    forEachRecordType([&](auto tag) {
+        using R = typename decltype(tag)::Type;
+        for (R record : book.records.of<R>()) {
+            if constexpr (std::is_same_v<R, Reading>)
+                record.illuminant = Illuminant::D65;
+            changed.add(record);
+        }
+    });
+    const PageModel model = sheetOf(changed);
+    for (const Page& page : model.pages)
+        EXPECT_TRUE(page.swatches.empty());
+    EXPECT_TRUE(has(model, "L* 71.9 a* 17.9 b* −5.2"));
+    EXPECT_TRUE(has(model, "Readings under other light or another observer have figures"));
+}
+
+// Portion a: 3 g ochre, 96 g base, 1 g drier of 100 g. Portion b: 50 g base and 50 to 150 g ochre,
+// so 25 to 50 % base.
+TEST(EditionSheet, ListsInksByLotAndPigment) {
+    const PageModel model = sheetOf(editionBook().records);
+    EXPECT_TRUE(has(model, "Layer 1: grey – printed 2026-01-02"));
+    EXPECT_EQ(lineWith(model, "Clear base | extender | 96"), "Clear base | extender | 96.000");
+    EXPECT_EQ(lineWith(model, "Ochre | ink | PY42 | 3"), "Ochre | ink | PY42 | 3.000");
+    EXPECT_EQ(lineWith(model, "Drier | drier | "), "Drier | drier | cobalt 6 % | 1.000");
+    EXPECT_EQ(lineWith(model, "Clear base | extender | not"),
+              "Clear base | extender | not known | 25.000–50.000");
+    EXPECT_EQ(lineWith(model, "Ochre | ink | PY42 | not"),
+              "Ochre | ink | PY42 | not known | 50.000–75.000");
+    EXPECT_TRUE(has(model, "Ochre; dull"));
+    EXPECT_TRUE(has(model, "Figures with a range are estimates"));
+    EXPECT_TRUE(has(model, "Driers hold metal compounds"));
+    EXPECT_TRUE(has(model, "As remembered: about 85 % extender"));
+    EXPECT_TRUE(has(model, "Layer 3: grey – printed 2026-01~ (about 2026-01)"));
+}
+
+TEST(EditionSheet, ListsImpressionsByDesignation) {
+    const PageModel model = sheetOf(editionBook().records);
+    EXPECT_EQ(lineWith(model, "1/5"), "1/5 | 1 | 2026-03-01 | kept");
+    EXPECT_EQ(lineWith(model, "3/5"), "3/5 | 3 | 2026-03-01 | destroyed 2026-03-10");
+    EXPECT_TRUE(has(model, "6–8, 10"));
+    EXPECT_TRUE(has(model, "9: spoiled 2026-01-09"));
+    EXPECT_FALSE(has(model, "All signed impressions are kept"));
+}
+
+TEST(EditionSheet, TellsNothingPrivate) {
+    const std::string all = test::wordsOf(sheetOf(editionBook().records));
+    for (const char* word : {"Secret", "secret", "private"})
+        EXPECT_EQ(all.find(word), std::string::npos) << word;
+}
+
+TEST(EditionSheet, HoldsThePromiseAgainstTheRecord) {
+    const PageModel model = sheetOf(editionBook().records);
+    EXPECT_TRUE(has(model, "cut away in printing, by 2026-02"));
+    EXPECT_TRUE(has(model, "The day that was promised has passed, and nothing records that it was"));
+    const PageModel early = sheetOf(editionBook().records, "2026-02-10");
+    EXPECT_TRUE(has(early, "Planned and not yet done: HB-block."));
+}
+
+TEST(EditionSheet, GoesThroughEveryItemOfTheChecklist) {
+    const PageModel model = sheetOf(editionBook().records);
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
+    for (const DisclosureItem& item : disclosureItems())
+        EXPECT_FALSE(shipped.label(std::string("disclosure.") + item.item).empty());
+    EXPECT_EQ(lineWith(model, "Workshop"), "Workshop | stated | Printed at the weir");
+    EXPECT_EQ(lineWith(model, "Reproduces an image"),
+              "Reproduces an image from another medium | not applicable");
+    EXPECT_EQ(lineWith(model, "framing"), "framing | stated | sold without a frame");
+    EXPECT_EQ(lineWith(model, "Printed after"), "Printed after the artist's death | not known");
+    EXPECT_TRUE(has(model,
+                    "A checklist, not legal advice; the law differs and changes: follow the law of"));
+}
+
+TEST(EditionSheet, SaysNotRecordedWhereNothingIsKnown) {
+    const PageModel model = sheetOf(emptyEdition());
+    const std::string all = test::wordsOf(model);
+    EXPECT_EQ(lineWith(model, "Artist |"), "Artist | not recorded");
+    EXPECT_EQ(lineWith(model, "Year |"), "Year | not recorded");
+    EXPECT_EQ(lineWith(model, "Numbered |"), "Numbered | not recorded | 0");
+    EXPECT_EQ(lineWith(model, "Printed at layer 1"), "Printed at layer 1 | not recorded");
+    for (const char* section : {"Inscriptions", "Blocks", "Printing sequence",
+                                "What the inks are made of", "Impressions",
+                                "What became of the blocks", "Statement"})
+        EXPECT_NE(all.find("\n" + std::string(section) + "\nnot recorded\n"), std::string::npos)
+            << section;
+}
+
+// The only digits are those of the date, the page, the count of nothing signed, and the label.
+TEST(EditionSheet, MakesUpNoNumberWhereNothingIsKnown) {
+    for (const Page& page : sheetOf(emptyEdition(), "2026-03-20",
+                                    {"identity", "inscriptions", "paper", "blocks", "layers",
+                                     "mixes", "impressions", "matrix", "statement"})
+                                .pages)
+        for (const TextRun& run : page.texts) {
+            const bool isFrame =
+                run.text.rfind("Page ", 0) == 0 || run.text.find("as of 2026-03-20") != std::string::npos;
+            EXPECT_TRUE(isFrame || run.text.find_first_of("0123456789") == std::string::npos)
+                << run.text;
+        }
+}
+
+TEST(EditionSheet, WrapsATitleOfTwoThousandCharacters) {
+    std::string title;
+    while (title.size() < 2000)
+        title += "Harbour ";
+    title.resize(2000);
+    const PageModel model = sheetOf(emptyEdition(title));
+    expectTidy(model, Margins{});
+    std::size_t found = 0;
+    for (const TextRun& run : model.pages.front().texts)
+        if (run.role == FontRole::bodyStrong && run.text.find("Harbour") == 0)
+            found += run.text.size() + 1;
+    EXPECT_GE(found, 1990u);
+}
+
+TEST(EditionSheet, SetsSixtyLayersAndThreeHundredImpressions) {
+    build::Book book = editionBook();
+    book.party("extra");
+    for (int layer = 4; layer <= 60; ++layer) {
+        book.layer("HB", layer, [](Layer& r) {
+            r.colourWords = "a long name for a colour that has to be broken over lines";
+            r.block = Ref<Block>{"HB-block"};
+            r.blockState = 3;
+        });
+        book.pull("HB-layer" + std::to_string(layer), "2026-02-01",
+                  build::impressionIds("HB", 1, 8),
+                  [](Pull& r) { r.portion = Ref<Mix>{"portion"}; });
+    }
+    for (int number = 11; number <= 300; ++number)
+        book.signedImpression("HB", number, std::to_string(number) + "/300",
+                              DesignationKind::numbered, "2026-03-02");
+    const PageModel model = sheetOf(book.records);
+    expectTidy(model, Margins{});
+    for (int layer = 1; layer <= 60; ++layer)
+        EXPECT_TRUE(has(model, "Layer " + std::to_string(layer) + ": "));
+    for (int number = 11; number <= 300; ++number)
+        EXPECT_TRUE(has(model, "\n" + std::to_string(number) + "/300\n")) << number;
+    EXPECT_EQ(lineWith(model, "Recorded, but not"),
+              "Recorded, but not printed at layer 1 | +290");
+}
+
+TEST(EditionSheet, IsTidy) {
+    expectTidy(sheetOf(editionBook().records), Margins{});
+    expectTidy(sheetOf(emptyEdition()), Margins{});
+}
+
+}  // namespace
+}  // namespace rackbook

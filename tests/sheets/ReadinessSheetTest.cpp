@@ -1,0 +1,102 @@
+#include "sheets/ReadinessSheet.h"
+
+#include <gtest/gtest.h>
+
+#include "EditionBook.h"
+#include "SheetMeasures.h"
+#include "SheetTools.h"
+
+namespace rackbook {
+namespace {
+
+using test::onDay;
+
+const test::SheetMeasurer measurer;
+
+PageModel sheetOf(const RecordSet& records, const std::string& edition = {},
+                  bool namesHolders = false, const char* day = "2026-03-20") {
+    const SheetTemplate shipped = test::shippedTemplate("readiness", readinessSheetRules());
+    const ReadinessQuestion question{onDay(day), edition, namesHolders, shipped.label("atGallery"),
+                                     shipped.label("atHolder")};
+    return readinessSheet(readinessFactsOf(records, question), shipped, measurer, test::fixedClock);
+}
+
+bool has(const PageModel& model, const std::string& text) {
+    return test::wordsOf(model).find(text) != std::string::npos;
+}
+
+// Four extender-rich sheets: 1 and 2 hang in light, 3 was put into a drawer, 4 is with a holder; a
+// second edition without pulls.
+build::Book rackBook() {
+    build::Book book;
+    book.place("window", PlaceKind::rack, LightKind::daylight);
+    book.place("drawer", PlaceKind::drawer, LightKind::dark);
+    book.party("secret");
+    book.place("Secret Holder's home", PlaceKind::holderAddress,
+               [](Place& r) { r.holder = Ref<Party>{"secret"}; });
+    book.lot("clear", LotKind::base);
+    book.lot("cobalt", LotKind::drier);
+    book.mix("portion", MixPurpose::portion);
+    book.addLot("portion", "clear", 98, "2026-03-01T08:00");
+    book.addLot("portion", "cobalt", 2, "2026-03-01T08:01");
+    book.edition("HB").layer("HB", 1).impressions("HB", 1, 5);
+    book.pull("HB-layer1", "2026-03-02T10:00", build::impressionIds("HB", 1, 4),
+              [](Pull& r) { r.portion = Ref<Mix>{"portion"}; });
+    book.move("window", "2026-03-02T12:00", build::impressionIds("HB", 1, 4));
+    book.move("drawer", "2026-03-06T12:00", {"HB-3"});
+    book.move("Secret Holder's home", "2026-03-07T12:00", {"HB-4"});
+    book.edition("ZZ", [](Edition& r) { r.title = "Other"; }).impressions("ZZ", 1, 2);
+    return book;
+}
+
+TEST(ReadinessSheet, GroupsImpressionsThatStandAlike) {
+    const PageModel model = sheetOf(rackBook().records, "HB", false, "2026-03-10");
+    EXPECT_TRUE(has(model, "HB 1–2"));
+    EXPECT_TRUE(has(model, "Bring out into light\nHB 3\n"));
+    EXPECT_TRUE(has(model, "Leave in light, or hang there\nHB 1–2\n"));
+    EXPECT_TRUE(has(model, "Layer 1, 2026-03-02"));
+    EXPECT_TRUE(has(model, "7 of 14"));
+    EXPECT_TRUE(has(model, "the studio wants"));
+    EXPECT_FALSE(has(model, "ZZ"));
+    expectTidy(model, Margins{});
+}
+
+TEST(ReadinessSheet, PutsUrgentThingsFirst) {
+    const std::string all = test::wordsOf(sheetOf(rackBook().records));
+    const std::size_t bringOut = all.find("Bring out into light");
+    const std::size_t moreLight = all.find("Find out what the record doesn't say");
+    EXPECT_LT(all.find("At a glance"), bringOut);
+    EXPECT_LT(bringOut, moreLight);
+    EXPECT_NE(moreLight, std::string::npos);
+}
+
+TEST(ReadinessSheet, NamesHoldersOnlyWhenAsked) {
+    EXPECT_FALSE(has(sheetOf(rackBook().records), "Secret"));
+    EXPECT_TRUE(has(sheetOf(rackBook().records), "with a holder"));
+    EXPECT_TRUE(has(sheetOf(rackBook().records, {}, true), "Secret Holder's"));
+}
+
+TEST(ReadinessSheet, CountsByEditionAndVerdict) {
+    const std::string lines = test::linesOf(sheetOf(rackBook().records));
+    EXPECT_NE(lines.find("Harbour (HB) | "), std::string::npos) << lines;
+    EXPECT_NE(lines.find("Other (ZZ) | – | – | – | 2 | – | – | 2"), std::string::npos) << lines;
+    EXPECT_NE(lines.find("All editions | "), std::string::npos) << lines;
+}
+
+TEST(ReadinessSheet, SaysWhereItsRulesComeFrom) {
+    const PageModel model = sheetOf(rackBook().records);
+    EXPECT_TRUE(has(model, "14 days"));
+    EXPECT_TRUE(has(model, "80 %"));
+    EXPECT_TRUE(has(model, "common practice, no source"));
+}
+
+TEST(ReadinessSheet, ManagesWithoutImpressions) {
+    build::Book book;
+    const PageModel model = sheetOf(book.records);
+    EXPECT_TRUE(has(model, "No impression is recorded."));
+    EXPECT_TRUE(has(model, "Nothing: every impression that was checked can go into storage."));
+    expectTidy(model, Margins{});
+}
+
+}  // namespace
+}  // namespace rackbook
