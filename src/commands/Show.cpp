@@ -5,36 +5,30 @@
 #include "commands/BookAccess.h"
 #include "commands/FieldText.h"
 #include "commands/JsonReport.h"
+#include "commands/RecordNamed.h"
 #include "commands/ShowEdition.h"
 #include "commands/ShowImpression.h"
 #include "commands/ShowMix.h"
 #include "exchange/TreeJson.h"
-#include "store/RecordReader.h"
 
 namespace rackbook {
 
 namespace {
 
+// An edition goes by its code too.
 template <class R>
-R recordNamed(const BookFile& book, const std::string& id) {
+R recordToShow(const BookFile& book, const std::string& words) {
     if constexpr (std::is_same_v<R, Edition>)
-        return editionNamed(book, id);
-    if (std::optional<R> record = findIn<R>(book, id))
-        return std::move(*record);
-    std::vector<std::string> ids;
-    for (const R& record : allOf<R>(book))
-        ids.push_back(record.id);
-    const std::optional<std::string> nearest = nearestName(id, ids);
-    throw UsageError("the book has no " + std::string(textOf(R::kind)) + " \"" + excerpt(id) + "\"",
-                     nearest ? "Did you mean " + *nearest + "?"
-                             : "rackbook list " + std::string(textOf(R::kind)) + " shows them.");
+        return editionNamed(book, words);
+    else
+        return recordNamed<R>(book, words);
 }
 
 Record wantedRecord(const CommandContext& context, const BookFile& book) {
     const RecordKind kind = recordKindNamed(context.arguments.text("kind"));
     Record record;
     withRecordType(kind, [&](auto tag) {
-        record = recordNamed<typename decltype(tag)::Type>(book, context.arguments.text("id"));
+        record = recordToShow<typename decltype(tag)::Type>(book, context.arguments.text("id"));
     });
     return record;
 }
