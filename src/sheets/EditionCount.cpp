@@ -9,8 +9,8 @@ namespace rackbook::editionparts {
 
 namespace {
 
-// "1–8, 10/20" where all are numbered out of the same; else as written, joined.
-std::string inscribedAs(const TallyRow& row) {
+// "1–8, 10 / 20" where all are numbered out of the same; else as written, joined.
+std::string inscribedAs(const TallyRow& row, const SheetWords& words) {
     std::vector<int> numbers;
     std::optional<int> of;
     bool alike = true;
@@ -28,7 +28,8 @@ std::string inscribedAs(const TallyRow& row) {
     std::sort(numbers.begin(), numbers.end());
     alike = alike && std::adjacent_find(numbers.begin(), numbers.end()) == numbers.end();
     if (alike && !numbers.empty())
-        return numberRanges(numbers) + " / " + std::to_string(*of);
+        return words.filled("count.outOf",
+                            {{"numbers", numberRanges(numbers)}, {"of", std::to_string(*of)}});
     std::string text;
     for (const std::string& written : row.designations)
         text += (text.empty() ? "" : ", ") + written;
@@ -54,8 +55,8 @@ void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const Editi
         const bool isNumbered = counted.designationKind == DesignationKind::numbered;
         const std::optional<int> declared =
             counted.declared || isNumbered ? counted.declared : std::optional<int>(0);
-        table.rows.push_back(row(words.of("count", counted.designationKind), inscribedAs(counted),
-                                 declared, counted.designated));
+        table.rows.push_back(row(words.of("count", counted.designationKind),
+                                 inscribedAs(counted, words), declared, counted.designated));
     }
     if (tally.designatedWithoutKind > 0)
         table.rows.push_back(row(words("count.withoutKind"), "", 0, tally.designatedWithoutKind));
@@ -67,36 +68,39 @@ void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const Editi
     const std::optional<int>& stated = facts.edition.declaredTotal;
     if (!stated)
         return;
-    const bool differs = tally.declaredSum && *tally.declaredSum != *stated;
-    flow.paragraph(words.filled(differs ? "count.statedDiffers" : "count.stated",
-                                {{"total", std::to_string(*stated)},
-                                 {"sum", std::to_string(tally.declaredSum.value_or(0))}}),
-                   TextStyle::small);
+    if (!tally.declaredSum) {
+        flow.paragraph(words.filled("count.stated", {{"total", std::to_string(*stated)}}),
+                       TextStyle::small);
+        return;
+    }
+    flow.paragraph(
+        words.filled(
+            *tally.declaredSum == *stated ? "count.statedAgrees" : "count.statedDiffers",
+            {{"total", std::to_string(*stated)}, {"sum", std::to_string(*tally.declaredSum)}}),
+        TextStyle::small);
 }
 
+// "34 printed at layer 1 − 7 spoiled … = 27 kept", and how those divide.
 void addSheets(Flow& flow, const EditionTally& tally, const SheetWords& words) {
-    Table table;
-    table.columns = {{words("count.sheets"), Alignment::left, 1, 0},
-                     {words("count.number"), Alignment::right, 0, 26}};
-    const auto add = [&](const char* label, const std::string& figure, bool strong = false) {
-        TableRow row{{words(label), figure}};
-        row.strong = row.ruleAbove = strong;
-        table.rows.push_back(std::move(row));
-    };
-    add("count.printedFirst",
-        tally.printedFirst ? std::to_string(*tally.printedFirst) : words("notRecorded"));
-    if (tally.notInFirst > 0)
-        add(tally.printedFirst ? "count.notInFirst" : "count.recorded",
-            tally.printedFirst ? signedFigure(tally.notInFirst) : std::to_string(tally.notInFirst));
-    if (tally.printedFirst || tally.notInFirst > 0) {
-        add("count.spoiled", signedFigure(-tally.spoiled));
-        add("count.destroyed", signedFigure(-tally.destroyed));
-        add("count.kept", std::to_string(tally.kept), true);
-        add("count.keptSigned", std::to_string(tally.keptSigned));
-        add("count.keptUnsigned", std::to_string(tally.keptUnsigned));
+    if (!tally.printedFirst && tally.notInFirst == 0) {
+        flow.labelValues({{words("count.sheets"), words("notRecorded")}});
+        return;
     }
-    flow.space(0.5);
-    flow.table(table);
+    const char* begun = !tally.printedFirst     ? "count.recorded"
+                        : tally.notInFirst == 0 ? "count.printedFirst"
+                                                : "count.printedFirstAndOthers";
+    const auto text = [](int value) { return std::to_string(value); };
+    const std::string sum = words.filled(
+        "count.sum",
+        {{"begun", words.filled(begun, {{"printed", text(tally.printedFirst.value_or(0))},
+                                        {"others", text(tally.notInFirst)}})},
+         {"spoiled", text(tally.spoiled)},
+         {"destroyed", text(tally.destroyed)},
+         {"kept", text(tally.kept)}});
+    const std::string kept = words.filled("count.keptSum", {{"signed", text(tally.keptSigned)},
+                                                            {"unsigned", text(tally.keptUnsigned)},
+                                                            {"kept", text(tally.kept)}});
+    flow.labelValues({{words("count.sheets"), sum}, {words("count.kept"), kept}});
 }
 
 // The first state is gone once a second one is cut.
@@ -107,6 +111,12 @@ bool firstStateIsGone(const EditionFacts& facts) {
         if (block.id == facts.layers.front().layer.block->id)
             return block.states.size() > 1;
     return false;
+}
+
+// An old edition whose record begins late may have had more sheets than are known.
+bool recordIsWhole(const EditionTally& tally) {
+    return tally.printedFirst && tally.notInFirst == 0 && tally.declaredSum &&
+           *tally.declaredSum <= *tally.printedFirst;
 }
 
 }  // namespace
@@ -132,7 +142,7 @@ void addCount(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     const EditionTally tally = tallyOf(facts.edition, facts.impressions, facts.firstLayer);
     addDeclaredAgainstSigned(flow, facts, tally, words);
     addSheets(flow, tally, words);
-    if (tally.printedFirst && firstStateIsGone(facts))
+    if (recordIsWhole(tally) && firstStateIsGone(facts))
         flow.paragraph(words.filled("count.cap", {{"count", std::to_string(*tally.printedFirst)}}),
                        TextStyle::small);
 }

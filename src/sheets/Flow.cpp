@@ -140,7 +140,7 @@ void Flow::heading(int level, const std::string& text) {
         first.height_mm += scale.grid_mm * 0.5;
         for (TextRun& run : first.content.texts)
             run.baselineY_mm += scale.grid_mm * 0.5;
-        first.content.rules.push_back(layout.hairline(0, layout.width_mm(), 0));
+        first.rulesAbove.push_back(layout.hairline(0, layout.width_mm(), 0));
         group.back().height_mm += scale.grid_mm * 0.25;
     }
     for (Strip& strip : group)

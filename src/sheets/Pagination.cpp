@@ -92,12 +92,19 @@ private:
 
     void set(const Strip& strip) {
         if (!m_atTop)
-            m_y_mm += strip.before_mm;
+            drawAbove(strip);
         else if (const StripGroup* header = headerFor(strip))
             for (const Strip& part : *header)
                 draw(part);
         draw(strip);
         m_atTop = false;
+    }
+
+    void drawAbove(const Strip& strip) {
+        m_y_mm += strip.before_mm;
+        Page above;
+        above.rules = strip.rulesAbove;
+        addShifted(m_pages.back(), above, m_area.left_mm, m_y_mm);
     }
 
     void draw(const Strip& strip) {

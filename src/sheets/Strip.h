@@ -1,6 +1,8 @@
 // One horizontal strip of a sheet: the smallest thing that stands on one page as a whole.
 #pragma once
 
+#include <vector>
+
 #include "sheets/PageModel.h"
 
 namespace rackbook {
@@ -8,7 +10,8 @@ namespace rackbook {
 constexpr int noTable = -1;
 
 struct Strip {
-    Page content;  // coordinates from the strip's top left corner
+    Page content;                  // coordinates from the strip's top left corner
+    std::vector<Rule> rulesAbove;  // drawn with it, but left out at the top of a page
     double height_mm = 0;
     double before_mm = 0;          // left out at the top of a page
     bool keepsWithNext = false;    // stands on the same page as the next strip

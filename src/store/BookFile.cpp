@@ -147,6 +147,8 @@ BookFile BookFile::openToWrite(const BookOptions& options) {
     inner->database =
         std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);
     requireBook(*inner->database, options.path);
+    // A file that may only be read is opened all the same; ask before anybody has typed a record.
+    Transaction{*inner->database};
     inner->database->execute("PRAGMA journal_mode = WAL");
     configure(*inner->database);
     migrate(*inner->database, options.schemaFolder, bookVersion);

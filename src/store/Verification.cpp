@@ -89,10 +89,10 @@ public:
     }
 
 private:
-    // An intake may name records that come later in it, so every key is known first.
+    // An intake may name records that come later in it, so every key is known first. A record
+    // whose payload was taken out keeps its key, so that those after it keep theirs.
     void findKeys() {
-        Statement rows =
-            m_source.prepare("SELECT kind, id FROM journal WHERE payload NOT NULL ORDER BY entry");
+        Statement rows = m_source.prepare("SELECT kind, id FROM journal ORDER BY entry");
         while (rows.step()) {
             const std::optional<RecordKind> kind = enumFrom<RecordKind>(rows.view(0));
             const std::string id = rows.text(1);

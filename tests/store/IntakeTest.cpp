@@ -58,8 +58,8 @@ TEST_F(IntakeTest, LeavesAloneWhatTheBookSaysAlready) {
 TEST_F(IntakeTest, WantsAReasonForACorrection) {
     takeSound(book(), {mixNamed("m", "grey")});
     EXPECT_EQ(problemsOf(book(), {mixNamed("m", "warm grey")}),
-              "0 : it differs from what the book holds (mix m). Give --reason to record a "
-              "correction.");
+              "0 : it differs from what the book holds (mix m). Give --reason to correct "
+              "the book, or --changed-on where the thing itself has changed.");
     EXPECT_EQ(findIn<Mix>(book(), "m")->name, "grey");
     EXPECT_EQ(entries(), 1);
 }

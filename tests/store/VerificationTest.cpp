@@ -98,21 +98,41 @@ TEST_F(VerificationTest, FindsAPayloadThatWasChanged) {
 }
 
 TEST_F(VerificationTest, FindsARowThatWasChanged) {
+    close();
+    const std::string whole = test::bytesOf(path());
     for (const char* change :
          {"recordedBy = 'another'", "recordedAt = '2020-01-01T00:00:00Z'", "intake = 9",
-          "happenedAt = '2020'", "action = 'update'", "reason = 'because'"})
-        EXPECT_EQ(findingsAfter(std::string("SAVEPOINT s; UPDATE journal SET ") + change +
-                                " WHERE entry = 2"),
+          "happenedAt = '2020'", "action = 'update'", "reason = 'because'"}) {
+        EXPECT_EQ(findingsAfter(std::string("UPDATE journal SET ") + change + " WHERE entry = 2"),
                   chain(2, "it was changed after it was recorded"))
             << change;
+        close();
+        test::putFile(path(), whole);
+    }
 }
 
 TEST_F(VerificationTest, FindsAnEntryThatWasTakenOut) {
-    EXPECT_EQ(findingsAfter("DELETE FROM journal WHERE entry = 2"),
-              "references | mix row 2: it names a row of journal that is not there. " +
-                  std::string(remake) + "\n" + chain(3, "entries 2 to 2 are missing before it") +
-                  "\n" + chain(3, "it does not follow the entry that stands before it") + "\n" +
-                  differs("mix row 2"));
+    const std::int64_t last = numberFrom("SELECT max(entry) FROM journal");
+    const std::string row = textFrom(
+        "SELECT 'attachment row ' || key FROM attachment WHERE entry "
+        "= (SELECT max(entry) - 1 FROM journal)");
+    const std::string gone = std::to_string(last - 1);
+    EXPECT_EQ(
+        findingsAfter("DELETE FROM journal WHERE entry = " + gone),
+        "references | " + row + ": it names a row of journal that is not there. " + remake + "\n" +
+            chain(static_cast<int>(last),
+                  "entries " + gone + " to " + gone + " are missing before it") +
+            "\n" +
+            chain(static_cast<int>(last), "it does not follow the entry that stands before it") +
+            "\n" + differs(row));
+}
+
+// The chain cannot tell that it was longer; the tables can.
+TEST_F(VerificationTest, FindsThatTheLastEntryWasTakenOut) {
+    const std::string row = textFrom("SELECT 'attachment row ' || max(key) FROM attachment");
+    EXPECT_EQ(findingsAfter("DELETE FROM journal WHERE entry = (SELECT max(entry) FROM journal)"),
+              "references | " + row + ": it names a row of journal that is not there. " + remake +
+                  "\nprojection | " + row + ": the journal knows of no such row. " + remake);
 }
 
 TEST_F(VerificationTest, FindsAChainThatWasJoinedAgainOverAChange) {
@@ -179,10 +199,8 @@ TEST_F(VerificationTest, FindsAListThatWasChanged) {
 
 TEST_F(VerificationTest, FindsTablesAndTriggersThatDoNotBelong) {
     EXPECT_EQ(findingsAfter("CREATE TRIGGER sly AFTER INSERT ON mix BEGIN DELETE FROM look; END; "
-                            "CREATE TABLE extra (a); DROP INDEX layer_edition; DROP TABLE "
-                            "attachmentBytes"),
+                            "CREATE TABLE extra (a); DROP INDEX layer_edition"),
               "tables | index layer_edition: it is missing. " + std::string(restore) +
-                  "\ntables | table attachmentBytes: it is missing. " + restore +
                   "\ntables | table extra: it does not belong to a book. " + restore +
                   "\ntables | trigger sly: it does not belong to a book. " + restore);
 }
@@ -219,7 +237,7 @@ TEST_F(VerificationTest, CountsEntriesWhosePayloadWasTakenOut) {
     const Verification result = verified();
     EXPECT_EQ(result.forgotten, 1);
     for (const Finding& finding : result.findings)
-        EXPECT_NE(finding.rule, "chain") << describe(finding);
+        ADD_FAILURE() << describe(finding);
 }
 
 // Another process takes a record in while the check is half way; both states are sound.
