@@ -68,7 +68,8 @@ void Assessment::notePutAway(ReadinessRow& row, const Stay& stay, const LightDay
     if (row.putAwayEarly || stay.place < 0 || stay.undecided)
         return;
     const bool dark = countsAsDark(lightIn(stay, stay.from.latest));
-    if (!dark && !m_light.isOutOfHands(stay.place))
+    const bool out = m_light.isOutOfHands(stay.place);
+    if (!dark && !out)
         return;
     ReadinessRow then = row;
     then.daysLow = days.low();
@@ -77,6 +78,7 @@ void Assessment::notePutAway(ReadinessRow& row, const Stay& stay, const LightDay
     if (allPassed(judgeGates(factsOf(then))))
         return;
     row.putAwayEarly = true;
+    row.leftEarly = out;
     row.putAwayEarlyOn = stay.from;
     row.putAwayTo = stay.place;
 }

@@ -64,6 +64,7 @@ struct ReadinessRow {
     bool outOfHands = false;       // at a gallery or at a holder's, or with a holder somewhere
     bool touchDry = false;         // recorded since the last pull of all
     bool putAwayEarly = false;     // into the dark or out of hands before every gate was passed
+    bool leftEarly = false;        // putAwayEarly, and by leaving the studio's hands
     ReadinessGaps gaps;
     GateResults gates = {};   // as of the check; meaningless where pull is -1
     int pull = -1;            // the last extender-rich one

@@ -134,8 +134,9 @@ private:
                 placeName(m_row.putAwayTo) + "; bring it out into light" +
                 (passed(GateKind::light) ? " and look at it." : "."));
         } else if (m_row.putAwayEarly) {
-            say("It was put away " + dayWords(m_row.putAwayEarlyOn) + " (" +
-                placeName(m_row.putAwayTo) + ") before all that the studio wants was recorded.");
+            say((m_row.leftEarly ? "It left the studio " : "It was put away ") +
+                dayWords(m_row.putAwayEarlyOn) + " (" + placeName(m_row.putAwayTo) +
+                ") before all that the studio wants was recorded.");
         }
         if (m_row.place < 0)
             return;

@@ -38,7 +38,11 @@ ExitCode run(CommandContext& context) {
     BookFile book = rebuilds ? bookToWrite(context) : bookToRead(context);
     if (rebuilds && !context.arguments.has("dry-run"))
         rebuild(book, decodeRecord);
-    const Verification verification = verify(book, decodeRecord);
+    Progress progress(context.console, "Looking at journal entries",
+                      2 * static_cast<std::size_t>(journalLength(book)));
+    const Verification verification =
+        verify(book, decodeRecord, [&](std::size_t entries) { progress.advance(entries); });
+    progress.finish();
     if (context.arguments.has("json"))
         context.console.out() << jsonText(reportOf(verification));
     else

@@ -24,6 +24,7 @@ std::string fateText(const Impression& impression, const SheetWords& words) {
                : fate;
 }
 
+// Two impressions a row, the first half of a group left and the second half right.
 class ImpressionsTable {
 public:
     ImpressionsTable(const EditionFacts& facts, const SheetWords& words)
@@ -32,41 +33,52 @@ public:
                                 [](const Impression& one) {
                                     return !one.designation || one.fate == ImpressionFate::kept;
                                 })) {
-        m_table.columns = {{words("impressions.designation"), Alignment::left, 1, 0},
-                           {words("impressions.working"), Alignment::right, 0, 30},
-                           {words("impressions.signedOn"), Alignment::left, 1, 0}};
-        if (!m_allKept)
-            m_table.columns.push_back({words("impressions.fate"), Alignment::left, 1, 0});
+        for (int side = 0; side < 2; ++side) {
+            m_table.columns.push_back({words("impressions.designation"), Alignment::left, 1, 0});
+            m_table.columns.push_back({words("impressions.working"), Alignment::right, 0, 16});
+            m_table.columns.push_back({words("impressions.signedOn"), Alignment::left, 0, 33});
+        }
     }
 
     void addGroup(const std::string& heading, const std::vector<const Impression*>& impressions) {
         TableRow row{{heading}};
         row.heading = true;
         m_table.rows.push_back(std::move(row));
-        for (const Impression* impression : impressions) {
-            std::vector<TableCell> cells = {*impression->designation,
-                                            std::to_string(impression->workingNumber),
-                                            m_words.dateOrNotRecorded(impression->signedOn)};
-            if (!m_allKept)
-                cells.push_back(fateText(*impression, m_words));
-            m_table.rows.push_back({std::move(cells)});
+        const std::size_t half = (impressions.size() + 1) / 2;
+        for (std::size_t i = 0; i < half; ++i) {
+            TableRow pair;
+            addCells(pair, *impressions[i]);
+            if (half + i < impressions.size())
+                addCells(pair, *impressions[half + i]);
+            pair.cells.resize(m_table.columns.size());
+            m_table.rows.push_back(std::move(pair));
         }
     }
 
     void set(Flow& flow) const {
-        if (!m_table.rows.empty())
-            flow.table(m_table);
-        if (m_allKept && !m_table.rows.empty())
+        if (m_table.rows.empty())
+            return;
+        flow.table(m_table);
+        if (m_allKept)
             flow.paragraph(m_words("impressions.keptAll"), TextStyle::small);
     }
 
 private:
+    void addCells(TableRow& row, const Impression& impression) const {
+        row.cells.emplace_back(*impression.designation);
+        row.cells.emplace_back(std::to_string(impression.workingNumber));
+        std::string when = m_words.dateOrNotRecorded(impression.signedOn);
+        if (impression.fate != ImpressionFate::kept)
+            when += "\n" + fateText(impression, m_words);
+        row.cells.emplace_back(std::move(when));
+    }
+
     const SheetWords& m_words;
     bool m_allKept;
     Table m_table;
 };
 
-// Working numbers by fate and its date: "spoiled, 2026-01-24: 14, 22".
+// "5: spoiled 2026-02-09; 14, 22: spoiled 2026-01-24"
 std::string lostText(const EditionFacts& facts, const SheetWords& words) {
     std::vector<std::pair<std::string, std::vector<int>>> groups;
     for (const Impression& impression : facts.impressions) {
@@ -81,7 +93,7 @@ std::string lostText(const EditionFacts& facts, const SheetWords& words) {
     }
     std::string text;
     for (const auto& [fate, numbers] : groups)
-        text += (text.empty() ? "" : "\n") + numberRanges(numbers) + ": " + fate;
+        text += (text.empty() ? "" : "; ") + numberRanges(numbers) + ": " + fate;
     return text;
 }
 
@@ -113,10 +125,13 @@ void addImpressions(Flow& flow, const EditionFacts& facts, const SheetWords& wor
     table.set(flow);
     std::vector<LabelValue> rest;
     if (!unsignedNumbers.empty())
-        rest.push_back({words("impressions.unsigned"), numberRanges(unsignedNumbers)});
+        rest.push_back(
+            {words("impressions.unsigned"),
+             words.filled("impressions.numbers", {{"numbers", numberRanges(unsignedNumbers)}})});
     const std::string lost = lostText(facts, words);
     if (!lost.empty())
-        rest.push_back({words("impressions.lost"), lost});
+        rest.push_back(
+            {words("impressions.lost"), words.filled("impressions.numbers", {{"numbers", lost}})});
     flow.labelValues(rest);
 }
 

@@ -194,24 +194,35 @@ private:
 
     void addGroup(const std::string& name, const LayerFacts& layer, const PrintedInk& printed,
                   const std::vector<const PullFacts*>& pulls) {
-        addHeading(m_words.filled("mixes.pulled", {{"layer", name}, {"dates", pulledOn(pulls)}}));
-        if (!printed.empty()) {
-            for (const std::vector<std::string>& row : printed)
-                addCells(row);
-            return;
-        }
-        const bool remembered = pulls.front()->isRemembered;
+        const std::size_t begin = m_table.rows.size();
+        const std::string heading =
+            m_words.filled("mixes.pulled", {{"layer", name}, {"dates", pulledOn(pulls)}});
+        const bool ofMix = printed.empty() && layer.mixInk && !layer.mixInk->parts.empty();
+        addHeading(ofMix ? m_words.filled("mixes.ofMix", {{"layer", heading}, {"mix", layer.mix}})
+                         : heading);
+        const bool remembered = printed.empty() && pulls.front()->isRemembered;
         if (remembered)
-            addLine(
-                m_words.filled("mixes.remembered",
-                               {{"share", percentFigure(pulls.front()->extenderShare.best, 0)}}));
-        if (layer.mixInk && !layer.mixInk->parts.empty()) {
-            addLine(m_words.filled("mixes.ofMix", {{"mix", layer.mix}}));
-            for (const std::vector<std::string>& row : printedInk(*layer.mixInk))
-                addCells(row);
-        } else if (!remembered) {
+            addLine(rememberedText(pulls.front()->extenderShare.best));
+        if (printed.empty() && !ofMix && !remembered)
             addLine(m_words("notRecorded"));
-        }
+        for (const std::vector<std::string>& row : ofMix ? printedInk(*layer.mixInk) : printed)
+            addCells(row);
+        keepTogether(begin);
+    }
+
+    // A group that is short enough stands on one page.
+    void keepTogether(std::size_t begin) {
+        constexpr std::size_t mostRows = 12;
+        if (m_table.rows.size() - begin > mostRows)
+            return;
+        for (std::size_t i = begin; i + 1 < m_table.rows.size(); ++i)
+            m_table.rows[i].keepsWithNext = true;
+    }
+
+    std::string rememberedText(double share) const {
+        return share <= 0
+                   ? m_words("mixes.rememberedNone")
+                   : m_words.filled("mixes.remembered", {{"share", percentFigure(share, 0)}});
     }
 
     const LotList& m_lots;

@@ -122,16 +122,12 @@ void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
     if (columns.coverage)
         table.columns.push_back({words("layers.coverage"), Alignment::right, 0, 16});
     if (columns.filmAimed)
-        table.columns.push_back({words("layers.filmAimed"), Alignment::right, 0, 18});
+        table.columns.push_back({words("layers.filmAimed"), Alignment::right, 0, 15});
     if (columns.filmLaid)
-        table.columns.push_back({words("layers.filmLaid"), Alignment::right, 0, 26});
+        table.columns.push_back({words("layers.filmLaid"), Alignment::right, 0, 24});
     for (const LayerFacts& layer : facts.layers)
         table.rows.push_back(sequenceRow(facts, layer, columns, words));
     flow.table(table);
-}
-
-std::string dayText(const PullFacts& pull, const SheetWords& words) {
-    return words.date(pull.start);
 }
 
 std::string shareText(const Estimate& share, int decimals, const SheetWords& words) {
@@ -144,6 +140,8 @@ std::string shareText(const Estimate& share, int decimals, const SheetWords& wor
 }
 
 std::string extenderText(const PullFacts& pull, const SheetWords& words) {
+    if (pull.isRemembered && pull.extenderShare.best <= 0)
+        return words("layers.rememberedNone");
     return pull.isRemembered ? words.filled("layers.remembered",
                                             {{"share", percentFigure(pull.extenderShare.best, 0)}})
                              : shareText(pull.extenderShare, 1, words);
@@ -152,19 +150,19 @@ std::string extenderText(const PullFacts& pull, const SheetWords& words) {
 void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     Table table;
     table.columns = {{words("layers.ordinal"), Alignment::right, 0, 10},
-                     {words("layers.printedOn"), Alignment::left, 1, 0},
+                     {words("layers.printedOn"), Alignment::left, 1.1, 0},
                      {words("layers.portion"), Alignment::left, 1.2, 0},
                      {words("layers.sheets"), Alignment::right, 0, 12},
                      {words("layers.spoiled"), Alignment::right, 0, 14},
-                     {words("layers.extender"), Alignment::right, 0, 24},
-                     {words("layers.drier"), Alignment::right, 0, 22}};
+                     {words("layers.extender"), Alignment::right, 0, 23},
+                     {words("layers.drier"), Alignment::right, 0, 21}};
     for (const LayerFacts& layer : facts.layers) {
         std::string ordinal = std::to_string(layer.layer.ordinal);
         if (layer.pulls.empty())
             table.rows.push_back({{ordinal, words("layers.notPrinted"), "", "", "", "", ""}});
         for (const PullFacts& pull : layer.pulls) {
             table.rows.push_back(
-                {{ordinal, dayText(pull, words),
+                {{ordinal, words.date(pull.start),
                   pull.portion.empty() ? words("notRecorded") : pull.portion,
                   std::to_string(pull.sheets), std::to_string(pull.spoiled),
                   extenderText(pull, words), shareText(pull.drierShare, 2, words)}});

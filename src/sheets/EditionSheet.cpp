@@ -138,6 +138,7 @@ const std::vector<std::string>& ownLabels() {
                                                   "impressions.working",
                                                   "impressions.signedOn",
                                                   "impressions.unsigned",
+
                                                   "impressions.numbers",
                                                   "impressions.lost",
                                                   "impressions.withoutKind",

@@ -101,6 +101,7 @@ struct Flow::Layout {
     std::vector<StripGroup> headers;
     double pendingSpace_mm = 0;
     bool afterHeading = false;
+    std::size_t headingBegin = 0;  // first strip of the last heading
 };
 
 Flow::Flow(const TextMeasurer& measurer, FlowSetup setup)
@@ -145,6 +146,7 @@ void Flow::heading(int level, const std::string& text) {
     }
     for (Strip& strip : group)
         strip.keepsWithNext = true;
+    layout.headingBegin = layout.strips.size();
     layout.add(std::move(group), level == 1 ? scale.grid_mm * 1.25 : scale.grid_mm * 0.75);
     layout.afterHeading = true;
 }
@@ -231,8 +233,9 @@ void Flow::signatureLines(const std::vector<std::string>& captions) {
     const double gap_mm = scale.columnGap_mm * 2;
     const double column_mm = (layout.width_mm() - gap_mm) / 2;
     const double line_mm = scale.grid_mm * 2.5;
-    if (!layout.strips.empty())
-        layout.strips.back().keepsWithNext = true;
+    const std::size_t before = layout.afterHeading ? layout.headingBegin : layout.strips.size();
+    if (before > 0)
+        layout.strips[before - 1].keepsWithNext = true;
     for (std::size_t i = 0; i < captions.size(); i += 2) {
         Strip strip;
         strip.height_mm = line_mm;

@@ -1,6 +1,7 @@
 #include "sheets/ReadinessGroups.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 
@@ -15,10 +16,18 @@ std::size_t urgencyOf(Verdict verdict) {
     return static_cast<std::size_t>(std::find(order.begin(), order.end(), verdict) - order.begin());
 }
 
+// One day, whole years as years, else both ends.
 std::string spanText(const TimeSpan& span) {
-    const std::string first = formatDay(span.earliest);
-    return dayOf(span.earliest) == dayOf(span.latest) ? first
-                                                      : first + "–" + formatDay(span.latest);
+    if (dayOf(span.earliest) == dayOf(span.latest))
+        return formatDay(span.earliest);
+    const CivilDate first = civilFromDays(dayOf(span.earliest));
+    const CivilDate last = civilFromDays(dayOf(span.latest));
+    const bool wholeYears =
+        first.month == 1 && first.day == 1 && last.month == 12 && last.day == 31;
+    if (!wholeYears)
+        return formatDay(span.earliest) + "\n– " + formatDay(span.latest);
+    return first.year == last.year ? std::to_string(first.year)
+                                   : std::to_string(first.year) + "–" + std::to_string(last.year);
 }
 
 std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,
@@ -30,13 +39,19 @@ std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,
                         {{"layer", std::to_string(layer.ordinal)}, {"date", spanText(row.pulled)}});
 }
 
+// Rounded down, as the sentences of calc/Wording do it.
+std::string wholeDays(const ReadinessRow& row) {
+    constexpr double hair = 1e-6;
+    const double low = std::floor(row.daysLow + hair);
+    const double high = std::floor(row.daysHigh + hair);
+    return formatFixed(low, 0) + (high > low + 1 ? "–" + formatFixed(high, 0) : std::string());
+}
+
 std::string daysText(const ReadinessRow& row, const SheetWords& words) {
     if (row.pull < 0)
         return {};
-    const std::string low = formatFixed(row.daysLow, 0);
-    const std::string high = formatFixed(row.daysHigh, 0);
-    return words.filled("impressions.daysOf", {{"days", low == high ? low : low + "–" + high},
-                                               {"needed", formatShortest(row.daysNeeded)}});
+    return words.filled("impressions.daysOf",
+                        {{"days", wholeDays(row)}, {"needed", formatShortest(row.daysNeeded)}});
 }
 
 std::string lookText(const ReadinessRow& row, const ReadinessFacts& facts,

@@ -44,7 +44,7 @@ void addSummary(Flow& flow, const Content& content) {
     table.columns = {{words("summary.edition"), Alignment::left, 1, 0}};
     for (const Verdict verdict : verdictsByUrgency())
         table.columns.push_back({verdictText(content, verdict), Alignment::right, 0, 14});
-    table.columns.push_back({words("summary.together"), Alignment::right, 0, 16});
+    table.columns.push_back({words("summary.together"), Alignment::right, 0, 12});
     std::map<Verdict, int> all;
     const auto add = [&](const std::string& name, std::map<Verdict, int>& of, bool total) {
         TableRow row{{name}};
@@ -75,10 +75,12 @@ void addSummary(Flow& flow, const Content& content) {
                        TextStyle::small);
 }
 
-// Days in light that are still wanted: "8", "3–5", or nothing.
-std::string stillWanted(const ReadinessRow& row) {
-    if (row.pull < 0 || row.daysLow >= row.daysNeeded)
-        return {};
+// Days in light that are still wanted: "8", "3–5".
+std::string stillWanted(const ReadinessRow& row, const SheetWords& words) {
+    if (row.verdict == Verdict::unknown)
+        return words("notKnown");
+    if (row.daysLow >= row.daysNeeded || row.pull < 0)
+        return row.verdict == Verdict::lookDue ? "0" : words("doFirst.untilTrue");
     const std::string most = formatFixed(std::ceil(row.daysNeeded - row.daysLow), 0);
     const double least = std::max(0.0, std::ceil(row.daysNeeded - row.daysHigh));
     const std::string fewest = formatFixed(least, 0);
@@ -91,7 +93,7 @@ void addDoFirst(Flow& flow, const Content& content) {
     table.columns = {{words("doFirst.impressions"), Alignment::left, 0.9, 0},
                      {words("doFirst.designation"), Alignment::left, 1, 0},
                      {words("doFirst.place"), Alignment::left, 1.1, 0},
-                     {words("doFirst.days"), Alignment::right, 0, 26}};
+                     {words("doFirst.days"), Alignment::right, 0, 33}};
     for (const Verdict verdict : verdictsByUrgency()) {
         if (verdict == Verdict::ready || verdict == Verdict::notAffected)
             continue;
@@ -110,13 +112,29 @@ void addDoFirst(Flow& flow, const Content& content) {
                 designations += (designations.empty() ? "" : ", ") + one;
             table.rows.push_back(
                 {{groupName(group), designations.empty() ? words("doFirst.unsigned") : designations,
-                  group.place, stillWanted(content.row(group))}});
+                  group.place, stillWanted(content.row(group), words)}});
         }
     }
     if (table.rows.empty())
         flow.paragraph(words("doFirst.nothing"));
     else
         flow.table(table);
+}
+
+void addReasons(Flow& flow, const Content& content) {
+    const SheetWords& words = content.words;
+    Table table;
+    table.columns = {{words("impressions.impressions"), Alignment::left, 1, 0},
+                     {words("impressions.reasons"), Alignment::left, 3.4, 0}};
+    for (const ReadinessGroup& group : content.groups) {
+        std::string why;
+        for (const std::string& sentence : group.reasons)
+            why += (why.empty() ? "" : " ") + sentence;
+        table.rows.push_back(
+            {{groupName(group) + "\n" + verdictText(content, content.row(group).verdict), why}});
+    }
+    flow.heading(2, words("impressions.why"));
+    flow.table(table);
 }
 
 void addImpressions(Flow& flow, const Content& content) {
@@ -126,24 +144,17 @@ void addImpressions(Flow& flow, const Content& content) {
         return;
     }
     Table table;
-    table.columns = {{words("impressions.impressions"), Alignment::left, 1.2, 0},
-                     {words("impressions.verdict"), Alignment::left, 0, 21},
-                     {words("impressions.layer"), Alignment::left, 0.9, 0},
-                     {words("impressions.days"), Alignment::left, 0, 19},
-                     {words("impressions.look"), Alignment::left, 0, 25},
-                     {words("impressions.place"), Alignment::left, 1, 0}};
+    table.columns = {{words("impressions.impressions"), Alignment::left, 1, 0},
+                     {words("impressions.verdict"), Alignment::left, 0, 18},
+                     {words("impressions.layer"), Alignment::left, 0, 22},
+                     {words("impressions.days"), Alignment::left, 0, 23},
+                     {words("impressions.look"), Alignment::left, 0, 22},
+                     {words("impressions.place"), Alignment::left, 1.2, 0}};
     for (const ReadinessGroup& group : content.groups)
         table.rows.push_back({{groupName(group), verdictText(content, content.row(group).verdict),
                                group.layer, group.days, group.look, group.place}});
     flow.table(table);
-    flow.heading(2, words("impressions.why"));
-    for (const ReadinessGroup& group : content.groups) {
-        std::string why;
-        for (const std::string& sentence : group.reasons)
-            why += (why.empty() ? "" : " ") + sentence;
-        flow.heading(3, groupName(group) + ": " + verdictText(content, content.row(group).verdict));
-        flow.paragraph(why, TextStyle::small);
-    }
+    addReasons(flow, content);
 }
 
 std::string ruleValue(const RuleInForce& rule, const SheetWords& words) {
@@ -220,6 +231,7 @@ TemplateRules readinessSheetRules() {
                             "doFirst.place",
                             "doFirst.days",
                             "doFirst.unsigned",
+                            "doFirst.untilTrue",
                             "impressions.impressions",
                             "impressions.verdict",
                             "impressions.layer",
@@ -229,6 +241,7 @@ TemplateRules readinessSheetRules() {
                             "impressions.look",
                             "impressions.place",
                             "impressions.why",
+                            "impressions.reasons",
                             "rules.rule",
                             "rules.value",
                             "rules.days",

@@ -38,6 +38,7 @@ struct TableRow {
     bool ruleAbove = false;  // a rule instead of a hairline over it
     // One cell across all columns, set strong; stays with the row that follows.
     bool heading = false;
+    bool keepsWithNext = false;  // stands on the same page as the row that follows
 };
 
 struct Table {

@@ -277,7 +277,8 @@ TableStrips layOutTable(const Table& table, const TextMeasurer& measurer, const 
         keepLines(row, body_mm);
         const bool isLast = i + 1 == table.rows.size();
         row.back().keepsWithNext =
-            !isLast && (i == 0 || i + 2 == table.rows.size() || table.rows[i].heading);
+            !isLast && (i == 0 || i + 2 == table.rows.size() || table.rows[i].heading ||
+                        table.rows[i].keepsWithNext);
         for (Strip& strip : row) {
             strip.repeatedHeader = headerNumber;
             strips.rows.push_back(std::move(strip));

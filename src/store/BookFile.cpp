@@ -147,8 +147,10 @@ BookFile BookFile::openToWrite(const BookOptions& options) {
     inner->database =
         std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);
     requireBook(*inner->database, options.path);
-    // A file that may only be read is opened all the same; ask before anybody has typed a record.
-    Transaction{*inner->database};
+    // SQLite opens a file that may only be read all the same.
+    if (inner->database->isReadOnly())
+        throw StoreError(options.path, "the file cannot be written",
+                         "Check its permissions and those of its folder.");
     inner->database->execute("PRAGMA journal_mode = WAL");
     configure(*inner->database);
     migrate(*inner->database, options.schemaFolder, bookVersion);

@@ -179,6 +179,10 @@ std::int64_t Database::changes() const {
     return sqlite3_total_changes64(m_database.get());
 }
 
+bool Database::isReadOnly() const {
+    return sqlite3_db_readonly(m_database.get(), "main") == 1;
+}
+
 Transaction::Transaction(Database& database, bool writes) : m_database(database) {
     m_database.execute(writes ? "BEGIN IMMEDIATE" : "BEGIN");
 }

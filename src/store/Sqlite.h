@@ -62,6 +62,7 @@ public:
     std::int64_t wholeOf(const std::string& sql) const;
     std::string textOf(const std::string& sql) const;
     std::int64_t changes() const;
+    bool isReadOnly() const;
     const std::string& path() const { return m_path; }
 
 private:

@@ -55,11 +55,32 @@ std::map<std::string, std::string> definitionsIn(const Database& database) {
     return definitions;
 }
 
+constexpr std::size_t progressStep = 1000;
+
+// Tells the caller of every thousandth entry.
+class EntryCounter {
+public:
+    explicit EntryCounter(const OnEntries& onEntries) : m_onEntries(onEntries) {}
+    void next() {
+        if (++m_count % progressStep == 0 && m_onEntries)
+            m_onEntries(progressStep);
+    }
+
+private:
+    const OnEntries& m_onEntries;
+    std::size_t m_count = 0;
+};
+
 // Writes the tables from the journal of `source` into `target`, which holds empty tables.
 class Replay {
 public:
-    Replay(const Database& source, Database& target, const RecordDecoder& decode)
-        : m_source(source), m_keys(target), m_projector(target, m_keys), m_decode(decode) {}
+    Replay(const Database& source, Database& target, const RecordDecoder& decode,
+           const OnEntries& onEntries)
+        : m_source(source),
+          m_keys(target),
+          m_projector(target, m_keys),
+          m_decode(decode),
+          m_counter(onEntries) {}
 
     // What could not be replayed is told to `complain`.
     template <class Complain>
@@ -69,6 +90,7 @@ public:
         JournalRow row;
         std::unordered_map<std::string, bool> seen;
         while (journal.next(row)) {
+            m_counter.next();
             if (!row.payload)
                 continue;
             const std::string name = row.kind + " " + row.id;
@@ -105,12 +127,16 @@ private:
     Keys m_keys;
     Projector m_projector;
     const RecordDecoder& m_decode;
+    EntryCounter m_counter;
 };
 
 class Proof {
 public:
-    Proof(const BookFile& book, const RecordDecoder& decode)
-        : m_book(book), m_database(*book.inner().database), m_decode(decode) {}
+    Proof(const BookFile& book, const RecordDecoder& decode, const OnEntries& onEntries)
+        : m_book(book),
+          m_database(*book.inner().database),
+          m_decode(decode),
+          m_onEntries(onEntries) {}
 
     Verification run() {
         // One view of the book for all the checks, whatever a writer does meanwhile.
@@ -143,7 +169,9 @@ private:
         JournalRow row;
         std::string previous = firstPreviousHash();
         std::int64_t expected = 1;
+        EntryCounter counter(m_onEntries);
         while (journal.next(row)) {
+            counter.next();
             if (row.entry != expected)
                 add("chain", entryName(row.entry),
                     "entries " + std::to_string(expected) + " to " + std::to_string(row.entry - 1) +
@@ -174,7 +202,7 @@ private:
         again.execute("PRAGMA foreign_keys = OFF");
         {
             Transaction transaction(again);
-            Replay(m_database, again, m_decode)
+            Replay(m_database, again, m_decode, m_onEntries)
                 .run([&](std::int64_t entry, const std::string& what) {
                     add("projection", entryName(entry), what, restoreRemedy);
                 });
@@ -241,13 +269,18 @@ private:
     const BookFile& m_book;
     const Database& m_database;
     const RecordDecoder& m_decode;
+    const OnEntries& m_onEntries;
     Verification m_result;
 };
 
 }  // namespace
 
-Verification verify(const BookFile& book, const RecordDecoder& decode) {
-    return Proof(book, decode).run();
+Verification verify(const BookFile& book, const RecordDecoder& decode, const OnEntries& onEntries) {
+    return Proof(book, decode, onEntries).run();
+}
+
+std::int64_t journalLength(const BookFile& book) {
+    return book.inner().database->wholeOf("SELECT count(*) FROM journal");
 }
 
 void rebuild(BookFile& book, const RecordDecoder& decode) {
@@ -256,7 +289,7 @@ void rebuild(BookFile& book, const RecordDecoder& decode) {
     database.execute("PRAGMA defer_foreign_keys = ON");
     for (const std::string& table : projectionTables(database))
         database.execute("DELETE FROM " + quoted(table));
-    Replay(database, database, decode).run([&](std::int64_t entry, const std::string& what) {
+    Replay(database, database, decode, {}).run([&](std::int64_t entry, const std::string& what) {
         throw StoreError(book.path(), entryName(entry) + ": " + what, restoreRemedy);
     });
     transaction.commit();

@@ -23,10 +23,17 @@ struct Verification {
     std::vector<Finding> findings;
 };
 
-// Checks SQLite's own integrity, references, every hash, the definitions of the tables, and every
-// table against the same table made again from the journal in memory. Throws StoreError where the
-// file cannot be read at all.
-Verification verify(const BookFile& book, const RecordDecoder& decode);
+// Called now and then with how many journal entries were looked at since the call before.
+using OnEntries = std::function<void(std::size_t)>;
+
+// Checks SQLite's own integrity, references, every hash, and every table against the same table
+// made again from the journal in memory; each entry is looked at twice. Throws StoreError where
+// the file cannot be read at all. `onEntries` may be empty.
+Verification verify(const BookFile& book, const RecordDecoder& decode,
+                    const OnEntries& onEntries = {});
+
+// How many entries the journal has.
+std::int64_t journalLength(const BookFile& book);
 
 // Empties every table but the journal and makes it again from the journal, in one transaction.
 // Pre: `book` was opened to write.

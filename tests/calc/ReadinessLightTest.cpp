@@ -162,7 +162,7 @@ TEST_F(ReadinessLight, OutOfTheStudiosHandsItsLightIsNotKnown) {
     const std::string reasons = reasonsAsOf("2026-03-12T10:00");
     EXPECT_NE(reasons.find("It is out of the studio's hands, and its light there is not known."),
               std::string::npos);
-    EXPECT_NE(reasons.find("It was put away on 2026-03-10 (gallery) before all that the studio "
+    EXPECT_NE(reasons.find("It left the studio on 2026-03-10 (gallery) before all that the studio "
                            "wants was recorded."),
               std::string::npos);
 }

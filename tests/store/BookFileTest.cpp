@@ -258,8 +258,8 @@ TEST_F(BookFileTest, IsNotWrittenWhereTheFileItselfCannotBe) {
         return messageOf<StoreError>([&] { BookFile::openToWrite(options()); });
     });
     EXPECT_EQ(child.said(), path() +
-                                ": attempt to write a readonly database. Check the name, the "
-                                "permissions of the file and of its folder.");
+                                ": the file cannot be written. Check its permissions and those of "
+                                "its folder.");
 }
 
 TEST_F(BookFileTest, HasItsNameInWhateverLetters) {

@@ -1,4 +1,4 @@
-// Builds books for tests, record by record. Every helper fills in what its kind demands and lets
+// Builds books for tests, record by record. Every function fills in what its kind demands and lets
 // the caller change the rest before the record goes in.
 #pragma once
 
