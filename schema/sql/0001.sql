@@ -17,10 +17,11 @@ CREATE TABLE journal (
     recordedAt TEXT NOT NULL,     -- UTC, ISO 8601
     recordedBy TEXT NOT NULL,
     happenedAt TEXT,              -- EDTF; absent for things that have no moment
-    action TEXT NOT NULL,         -- record: new; update: the thing changed; correct: it was wrong
+    action TEXT NOT NULL,         -- record: new; update: the thing changed; correct: it was
+                                  -- wrong; strike: it should never have been recorded
     kind TEXT NOT NULL,
     id TEXT NOT NULL,
-    earlier INTEGER REFERENCES journal (entry),  -- the entry that this one updates or corrects
+    earlier INTEGER REFERENCES journal (entry),  -- the entry that this one takes the place of
     reason TEXT,
     salt BLOB NOT NULL,           -- 16 random bytes
     payload TEXT,                 -- the whole record as JSON; NULL where it had to be forgotten
@@ -30,7 +31,7 @@ CREATE TABLE journal (
 ) STRICT;
 
 CREATE TABLE "book" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "studio" TEXT NOT NULL,  -- the studio's name as it stands on sheets
@@ -53,7 +54,7 @@ CREATE TABLE "book_houseRules" (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE "party" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "name" TEXT NOT NULL,
@@ -70,7 +71,7 @@ CREATE TABLE "party_roles" (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE "place" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "name" TEXT NOT NULL,
@@ -96,7 +97,7 @@ CREATE TABLE "place_light" (  -- empty: not known
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE "edition" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "code" TEXT NOT NULL,  -- short, on labels and in lists; unique in a book
@@ -147,7 +148,7 @@ CREATE TABLE "edition_disclosures" (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE "block" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "edition" INTEGER NOT NULL REFERENCES "edition" (key) DEFERRABLE INITIALLY DEFERRED,
@@ -169,7 +170,7 @@ CREATE TABLE "block_states" (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE "lot" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "lotKind" TEXT NOT NULL CHECK ("lotKind" IN ('ink', 'base', 'drier', 'modifier')),
@@ -204,7 +205,7 @@ CREATE TABLE "lot_drierMetals" (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE "mix" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "name" TEXT NOT NULL,
@@ -218,7 +219,7 @@ CREATE TABLE "mix" (
 ) STRICT;
 
 CREATE TABLE "weighing" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "mix" INTEGER NOT NULL REFERENCES "mix" (key) DEFERRABLE INITIALLY DEFERRED,
@@ -234,7 +235,7 @@ CREATE TABLE "weighing" (
 ) STRICT;
 
 CREATE TABLE "layer" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "edition" INTEGER NOT NULL REFERENCES "edition" (key) DEFERRABLE INITIALLY DEFERRED,
@@ -251,7 +252,7 @@ CREATE TABLE "layer" (
 ) STRICT;
 
 CREATE TABLE "impression" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "edition" INTEGER NOT NULL REFERENCES "edition" (key) DEFERRABLE INITIALLY DEFERRED,
@@ -266,7 +267,7 @@ CREATE TABLE "impression" (
 ) STRICT;
 
 CREATE TABLE "pull" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "layer" INTEGER NOT NULL REFERENCES "layer" (key) DEFERRABLE INITIALLY DEFERRED,
@@ -302,7 +303,7 @@ CREATE TABLE "pull_spoiled" (
 CREATE INDEX "pull_spoiled_impression" ON "pull_spoiled" (impression, "pull");
 
 CREATE TABLE "drawdown" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "mix" INTEGER REFERENCES "mix" (key) DEFERRABLE INITIALLY DEFERRED,  -- exactly one of mix and lot
@@ -315,7 +316,7 @@ CREATE TABLE "drawdown" (
 ) STRICT;
 
 CREATE TABLE "reading" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "drawdown" INTEGER REFERENCES "drawdown" (key) DEFERRABLE INITIALLY DEFERRED,  -- exactly one of drawdown, impression and paper
@@ -344,7 +345,7 @@ CREATE TABLE "reading_spectrum" (  -- reflectance as a fraction, 0 … 1.2
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE "issue" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "sheetKind" TEXT NOT NULL,  -- the name of the sheet's template: edition, readiness …
@@ -366,7 +367,7 @@ CREATE TABLE "issue_impressions" (
 CREATE INDEX "issue_impressions_impression" ON "issue_impressions" (impression, "issue");
 
 CREATE TABLE "move" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "from" INTEGER REFERENCES "place" (key) DEFERRABLE INITIALLY DEFERRED,
@@ -389,7 +390,7 @@ CREATE TABLE "move_impressions" (
 CREATE INDEX "move_impressions_impression" ON "move_impressions" (impression, "move");
 
 CREATE TABLE "look" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "at" TEXT NOT NULL, "atEarliest" INTEGER NOT NULL, "atLatest" INTEGER NOT NULL,
@@ -418,7 +419,7 @@ CREATE TABLE "look_standsFor" (  -- others that this sample is taken to speak fo
 CREATE INDEX "look_standsFor_impression" ON "look_standsFor" (impression, "look");
 
 CREATE TABLE "transfer" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "transferKind" TEXT NOT NULL CHECK ("transferKind" IN ('consignment', 'sale', 'loan', 'gift', 'return')),
@@ -442,7 +443,7 @@ CREATE TABLE "transfer_impressions" (
 CREATE INDEX "transfer_impressions_impression" ON "transfer_impressions" (impression, "transfer");
 
 CREATE TABLE "attachment" (
-    key INTEGER PRIMARY KEY,
+    key INTEGER PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL UNIQUE,
     "entry" INTEGER NOT NULL REFERENCES journal (entry),
     "sha256" TEXT NOT NULL,  -- 64 lower-case hexadecimal digits
@@ -456,6 +457,7 @@ CREATE TABLE "attachment" (
 ) STRICT;
 
 -- For the questions that are asked daily.
+CREATE INDEX "journal_struck" ON journal (kind, id) WHERE action = 'strike';
 CREATE INDEX "edition_code" ON "edition" ("code");
 CREATE INDEX "block_edition" ON "block" ("edition");
 CREATE INDEX "layer_edition" ON "layer" ("edition", "ordinal");

@@ -155,6 +155,7 @@ GateFacts Assessment::factsOf(const ReadinessRow& row) const {
     facts.daysNeeded = row.daysNeeded;
     facts.hasTouch = row.touchLook >= 0;
     facts.hasColour = row.colourLook >= 0;
+    facts.daysAtColourLook = row.daysAtColourLook;
     if (facts.hasTouch)
         facts.touch = m_history.looks[static_cast<std::size_t>(row.touchLook)].touch;
     if (facts.hasColour)

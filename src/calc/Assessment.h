@@ -46,6 +46,9 @@ private:
     TimeSpan lastRichStart(std::uint32_t last) const;
     void fillLightRule(ReadinessRow& row) const;
     void walkStays(ReadinessRow& row, bool outOfHands) const;
+    template <class Visit>
+    void passStays(LightDays& days, Visit&& visit) const;
+    double daysHighAt(const TimeSpan& pulled, CivilMinute minute) const;
     void noteDark(ReadinessRow& row, const Stay& stay, bool continues) const;
     void notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const;
     void fillLooks(ReadinessRow& row, CivilMinute until) const;

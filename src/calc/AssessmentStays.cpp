@@ -12,28 +12,40 @@ bool isBadlyKnown(const TimeSpan& span) {
 
 }  // namespace
 
-void Assessment::walkStays(ReadinessRow& row, bool outOfHands) const {
-    row.gaps.dates = isBadlyKnown(row.pulled);
-    LightDays days(m_light, row.pulled, m_asOf);
+// Counts all stays and the gaps between them; visit(stay, followed) comes before each stay is
+// counted, and knows whether it follows on the one before.
+template <class Visit>
+void Assessment::passStays(LightDays& days, Visit&& visit) const {
     const TimeSpan always{beginningOfTime, beginningOfTime};
     const TimeSpan never{endOfTime, endOfTime};
-    if (m_stays.empty())
-        days.passUnknown(always, never);
-    else
-        days.passUnknown(always, m_stays.front().from);
+    days.passUnknown(always, m_stays.empty() ? never : m_stays.front().from);
     bool followed = false;
     for (std::size_t i = 0; i < m_stays.size(); ++i) {
         const Stay& stay = m_stays[i];
-        if (stay.from.latest >= row.pulled.earliest) {
-            notePutAway(row, stay, days);
-            row.gaps.dates = row.gaps.dates || isBadlyKnown(stay.from);
-        }
-        noteDark(row, stay, followed);
+        visit(stay, followed);
         days.passStay(stay);
         followed = stay.followed;
         if (!followed && stay.to.earliest < endOfTime)
             days.passUnknown(stay.to, i + 1 < m_stays.size() ? m_stays[i + 1].from : never);
     }
+}
+
+double Assessment::daysHighAt(const TimeSpan& pulled, CivilMinute minute) const {
+    LightDays days(m_light, pulled, minute);
+    passStays(days, [](const Stay&, bool) {});
+    return days.high();
+}
+
+void Assessment::walkStays(ReadinessRow& row, bool outOfHands) const {
+    row.gaps.dates = isBadlyKnown(row.pulled);
+    LightDays days(m_light, row.pulled, m_asOf);
+    passStays(days, [&](const Stay& stay, bool followed) {
+        if (stay.from.latest >= row.pulled.earliest) {
+            notePutAway(row, stay, days);
+            row.gaps.dates = row.gaps.dates || isBadlyKnown(stay.from);
+        }
+        noteDark(row, stay, followed);
+    });
     row.daysLow = days.low();
     row.daysHigh = days.high();
     row.artificialLight = days.sawArtificial();
@@ -99,6 +111,12 @@ void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
             row.touchLook = static_cast<int>(i);
         if (look.hasColour && row.pull >= 0 && look.at.earliest > row.pulled.latest)
             row.colourLook = static_cast<int>(i);
+    }
+    row.daysAtColourLook = 0;
+    if (row.colourLook >= 0) {
+        const HistoryLook& look = m_history.looks[static_cast<std::size_t>(row.colourLook)];
+        if (look.colour == LookColour::trueColour)
+            row.daysAtColourLook = daysHighAt(row.pulled, look.at.latest);
     }
     row.touchDry = row.touchLook >= 0 &&
                    m_history.looks[static_cast<std::size_t>(row.touchLook)].touch == Touch::dry;

@@ -6,6 +6,8 @@ namespace {
 
 // Days are sums of minutes divided; a hair below the whole is the whole.
 constexpr double hair_days = 1e-9;
+// Looks are often dated to the day: one made on the last day counts.
+constexpr double leeway_days = 1;
 
 GateResult judgeLight(const GateFacts& facts) {
     if (facts.daysLow + hair_days >= facts.daysNeeded)
@@ -25,9 +27,12 @@ GateResult judgeTouch(const GateFacts& facts) {
 GateResult judgeColour(const GateFacts& facts) {
     if (!facts.hasColour)
         return {GateState::open, GateNeed::look};
-    if (facts.colour == LookColour::trueColour)
-        return {GateState::passed, GateNeed::nothing};
-    return {GateState::failed, GateNeed::light};
+    if (facts.colour != LookColour::trueColour)
+        return {GateState::failed, GateNeed::light};
+    // Fresh ink looks true before it turns, so an early look proves nothing.
+    if (facts.daysAtColourLook + leeway_days < facts.daysNeeded)
+        return {GateState::open, GateNeed::look};
+    return {GateState::passed, GateNeed::nothing};
 }
 
 }  // namespace

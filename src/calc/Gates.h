@@ -34,6 +34,7 @@ struct GateFacts {
     Touch touch = Touch::wet;
     bool hasColour = false;  // a look since the last extender-rich pull says how it looks
     LookColour colour = LookColour::turned;
+    double daysAtColourLook = 0;  // days in light when that look was made, high bound
 };
 
 struct Gate {

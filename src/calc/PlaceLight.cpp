@@ -42,6 +42,10 @@ std::vector<HistoryLight> lightOf(const History& history, std::size_t place) {
     climb(history, place, [&](const HistoryPlace& around) {
         for (std::size_t i = around.lightBegin; i < around.lightEnd; ++i)
             entries.push_back(history.light[i]);
+        const bool closed =
+            around.placeKind == PlaceKind::drawer || around.placeKind == PlaceKind::box;
+        if (entries.empty() && closed)
+            entries.push_back({{beginningOfTime, beginningOfTime}, LightKind::dark});
         return !entries.empty();
     });
     return entries;

@@ -1,5 +1,5 @@
 // The light at every place over time, with the place tree resolved: a place with no entries of its
-// own has the light of the place around it.
+// own has the light of the place around it, but a drawer or a box is dark.
 #pragma once
 
 #include <cstddef>

@@ -74,6 +74,7 @@ struct ReadinessRow {
     int unlitPlace = -1;      // the last place whose light is not known
     int touchLook = -1;       // the last that says how it feels, since the last pull of all
     int colourLook = -1;      // the last that says how it looks, since that pull
+    double daysAtColourLook = 0;  // days in light when a look found it true, high bound
     int place = -1;           // where the moves leave it
     int putAwayTo = -1;       // place of the first move that was too early
     TimeSpan pulled;          // when the last extender-rich layer came to it

@@ -99,21 +99,35 @@ private:
                     ": " + originWords(rule) + ".");
     }
 
+    static std::string touchWords(const HistoryLook& felt) {
+        return felt.touch == Touch::dry ? "dry to the touch"
+                                        : std::string("still ") + textOf(felt.touch);
+    }
+
+    static std::string colourWords(const HistoryLook& seen) {
+        static constexpr const char* found[] = {"turned", "returning", "true"};
+        return std::string("the colour ") + found[static_cast<std::size_t>(seen.colour)];
+    }
+
     void sayLooks() {
-        if (m_row.colourLook >= 0) {
-            static constexpr const char* found[] = {
-                "found the colour turned", "found the colour returning", "found the colour true"};
-            const HistoryLook& seen = look(m_row.colourLook);
-            say("The look " + dayWords(seen.at) + " " +
-                found[static_cast<std::size_t>(seen.colour)] + ".");
+        if (m_row.colourLook >= 0 && m_row.colourLook == m_row.touchLook) {
+            const HistoryLook& both = look(m_row.colourLook);
+            say("The look " + dayWords(both.at) + " found it " + touchWords(both) + " and " +
+                colourWords(both) + ".");
+        } else {
+            if (m_row.colourLook >= 0)
+                say("The look " + dayWords(look(m_row.colourLook).at) + " found " +
+                    colourWords(look(m_row.colourLook)) + ".");
+            if (m_row.touchLook >= 0)
+                say("The look " + dayWords(look(m_row.touchLook).at) + " found it " +
+                    touchWords(look(m_row.touchLook)) + ".");
         }
-        if (m_row.touchLook >= 0) {
-            const HistoryLook& felt = look(m_row.touchLook);
-            const std::string touch = felt.touch == Touch::dry
-                                          ? "dry to the touch"
-                                          : std::string("still ") + textOf(felt.touch);
-            say("The look " + dayWords(felt.at) + " found it " + touch + ".");
-        }
+        const bool tooEarly =
+            m_row.colourLook >= 0 &&
+            m_row.gates[static_cast<std::size_t>(GateKind::colour)].state == GateState::open;
+        if (tooEarly)
+            say("That was too early to tell: fresh ink looks true before it turns. Look again "
+                "after its days in light.");
         sayMissingLooks();
     }
 

@@ -17,6 +17,7 @@
 #include "commands/Sheet.h"
 #include "commands/Show.h"
 #include "commands/Sign.h"
+#include "commands/Strike.h"
 #include "commands/TakeIn.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
@@ -42,6 +43,7 @@ const std::vector<Command>& commandTable() {
         lookCommand(),
         signCommand(),
         enterCommand(),
+        strikeCommand(),
         // Record files
         takeInCommand(),
         writeOutCommand(),

@@ -87,6 +87,7 @@ IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
             case EntryOutcome::corrected:
                 ++line.corrected;
                 break;
+            case EntryOutcome::struck:  // record files strike nothing out
             case EntryOutcome::unchanged:
                 ++line.unchanged;
                 break;
@@ -129,6 +130,8 @@ const char* outcomeWord(EntryOutcome outcome) {
             return "changed";
         case EntryOutcome::corrected:
             return "corrected";
+        case EntryOutcome::struck:
+            return "struck out";
         case EntryOutcome::unchanged:
             break;
     }
@@ -161,7 +164,7 @@ IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeT
     std::vector<Entry> entries;
     entries.reserve(records.size());
     for (const IncomingRecord& incoming : records)
-        entries.push_back({incoming.record, incoming.payload, changedOn});
+        entries.push_back({incoming.record, incoming.payload, changedOn, false});
     return tallyOf(records, takeEntries(book, reader, std::move(entries), terms));
 }
 
@@ -185,8 +188,8 @@ ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<M
         throw RefusedInput(shifts);
     std::vector<Entry> entries;
     for (std::size_t i = 0; i < made.size(); ++i)
-        entries.push_back(
-            {reader.records()[i].record, reader.records()[i].payload, made[i].changedOn});
+        entries.push_back({reader.records()[i].record, reader.records()[i].payload,
+                           made[i].changedOn, made[i].strikes});
     IntakeTerms terms = termsOf(context);
     terms.reason = reason;
     const std::vector<EntryOutcome> outcomes = takeEntries(book, reader, std::move(entries), terms);

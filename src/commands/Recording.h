@@ -36,15 +36,16 @@ IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeT
 // Recorded by whom and when, and whether it is only tried, as the arguments say.
 IntakeTerms termsOf(const CommandContext& context);
 
-// A record that a verb has made; changedOn as in Entry.
+// A record that a verb has made; changedOn and strikes as in Entry.
 struct MadeRecord {
     Record record;
-    std::optional<std::string> changedOn;
+    std::optional<std::string> changedOn = std::nullopt;
+    bool strikes = false;
 };
 
 // Checks and records what a verb has made, and prints it: a line for each record, and whether it
-// was kept. `reason` is why the book was wrong, for records that differ without changedOn. Throws
-// like takeIncoming.
+// was kept. `reason` is why the book was wrong, for records that differ without changedOn and for
+// those that are struck out. Throws like takeIncoming.
 ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made,
                     const std::optional<std::string>& reason = std::nullopt);
 

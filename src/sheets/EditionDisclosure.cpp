@@ -57,13 +57,19 @@ TableRow rowOf(const DisclosureRow& row, const EditionFacts& facts, const SheetW
 void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     flow.paragraph(words("disclosure.note"), TextStyle::small);
     Table table;
-    table.columns = {{words("disclosure.item"), Alignment::left, 1.1, 0},
-                     {words("disclosure.answer"), Alignment::left, 0, 30},
+    table.columns = {{words("disclosure.item"), Alignment::left, 1.2, 0},
+                     {words("disclosure.answer"), Alignment::left, 0, 26},
                      {words("disclosure.words"), Alignment::left, 1.4, 0}};
-    for (const DisclosureRow& row : disclosureOf(facts.edition))
+    bool anyFromRecord = false;
+    for (const DisclosureRow& row : disclosureOf(facts.edition)) {
         table.rows.push_back(rowOf(row, facts, words));
+        anyFromRecord =
+            anyFromRecord || table.rows.back().cells[1].text == words("disclosure.fromRecord");
+    }
     flow.table(table);
-    flow.paragraph(words("disclosure.source"), TextStyle::small);
+    flow.paragraph(words("disclosure.source") +
+                       (anyFromRecord ? " " + words("disclosure.fromRecordNote") : std::string()),
+                   TextStyle::small);
 }
 
 }  // namespace rackbook::editionparts

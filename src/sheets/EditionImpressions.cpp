@@ -78,7 +78,7 @@ private:
     Table m_table;
 };
 
-// "5: spoiled 2026-02-09; 14, 22: spoiled 2026-01-24"
+// "5 spoiled 2026-02-09; 14, 22 spoiled 2026-01-24"
 std::string lostText(const EditionFacts& facts, const SheetWords& words) {
     std::vector<std::pair<std::string, std::vector<int>>> groups;
     for (const Impression& impression : facts.impressions) {
@@ -93,7 +93,7 @@ std::string lostText(const EditionFacts& facts, const SheetWords& words) {
     }
     std::string text;
     for (const auto& [fate, numbers] : groups)
-        text += (text.empty() ? "" : "; ") + numberRanges(numbers) + ": " + fate;
+        text += (text.empty() ? "" : "; ") + numberRanges(numbers) + " " + fate;
     return text;
 }
 

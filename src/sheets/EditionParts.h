@@ -7,8 +7,6 @@
 
 namespace rackbook::editionparts {
 
-using Labels = std::vector<std::string>;
-
 // Each adds what stands below its heading. The heading is set already.
 void addIdentity(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addInscriptions(Flow& flow, const EditionFacts& facts, const SheetWords& words);
@@ -23,11 +21,10 @@ void addStatement(Flow& flow, const EditionFacts& facts, const SheetWords& words
 void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addSignatures(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 
-// "20 artist's proofs", "1 bon à tirer" … of the declared proofs, joined; empty where none is
-// declared.
+// "Artist's proof: 3, Bon à tirer: 1" of the declared proofs; empty where none is declared.
 std::string proofsWords(const EditionFacts& facts, const SheetWords& words);
 
-// "numbered 7/30" and other figures with the sign of a difference: "+1", "0", "−7".
+// A difference: "+1", "0", "−7".
 std::string signedFigure(int value);
 
 }  // namespace rackbook::editionparts

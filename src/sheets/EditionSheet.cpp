@@ -1,8 +1,9 @@
 #include "sheets/EditionSheet.h"
 
-#include <algorithm>
+#include <sstream>
 
 #include "base/CivilTime.h"
+#include "base/Text.h"
 #include "calc/Disclosure.h"
 #include "sheets/EditionParts.h"
 #include "sheets/Flow.h"
@@ -34,138 +35,51 @@ const std::vector<Section>& allSections() {
     return sections;
 }
 
-const std::vector<std::string>& ownLabels() {
-    static const std::vector<std::string> keys = {"sheet",
-                                                  "footer",
-                                                  "pageOf",
-                                                  "notRecorded",
-                                                  "notKnown",
-                                                  "estimate",
-                                                  "caution",
-                                                  "identity.code",
-                                                  "identity.maker",
-                                                  "identity.printer",
-                                                  "identity.printers",
-                                                  "identity.publisher",
-                                                  "identity.process",
-                                                  "identity.year",
-                                                  "identity.studio",
-                                                  "identity.state",
-                                                  "identity.open",
-                                                  "identity.closed",
-                                                  "inscriptions.what",
-                                                  "inscriptions.where",
-                                                  "inscriptions.medium",
-                                                  "paper.name",
-                                                  "paper.image",
-                                                  "paper.sheet",
-                                                  "paper.mm",
-                                                  "paper.inches",
-                                                  "count.kind",
-                                                  "count.inscription",
-                                                  "count.declared",
-                                                  "count.signed",
-                                                  "count.difference",
-                                                  "count.total",
-                                                  "count.withoutKind",
-                                                  "count.stated",
-                                                  "count.statedAgrees",
-                                                  "count.statedDiffers",
-                                                  "count.sheets",
-                                                  "count.printedFirst",
-                                                  "count.printedFirstAndOthers",
-                                                  "count.sum",
-                                                  "count.keptSum",
-                                                  "count.outOf",
-                                                  "count.recorded",
-                                                  "count.kept",
-                                                  "count.cap",
-                                                  "blocks.block",
-                                                  "blocks.material",
-                                                  "blocks.role",
-                                                  "blocks.fate",
-                                                  "blocks.state",
-                                                  "blocks.cut",
-                                                  "blocks.cutOn",
-                                                  "layers.ordinal",
-                                                  "layers.reading",
-                                                  "layers.colour",
-                                                  "layers.block",
-                                                  "layers.stateOf",
-                                                  "layers.stateOnly",
-                                                  "layers.coverage",
-                                                  "layers.filmAimed",
-                                                  "layers.filmLaid",
-                                                  "layers.filmNote",
-                                                  "layers.readingNote",
-                                                  "layers.readingOther",
-                                                  "layers.runs",
-                                                  "layers.printedOn",
-                                                  "layers.portion",
-                                                  "layers.sheets",
-                                                  "layers.spoiled",
-                                                  "layers.extender",
-                                                  "layers.drier",
-                                                  "layers.remembered",
-                                                  "layers.rememberedNone",
-                                                  "layers.notPrinted",
-                                                  "layers.white",
-                                                  "layers.black",
-                                                  "layers.self",
-                                                  "layers.backing",
-                                                  "layers.shareNote",
-                                                  "mixes.lots",
-                                                  "mixes.lot",
-                                                  "mixes.kind",
-                                                  "mixes.pigments",
-                                                  "mixes.container",
-                                                  "mixes.id",
-                                                  "mixes.part",
-                                                  "mixes.share",
-                                                  "mixes.range",
-                                                  "mixes.layer",
-                                                  "mixes.pulled",
-                                                  "mixes.ofMix",
-                                                  "mixes.remembered",
-                                                  "mixes.rememberedNone",
-                                                  "mixes.unrecorded",
-                                                  "mixes.unrecordedAll",
-                                                  "mixes.notPrinted",
-                                                  "mixes.note",
-                                                  "mixes.caution",
-                                                  "mixes.metalContent",
-                                                  "impressions.designation",
-                                                  "impressions.working",
-                                                  "impressions.signedOn",
-                                                  "impressions.unsigned",
+// Labels by the part of the key before the point, the rest with spaces between.
+struct LabelGroup {
+    const char* section;
+    const char* words;
+};
 
-                                                  "impressions.numbers",
-                                                  "impressions.lost",
-                                                  "impressions.withoutKind",
-                                                  "impressions.keptAll",
-                                                  "impressions.fateOn",
-                                                  "matrix.block",
-                                                  "matrix.promised",
-                                                  "matrix.recorded",
-                                                  "matrix.nothingPromised",
-                                                  "matrix.promisedBy",
-                                                  "matrix.overdue",
-                                                  "matrix.planned",
-                                                  "matrix.different",
-                                                  "disclosure.item",
-                                                  "disclosure.answer",
-                                                  "disclosure.words",
-                                                  "disclosure.stated",
-                                                  "disclosure.notApplicable",
-                                                  "disclosure.notKnown",
-                                                  "disclosure.fromRecord",
-                                                  "disclosure.note",
-                                                  "disclosure.source",
-                                                  "disclosure.unsignedWords",
-                                                  "disclosure.blockWords",
-                                                  "signatures.maker",
-                                                  "signatures.printer"};
-    return keys;
+constexpr LabelGroup labelGroups[] = {
+    {"", "sheet footer pageOf notRecorded notKnown estimate caution"},
+    {"identity",
+     "code maker printer printers publisher process year studio state open "
+     "closed"},
+    {"inscriptions", "what where medium"},
+    {"paper", "name image sheet mm inches"},
+    {"count",
+     "kind inscription declared signed difference total withoutKind stated "
+     "statedAgrees statedDiffers sheets printedFirst printedFirstAndOthers "
+     "sum keptSum outOf recorded kept cap"},
+    {"blocks", "block material role fate state cut cutOn"},
+    {"layers",
+     "ordinal reading colour block stateOf stateOnly coverage filmAimed "
+     "filmLaid filmNote readingNote readingOther runs printedOn portion "
+     "sheets spoiled extender drier remembered rememberedNone notPrinted "
+     "white black self backing shareNote"},
+    {"mixes",
+     "lots lot kind pigments container id part share range layer pulled "
+     "ofMix remembered rememberedNone unrecorded unrecordedAll notPrinted "
+     "note caution metalContent"},
+    {"impressions",
+     "designation working signedOn unsigned numbers lost withoutKind keptAll "
+     "fateOn"},
+    {"matrix",
+     "block promised recorded nothingPromised promisedBy overdue planned "
+     "different"},
+    {"disclosure",
+     "item answer words stated notApplicable notKnown fromRecord note source "
+     "fromRecordNote unsignedWords blockWords"},
+    {"signatures", "maker printer"},
+};
+
+void addGroups(std::vector<std::string>& labels) {
+    for (const LabelGroup& group : labelGroups) {
+        std::istringstream words(group.words);
+        for (std::string word; words >> word;)
+            labels.push_back(*group.section == '\0' ? word : group.section + ("." + word));
+    }
 }
 
 template <class E>
@@ -174,12 +88,19 @@ void addEnumerators(const std::string& prefix, std::vector<std::string>& labels)
         labels.push_back(prefix + "." + name);
 }
 
+// A long title would fill the head of every page.
+std::string startOf(const std::string& title) {
+    constexpr std::size_t mostCodePoints = 90;
+    const std::size_t end = offsetOfCodePoint(title, mostCodePoints);
+    return end < title.size() ? title.substr(0, end) + "…" : title;
+}
+
 FlowSetup setupOf(const EditionFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
     FlowSetup setup = sheetTemplate.flowSetup();
     const std::string asOf = words.filled("footer", {{"date", formatDay(facts.asOf)}});
     setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
-    setup.runningTitle = facts.edition.code + " · " + facts.edition.title;
+    setup.runningTitle = facts.edition.code + " · " + startOf(facts.edition.title);
     setup.info.title = facts.edition.title + " (" + facts.edition.code + ")";
     setup.info.author = facts.studio;
     setup.info.subject = words("sheet");
@@ -193,7 +114,7 @@ TemplateRules editionSheetRules() {
     TemplateRules rules;
     rules.sheet = "edition";
     rules.labels = SheetWords::labels();
-    rules.labels.insert(rules.labels.end(), ownLabels().begin(), ownLabels().end());
+    addGroups(rules.labels);
     for (const Section& section : allSections()) {
         rules.sections.push_back(section.name);
         rules.labels.push_back(section.name);

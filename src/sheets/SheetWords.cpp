@@ -1,5 +1,7 @@
 #include "sheets/SheetWords.h"
 
+#include <algorithm>
+
 #include "base/Numbers.h"
 #include "base/Ranges.h"
 #include "base/Text.h"
@@ -41,13 +43,22 @@ const std::vector<std::string>& SheetWords::labels() {
     return keys;
 }
 
+// In one pass, so that braces in a title or a name stay what they are.
 std::string SheetWords::filled(const std::string& key, Filling filling) const {
-    std::string text = m_template.label(key);
-    for (const auto& [name, words] : filling) {
-        const std::string mark = "{" + std::string(name) + "}";
-        for (std::size_t at = text.find(mark); at != std::string::npos;
-             at = text.find(mark, at + words.size()))
-            text.replace(at, mark.size(), words);
+    const std::string& label = m_template.label(key);
+    std::string text;
+    for (std::size_t at = 0; at < label.size();) {
+        const auto fits = [&](const auto& entry) {
+            return label.compare(at, entry.first.size() + 2,
+                                 "{" + std::string(entry.first) + "}") == 0;
+        };
+        const auto* found = std::find_if(filling.begin(), filling.end(), fits);
+        if (found == filling.end()) {
+            text += label[at++];
+        } else {
+            text += found->second;
+            at += found->first.size() + 2;
+        }
     }
     return text;
 }

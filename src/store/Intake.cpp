@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
+#include "base/Text.h"
 #include "store/BookInner.h"
 #include "store/BookRules.h"
 #include "store/Columns.h"
@@ -30,7 +32,11 @@ public:
           m_keys(database),
           m_projector(database, m_keys),
           m_journal(database),
-          m_steps(entries.size()) {}
+          m_steps(entries.size()),
+          m_struckLookup(database.prepare(
+              "SELECT 1 FROM journal WHERE action = 'strike' AND kind = ? AND id = ?")),
+          m_hasStruck(database.wholeOf("SELECT count(*) FROM journal WHERE action = 'strike'") >
+                      0) {}
 
     IntakeResult run() {
         Transaction transaction(m_database);
@@ -80,6 +86,8 @@ private:
             }
             const std::optional<std::int64_t> known = m_keys.find(kind, id);
             m_steps[i].isNew = !known;
+            if (!known)
+                refuseStruckId(i);
             m_steps[i].key = known ? *known : m_keys.assign(kind, id);
         }
     }
@@ -93,10 +101,60 @@ private:
                                      "Keep one of the two, or give one an id of its own."});
     }
 
+    // An id that was struck out stands in the journal for what it was; giving it to something else
+    // would make two records of one.
+    void refuseStruckId(std::size_t i) {
+        if (!m_hasStruck)
+            return;
+        const RecordKind kind = kindOf(m_entries[i].record);
+        Statement& lookup = m_struckLookup;
+        lookup.bindText(1, textOf(kind));
+        lookup.bindText(2, idOf(m_entries[i].record));
+        if (lookup.step())
+            m_result.problems.push_back({i, "/id", "a record of that id was struck out",
+                                         idOf(m_entries[i].record),
+                                         "Give this one an id of its own."});
+        lookup.reset();
+    }
+
+    void strike(std::size_t i, Step& step) {
+        const RecordKind kind = kindOf(m_entries[i].record);
+        const auto refuse = [&](const std::string& what, const std::string& remedy) {
+            m_result.problems.push_back({i, {}, what, {}, remedy});
+        };
+        if (step.isNew)
+            return refuse("there is no such record", "Nothing need be struck out.");
+        if (!m_terms.reason)
+            return refuse("striking a record out needs a reason", "Give --reason.");
+        const Standing standing = standingOf(kind, step.key);
+        step.outcome = EntryOutcome::struck;
+        journalEntry(i, step, standing.entry);
+        m_projector.erase(kind, step.key);
+        m_keys.forget(kind, idOf(m_entries[i].record));
+        if (m_database.hasBrokenReferences())
+            refuse("other records name it: " + namesOfBrokenReferences(),
+                   "Strike those out first, or correct what they name.");
+    }
+
+    // Kinds of the records that name something that is not there.
+    std::string namesOfBrokenReferences() const {
+        std::set<std::string> kinds;
+        Statement broken = m_database.prepare("PRAGMA foreign_key_check");
+        while (broken.step()) {
+            const std::string table = broken.text(0);
+            kinds.insert(table.substr(0, table.find('_')));
+        }
+        return joined({kinds.begin(), kinds.end()});
+    }
+
     void write(std::size_t i) {
         Step& step = m_steps[i];
         if (step.repeats)
             return;
+        if (m_entries[i].strikes) {
+            strike(i, step);
+            return;
+        }
         std::optional<std::int64_t> earlier;
         step.outcome = EntryOutcome::recorded;
         if (!step.isNew) {
@@ -123,7 +181,7 @@ private:
 
     std::int64_t journalEntry(std::size_t i, const Step& step,
                               std::optional<std::int64_t> earlier) {
-        static constexpr const char* actions[] = {"record", "update", "correct"};
+        static constexpr const char* actions[] = {"record", "update", "correct", "strike"};
         const Entry& entry = m_entries[i];
         m_row.recordedAt = m_terms.recordedAt;
         m_row.recordedBy = m_terms.recordedBy;
@@ -131,7 +189,9 @@ private:
         m_row.kind = textOf(kindOf(entry.record));
         m_row.id = idOf(entry.record);
         m_row.earlier = earlier;
-        m_row.reason = step.outcome == EntryOutcome::corrected ? m_terms.reason : std::nullopt;
+        const bool wantsReason =
+            step.outcome == EntryOutcome::corrected || step.outcome == EntryOutcome::struck;
+        m_row.reason = wantsReason ? m_terms.reason : std::nullopt;
         m_row.happenedAt = entry.changedOn;
         if (!m_row.happenedAt)
             if (const std::optional<EdtfDate> date = happenedAt(entry.record))
@@ -201,6 +261,8 @@ private:
     std::vector<Touched> m_touched;
     std::array<std::unordered_map<std::string_view, std::size_t>, recordKinds> m_firstOf;
     std::array<Lookup, recordKinds> m_standing;
+    Statement m_struckLookup;
+    bool m_hasStruck;
     IntakeResult m_result;
 };
 

@@ -19,6 +19,9 @@ struct Entry {
     // Set where the thing itself has changed since it was recorded, and when (EDTF); a record that
     // differs without it is a correction and needs a reason.
     std::optional<std::string> changedOn;
+    // The record should never have been recorded: it goes, and the journal keeps it. Needs a
+    // reason; its id is never given again.
+    bool strikes = false;
 };
 
 struct IntakeTerms {
@@ -30,7 +33,7 @@ struct IntakeTerms {
     std::function<void(std::size_t)> onProgress;
 };
 
-enum class EntryOutcome { recorded, updated, corrected, unchanged };
+enum class EntryOutcome { recorded, updated, corrected, struck, unchanged };
 
 // Why an entry cannot be taken.
 struct IntakeProblem {

@@ -15,7 +15,10 @@ std::string table(RecordKind kind) {
 Keys::Shelf& Keys::shelf(RecordKind kind) {
     Shelf& shelf = m_shelves[static_cast<std::size_t>(kind)];
     if (!shelf.ready) {
-        shelf.next = m_database.wholeOf("SELECT coalesce(max(key), 0) FROM " + table(kind)) + 1;
+        // A key is never given again, even when its record was struck out.
+        shelf.next = m_database.wholeOf("SELECT seq FROM sqlite_sequence WHERE name = '" +
+                                        std::string(textOf(kind)) + "'") +
+                     1;
         shelf.wasEmpty = shelf.next == 1;
         shelf.lookup = m_database.prepare("SELECT key FROM " + table(kind) + " WHERE id = ?");
         shelf.ready = true;
@@ -44,6 +47,10 @@ std::int64_t Keys::assign(RecordKind kind, const std::string& id) {
     Shelf& records = shelf(kind);
     records.known.emplace(id, records.next);
     return records.next++;
+}
+
+void Keys::forget(RecordKind kind, const std::string& id) {
+    shelf(kind).known.erase(id);
 }
 
 void Keys::expect(RecordKind kind, std::size_t count) {

@@ -23,6 +23,8 @@ public:
     std::optional<std::int64_t> find(RecordKind kind, const std::string& id);
     // Gives the id the next free row number. Pre: the id is not in the book.
     std::int64_t assign(RecordKind kind, const std::string& id);
+    // After the record's row is gone.
+    void forget(RecordKind kind, const std::string& id);
     // For whole batches: the caller knows about how many ids will come.
     void expect(RecordKind kind, std::size_t count);
 

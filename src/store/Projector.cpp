@@ -164,6 +164,32 @@ private:
     std::size_t m_slot = 0;
 };
 
+// Empties the lists of a record, for one that goes.
+template <class R>
+class ListEraser {
+public:
+    ListEraser(Database& database, std::int64_t key) : m_database(database), m_key(key) {}
+
+    template <class T>
+    void operator()(const char* name, const T&) {
+        if constexpr (IsVector<T>::value)
+            erase(listTableOf<R>(name), quoted(textOf(R::kind)));
+    }
+
+    void eraseRow() { erase(tableOf<R>(), "key"); }
+
+private:
+    void erase(const std::string& table, const std::string& column) {
+        Statement statement =
+            m_database.prepare("DELETE FROM " + table + " WHERE " + column + " = ?");
+        statement.bind(1, m_key);
+        statement.run();
+    }
+
+    Database& m_database;
+    std::int64_t m_key;
+};
+
 template <class R>
 std::string insertSql() {
     std::vector<std::string> names = ColumnNames::of<R>();
@@ -183,7 +209,7 @@ std::string updateSql() {
 }  // namespace
 
 Projector::Projector(Database& database, Keys& keys)
-    : m_statements(std::make_unique<Statements>(database)), m_keys(keys) {}
+    : m_database(database), m_statements(std::make_unique<Statements>(database)), m_keys(keys) {}
 
 Projector::~Projector() = default;
 
@@ -209,6 +235,16 @@ std::vector<Dangling> Projector::write(const Record& record, std::int64_t key, s
             return dangling;
         },
         record);
+}
+
+void Projector::erase(RecordKind kind, std::int64_t key) {
+    withRecordType(kind, [&](auto tag) {
+        using R = typename decltype(tag)::Type;
+        ListEraser<R> eraser(m_database, key);
+        const R sample{};
+        R::fields(sample, eraser);
+        eraser.eraseRow();
+    });
 }
 
 }  // namespace rackbook

@@ -27,8 +27,12 @@ public:
     std::vector<Dangling> write(const Record& record, std::int64_t key, std::int64_t entry,
                                 bool isNew);
 
+    // Takes the row of a record out of its table, and its lists.
+    void erase(RecordKind kind, std::int64_t key);
+
 private:
     class Statements;
+    Database& m_database;
     std::unique_ptr<Statements> m_statements;
     Keys& m_keys;
 };

@@ -175,12 +175,15 @@ std::string Database::textOf(const std::string& sql) const {
     return statement.step() ? statement.text(0) : std::string();
 }
 
-std::int64_t Database::changes() const {
-    return sqlite3_total_changes64(m_database.get());
-}
-
 bool Database::isReadOnly() const {
     return sqlite3_db_readonly(m_database.get(), "main") == 1;
+}
+
+bool Database::hasBrokenReferences() const {
+    int broken = 0;
+    int highest = 0;
+    sqlite3_db_status(m_database.get(), SQLITE_DBSTATUS_DEFERRED_FKS, &broken, &highest, 0);
+    return broken != 0;
 }
 
 Transaction::Transaction(Database& database, bool writes) : m_database(database) {

@@ -61,7 +61,8 @@ public:
     // The first column of the first row.
     std::int64_t wholeOf(const std::string& sql) const;
     std::string textOf(const std::string& sql) const;
-    std::int64_t changes() const;
+    // References whose check was put off to the commit and that lead nowhere now.
+    bool hasBrokenReferences() const;
     bool isReadOnly() const;
     const std::string& path() const { return m_path; }
 

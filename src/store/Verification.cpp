@@ -101,6 +101,10 @@ public:
                     continue;
                 }
                 const std::optional<std::int64_t> key = m_keys.find(kindOf(record), row.id);
+                if (key && row.action == "strike") {
+                    m_projector.erase(kindOf(record), *key);
+                    continue;
+                }
                 const bool isNew = seen.emplace(name, true).second;
                 if (!key || !m_projector.write(record, *key, row.entry, isNew).empty())
                     complain(row.entry, "its record does not fit the journal around it");
@@ -289,6 +293,8 @@ void rebuild(BookFile& book, const RecordDecoder& decode) {
     database.execute("PRAGMA defer_foreign_keys = ON");
     for (const std::string& table : projectionTables(database))
         database.execute("DELETE FROM " + quoted(table));
+    // Keys are given from 1 on again, in the same order.
+    database.execute("DELETE FROM sqlite_sequence");
     Replay(database, database, decode, {}).run([&](std::int64_t entry, const std::string& what) {
         throw StoreError(book.path(), entryName(entry) + ": " + what, restoreRemedy);
     });

@@ -4,6 +4,7 @@
 #include <sys/resource.h>
 #include <sys/stat.h>
 
+#include <cstdio>
 #include <filesystem>
 
 #include "support/Child.h"
@@ -71,6 +72,26 @@ TEST(Files, NamesFilesThatMayNotBeRead) {
     EXPECT_EQ(child.said(), path +
                                 ": it cannot be read: Permission denied. Check the name and the "
                                 "permissions.");
+}
+
+TEST(Files, ReadsStandardInputWithTheSameLimit) {
+    const TempFolder folder;
+    const std::string bytes = std::string("a\0b", 3) + std::string(2 << 20, 'x');
+    putFile(folder.file("in"), bytes);
+    const auto readWith = [&](std::size_t most) {
+        Child child([&](Child&) -> std::string {
+            if (std::freopen(folder.file("in").c_str(), "r", stdin) == nullptr)
+                return "standard input cannot be set";
+            std::string read;
+            const std::string refusal =
+                messageOf<InputError>([&] { read = readStandardInput(most); });
+            return read == bytes ? "all of it" : refusal;
+        });
+        return child.said();
+    };
+    EXPECT_EQ(readWith(bytes.size()), "all of it");
+    EXPECT_EQ(readWith(2 << 20),
+              "standard input: it is larger than 2 MiB. Split it into smaller files.");
 }
 
 TEST(Files, WritesAndReplacesWithoutLeftovers) {

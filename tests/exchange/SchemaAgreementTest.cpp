@@ -142,7 +142,8 @@ TEST(Schemas, UseEveryDefinitionTheyMake) {
     for (std::size_t i = 0; i < enumNames<RecordKind>().size(); ++i) {
         const json schema = schemaOf(static_cast<RecordKind>(i));
         const std::string text = schema.dump();
-        for (const auto& [name, value] : schema.value("definitions", json::object()).items())
+        const json definitions = schema.value("definitions", json::object());
+        for (const auto& [name, value] : definitions.items())
             EXPECT_NE(text.find("#/definitions/" + name + "\""), std::string::npos) << name;
     }
 }

@@ -18,7 +18,7 @@ protected:
         const PdfFonts fonts;
         m_bytes = writePdf(sampleSheet(fonts), fonts);
         const std::string path = fileWith(m_bytes, "archive.pdf");
-        const Reading plain =
+        const ToolRun plain =
             readWith("qpdf --qdf --object-streams=disable " + path + " " + path + ".plain");
         ASSERT_EQ(plain.exitCode, 0) << plain.output;
         m_plain = readFile(path + ".plain", 1 << 26);
@@ -55,7 +55,7 @@ TEST_F(ArchivalRules, MetadataAreUncompressedAndClaimTheLevel) {
 
 // The outside reader's view of the Info dictionary against the packet.
 TEST_F(ArchivalRules, InfoDictionaryEqualsTheMetadata) {
-    const Reading info = readWith("pdfinfo -isodates -enc UTF-8 " + fileWith(m_bytes, "info.pdf"));
+    const ToolRun info = readWith("pdfinfo -isodates -enc UTF-8 " + fileWith(m_bytes, "info.pdf"));
     const std::string title =
         "Evening by the Weir, with Alders and the Lights of the Paper Mill on "
         "the Far Bank";

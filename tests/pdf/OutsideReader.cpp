@@ -39,8 +39,8 @@ std::string fileWith(const std::string& bytes, const std::string& name) {
     return path;
 }
 
-Reading readWith(const std::string& command) {
-    Reading reading;
+ToolRun readWith(const std::string& command) {
+    ToolRun reading;
     FILE* pipe = popen((command + " 2>&1").c_str(), "r");
     if (!pipe)
         return reading;

@@ -32,7 +32,7 @@ std::string identifierIn(const std::string& bytes) {
 
 TEST_F(PdfWriterTest, IsCleanForQpdf) {
     const std::string path = fileWith(written(sampleSheet(m_fonts)), "clean.pdf");
-    const Reading check = readWith("qpdf --check " + path);
+    const ToolRun check = readWith("qpdf --check " + path);
     EXPECT_EQ(check.exitCode, 0) << check.output;
     EXPECT_NE(check.output.find("No syntax or stream encoding errors found"), std::string::npos)
         << check.output;
@@ -40,7 +40,7 @@ TEST_F(PdfWriterTest, IsCleanForQpdf) {
 }
 
 TEST_F(PdfWriterTest, EmbedsEveryFontAsASubsetWithUnicode) {
-    const Reading fonts =
+    const ToolRun fonts =
         readWith("pdffonts " + fileWith(written(sampleSheet(m_fonts)), "fonts.pdf"));
     ASSERT_EQ(fonts.exitCode, 0) << fonts.output;
     std::istringstream lines(fonts.output);
@@ -56,7 +56,7 @@ TEST_F(PdfWriterTest, EmbedsEveryFontAsASubsetWithUnicode) {
 }
 
 TEST_F(PdfWriterTest, GivesItsTextBack) {
-    const Reading text = readWith("pdftotext -layout -enc UTF-8 " +
+    const ToolRun text = readWith("pdftotext -layout -enc UTF-8 " +
                                   fileWith(written(sampleSheet(m_fonts)), "text.pdf") + " -");
     ASSERT_EQ(text.exitCode, 0) << text.output;
     for (const char* expected :
@@ -72,7 +72,7 @@ TEST_F(PdfWriterTest, GivesItsTextBack) {
 TEST_F(PdfWriterTest, DrawsWordsAsWideAsTheyWereMeasured) {
     const std::string word = "Quinacridone−Ωδός";
     const PageModel model = shortSheet(m_fonts, word);
-    const Reading boxes =
+    const ToolRun boxes =
         readWith("pdftotext -bbox " + fileWith(written(model), "boxes.pdf") + " -");
     const std::size_t at = boxes.output.rfind("<word", boxes.output.find(word));
     ASSERT_NE(at, std::string::npos) << boxes.output;
@@ -113,7 +113,7 @@ TEST_F(PdfWriterTest, WritesTheSameBytesInALocaleWithDecimalCommas) {
 TEST_F(PdfWriterTest, TakesThePaperOfTheModel) {
     PageModel letter = shortOne();
     letter.paper = {215.9, 279.4};
-    const Reading info = readWith("pdfinfo " + fileWith(written(letter), "letter.pdf"));
+    const ToolRun info = readWith("pdfinfo " + fileWith(written(letter), "letter.pdf"));
     EXPECT_NE(info.output.find("612 x 792 pts (letter)"), std::string::npos) << info.output;
 }
 

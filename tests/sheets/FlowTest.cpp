@@ -183,5 +183,46 @@ TEST(Flow, RefusesRunningMatterThatLeavesNoHeight) {
               "margins or a shorter running title or footer.");
 }
 
+// The running header has a hairline of its own.
+TEST(Flow, LeavesTheHairlineOfASectionOutAtTheTopOfAPage) {
+    const auto rulesWith = [](int rows) {
+        Flow flow(measurer, setup());
+        flow.table(longTable(rows));
+        flow.heading(1, "Section");
+        flow.paragraph("words");
+        return flow.finish();
+    };
+    bool seenAtTop = false;
+    for (int rows = 1; rows < 40; ++rows) {
+        const PageModel model = rulesWith(rows);
+        for (const Page& page : model.pages) {
+            const TextRun* heading = find(page, "Section");
+            if (!heading)
+                continue;
+            const auto above =
+                std::count_if(page.rules.begin(), page.rules.end(), [&](const Rule& rule) {
+                    return rule.grey == 0 && rule.fromY_mm < heading->baselineY_mm &&
+                           rule.fromY_mm > heading->baselineY_mm - 8;
+                });
+            const bool isFirstText = page.texts.front().text == "Section";
+            seenAtTop = seenAtTop || isFirstText;
+            EXPECT_EQ(above, isFirstText ? 0 : 1) << rows;
+        }
+    }
+    EXPECT_TRUE(seenAtTop);
+}
+
+TEST(Flow, KeepsSignaturesUnderAHeadingWithThePartBeforeIt) {
+    for (int lines = 30; lines < 60; ++lines) {
+        Flow flow(measurer, setup());
+        for (int i = 0; i < lines; ++i)
+            flow.paragraph("line");
+        flow.heading(1, "Signed");
+        flow.signatureLines({"Artist", "Printer"});
+        const PageModel model = flow.finish();
+        EXPECT_EQ(model.pages.back().texts.front().text, "line") << lines;
+    }
+}
+
 }  // namespace
 }  // namespace rackbook

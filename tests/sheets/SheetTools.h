@@ -57,6 +57,14 @@ inline std::string wordsOf(const PageModel& model) {
     return all;
 }
 
+// Whether the text stands on the sheet, however its lines were broken inside one part of it.
+inline bool says(const PageModel& model, const std::string& text) {
+    std::string all = wordsOf(model);
+    for (char& c : all)
+        c = c == '\n' ? ' ' : c;
+    return all.find(text) != std::string::npos;
+}
+
 // "page 1", then for each baseline its height in mm and its runs with a bar between them.
 inline std::string linesOf(const PageModel& model) {
     std::string all;

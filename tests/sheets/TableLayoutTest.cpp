@@ -168,5 +168,17 @@ TEST(TableLayout, RefusesAHeaderTallerThanHalfAPage) {
               "headers of its columns in the template.");
 }
 
+TEST(TableLayout, KeepsARowWithTheNextWhereItAsks) {
+    Table table = twoColumns(Alignment::left);
+    for (int i = 0; i < 6; ++i)
+        table.rows.push_back({{"a", "b"}});
+    table.rows[2].keepsWithNext = true;
+    const StripGroup rows = laid(table).rows;
+    ASSERT_EQ(rows.size(), 6u);
+    EXPECT_FALSE(rows[1].keepsWithNext);
+    EXPECT_TRUE(rows[2].keepsWithNext);
+    EXPECT_FALSE(rows[3].keepsWithNext);
+}
+
 }  // namespace
 }  // namespace rackbook

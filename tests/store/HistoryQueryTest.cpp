@@ -4,11 +4,15 @@
 
 #include <cmath>
 
+#include "HistoryText.h"
 #include "StoreBook.h"
+#include "calc/HistoryOf.h"
+#include "store/RecordReader.h"
 
 namespace rackbook {
 namespace {
 
+using test::HistoryText;
 using test::takeSound;
 
 CivilMinute minuteOf(const char* text) {
@@ -295,6 +299,16 @@ TEST_F(HistoryQueryTest, GivesThoseThatAreAskedFor) {
     filter.impressions.clear();
     filter.edition = "unknown";
     EXPECT_TRUE(historyIn(book(), filter).impressions.empty());
+}
+
+// There are two ways to a history: from the tables, and from records in memory.
+TEST_F(HistoryQueryTest, GivesTheSameAsTheRecordsDo) {
+    BookFile full = BookFile::create({folder().file("full.book"), test::schemaFolder(), 0});
+    takeSound(full, test::namedRecords());
+    takeSound(full, test::fullRecords());
+    const std::string text = HistoryText(historyIn(full)).text();
+    EXPECT_EQ(text, HistoryText(historyOf(everythingIn(full))).text());
+    EXPECT_NE(text.find("impression "), std::string::npos);
 }
 
 TEST_F(HistoryQueryTest, LabelsImpressions) {

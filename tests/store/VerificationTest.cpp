@@ -70,6 +70,25 @@ TEST_F(VerificationTest, FindsNothingInASoundBook) {
               hexOf(textFrom("SELECT hash FROM journal ORDER BY entry DESC LIMIT 1")));
 }
 
+TEST_F(VerificationTest, TellsHowFarItIs) {
+    std::vector<Record> records;
+    for (int i = 0; i < 2500; ++i) {
+        Mix mix;
+        mix.id = "many-" + std::to_string(i);
+        mix.name = "n";
+        records.push_back(mix);
+    }
+    takeSound(book(), records);
+    std::size_t told = 0;
+    EXPECT_TRUE(verify(book(), decodeRecord, [&](std::size_t entries) {
+                    told += entries;
+                }).findings.empty());
+    const auto entries = static_cast<std::size_t>(journalLength(book()));
+    EXPECT_EQ(entries, static_cast<std::size_t>(numberFrom("SELECT count(*) FROM journal")));
+    EXPECT_LE(told, 2 * entries);
+    EXPECT_GT(told + 2000, 2 * entries);
+}
+
 TEST_F(VerificationTest, FindsNothingInAnEmptyBook) {
     const BookFile empty = BookFile::create({folder().file("empty.book"), test::schemaFolder(), 0});
     const Verification result = verify(empty, decodeRecord);
