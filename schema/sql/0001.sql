@@ -23,7 +23,7 @@ CREATE TABLE journal (
     id TEXT NOT NULL,
     earlier INTEGER REFERENCES journal (entry),  -- the entry that this one takes the place of
     reason TEXT,
-    salt BLOB NOT NULL,           -- 16 random bytes
+    salt BLOB,                    -- 16 random bytes; NULL with the payload
     payload TEXT,                 -- the whole record as JSON; NULL where it had to be forgotten
     payloadHash BLOB NOT NULL,    -- SHA-256 of salt and payload
     previousHash BLOB NOT NULL,   -- hash of the entry before this one; 32 zero bytes for the first

@@ -166,7 +166,9 @@ private:
     Named readWithinYear(std::int64_t year, std::string_view rest) {
         if (rest[0] != '-' || (rest.size() != 3 && rest.size() != 6) ||
             (rest.size() == 6 && rest[3] != '-'))
-            refuse("month and day are two digits each, with hyphens between");
+            refuse(rest.find(' ') == std::string_view::npos
+                       ? "month and day are two digits each, with hyphens between"
+                       : "a clock time follows its day after a T, without a space");
         const std::string_view month = rest.substr(1, 2);
         const std::string_view day = rest.size() == 6 ? rest.substr(4, 2) : std::string_view{};
         if (month == "XX") {

@@ -85,7 +85,9 @@ std::vector<std::uint32_t> fillImpressions(const RecordSet& records, History& hi
     for (std::size_t i = 0; i < impressions.size(); ++i)
         history.impressions.push_back(
             {static_cast<std::int64_t>(i), records.indexOf<Edition>(impressions[i].edition.id),
-             impressions[i].workingNumber, impressions[i].fate, impressions[i].holder.has_value()});
+             impressions[i].workingNumber, impressions[i].fate,
+             impressions[i].fateOn ? impressions[i].fateOn->earliest() : beginningOfTime,
+             impressions[i].holder.has_value()});
     std::stable_sort(history.impressions.begin(), history.impressions.end(),
                      [](const HistoryImpression& a, const HistoryImpression& b) {
                          return a.edition != b.edition ? a.edition < b.edition

@@ -10,7 +10,8 @@ Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinu
     readiness.rows.reserve(history.impressions.size());
     Assessment assessment(history, rules, asOf);
     for (std::size_t i = 0; i < history.impressions.size(); ++i) {
-        if (history.impressions[i].fate != ImpressionFate::kept)
+        const HistoryImpression& impression = history.impressions[i];
+        if (impression.fate != ImpressionFate::kept && impression.fateFrom <= asOf)
             ++readiness.leftOut;
         else
             readiness.rows.push_back(assessment.assess(i));

@@ -90,7 +90,7 @@ struct ReadinessRow {
 struct Readiness {
     CivilMinute asOf = 0;
     std::vector<ReadinessRow> rows;  // in the order of History::impressions
-    std::size_t leftOut = 0;         // spoiled or destroyed: not assessed
+    std::size_t leftOut = 0;         // spoiled or destroyed by then: not assessed
 };
 
 // What happened after asOf is left out.

@@ -57,8 +57,10 @@ std::vector<Finding> findingsOf(const AuditContext& context,
     for (const AuditRule& rule : auditRules()) {
         if (std::find(wanted.begin(), wanted.end(), rule.name) == wanted.end())
             continue;
-        for (Finding& finding : rule.run(context))
+        for (Finding& finding : rule.run(context)) {
+            finding.rule = rule.name;
             findings.push_back(std::move(finding));
+        }
     }
     return findings;
 }

@@ -33,8 +33,13 @@ ExitCode run(CommandContext& context) {
     }
     BookFile book = BookFile::create(options);
     context.console.out() << "A new book was made: " << book.path() << "\n\n";
-    if (studio)
-        return recordMade(context, book, {{record, std::nullopt}});
+    if (studio) {
+        const ExitCode code = recordMade(context, book, {{record, std::nullopt}});
+        context.console.out() << "\nNext come the people, places and tins, with rackbook enter "
+                                 "party, place and lot; then\nrackbook edition, layer and "
+                                 "impressions. README.md walks through a first evening.\n";
+        return code;
+    }
     context.console.out()
         << "It holds nothing yet. Take in record files with rackbook take-in; one of them must\n"
            "hold the record of kind book, with studio and timeZone.\n";

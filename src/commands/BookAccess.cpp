@@ -71,7 +71,7 @@ CivilMinute asOfDay(const CommandContext& context, const Book& studio) {
     if (!on)
         return EdtfDate::ofDay(civilMinuteAt(nowEpoch_s(), studio.timeZone)).latest();
     const EdtfDate day = EdtfDate::parse(*on, "--on");
-    if (day.isBadlyKnown())
+    if (day.isBadlyKnown() || day.hasTime())
         throw UsageError("--on takes one day", "Write it as 2026-03-20.");
     return day.latest();
 }

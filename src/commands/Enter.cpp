@@ -113,7 +113,7 @@ void printChanges(Console& console, const Record& before, const Record& after) {
                 names.push_back(field);
     Table table({{"field"}, {"before"}, {"after"}});
     for (const std::string& name : names)
-        if (textIn(was, name) != textIn(is, name))
+        if (textIn(was, name) != textIn(is, name) && name != "contact")
             table.addRow({name, textIn(was, name), textIn(is, name)});
     if (!table.isEmpty())
         console.out() << "\n" << table.text(console.width(), {});

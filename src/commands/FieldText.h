@@ -16,8 +16,8 @@ std::vector<std::pair<std::string, std::string>> fieldTexts(const Record& record
 // "layer TIDE/L3, start 2026-03-04, impressions TIDE:1-18 …"
 std::string fieldsInOneLine(const Record& record);
 
-// Ids with a common beginning and a number after the last slash, as "TIDE:1-12,15", the way they may
-// be given on the command line; other ids are listed.
+// Ids with a common beginning and a number after the last slash, as "TIDE:1-12,15", the way they
+// may be given on the command line; other ids are listed.
 std::string idsInShort(const std::vector<std::string>& ids);
 
 }  // namespace rackbook

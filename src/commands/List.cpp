@@ -1,10 +1,13 @@
 #include "commands/List.h"
 
+#include <algorithm>
 #include <map>
+#include <set>
 
 #include "base/Text.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
+#include "commands/Contacts.h"
 #include "commands/FieldText.h"
 #include "commands/JsonReport.h"
 #include "commands/Whereabouts.h"
@@ -109,37 +112,76 @@ const std::vector<ListColumn>& columnsOf(RecordKind kind) {
     return columns.at(kind);
 }
 
-// Whether a record is of that edition, as far as its kind says so itself.
+// What belongs to one edition, by id.
+struct EditionIds {
+    std::string edition;
+    std::set<std::string> impressions;
+    std::set<std::string> layers;
+    std::set<std::string> mixes;
+};
+
+EditionIds idsOf(const BookFile& book, const std::string& editionId) {
+    EditionIds ids{editionId, {}, {}, {}};
+    for (const Impression& impression : allOf<Impression>(book))
+        if (impression.edition.id == editionId)
+            ids.impressions.insert(impression.id);
+    for (const Layer& layer : allOf<Layer>(book))
+        if (layer.edition.id == editionId)
+            ids.layers.insert(layer.id);
+    for (const Mix& mix : allOf<Mix>(book))
+        if (mix.edition && mix.edition->id == editionId)
+            ids.mixes.insert(mix.id);
+    return ids;
+}
+
+// Whether a record is of that edition. Pre: canBeFiltered(R::kind).
 template <class R>
-bool isOf(const R& record, const std::string& editionId) {
+bool isOf(const R& record, const EditionIds& ids) {
     if constexpr (std::is_same_v<R, Block> || std::is_same_v<R, Layer> ||
                   std::is_same_v<R, Impression>)
-        return record.edition.id == editionId;
+        return record.edition.id == ids.edition;
     else if constexpr (std::is_same_v<R, Mix>)
-        return record.edition && record.edition->id == editionId;
+        return record.edition && record.edition->id == ids.edition;
+    else if constexpr (std::is_same_v<R, Weighing>)
+        return ids.mixes.count(record.mix.id) != 0;
+    else if constexpr (std::is_same_v<R, Pull>)
+        return ids.layers.count(record.layer.id) != 0;
+    else if constexpr (std::is_same_v<R, Move> || std::is_same_v<R, Look> ||
+                       std::is_same_v<R, Transfer>)
+        return std::any_of(
+            record.impressions.begin(), record.impressions.end(),
+            [&](const Ref<Impression>& ref) { return ids.impressions.count(ref.id) != 0; });
     else
         return true;
 }
 
+const std::vector<RecordKind>& kindsOfEditions() {
+    static const std::vector<RecordKind> kinds = {
+        RecordKind::block, RecordKind::mix,        RecordKind::weighing,
+        RecordKind::layer, RecordKind::impression, RecordKind::pull,
+        RecordKind::move,  RecordKind::look,       RecordKind::transfer};
+    return kinds;
+}
+
 bool canBeFiltered(RecordKind kind) {
-    return kind == RecordKind::block || kind == RecordKind::layer ||
-           kind == RecordKind::impression || kind == RecordKind::mix;
+    const std::vector<RecordKind>& kinds = kindsOfEditions();
+    return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
 std::vector<Record> wantedRecords(const CommandContext& context, const BookFile& book,
                                   RecordKind kind) {
-    std::optional<std::string> editionId;
+    std::optional<EditionIds> ids;
     if (const std::optional<std::string> edition = context.arguments.value("edition")) {
         if (!canBeFiltered(kind))
             throw UsageError(
                 "records of kind " + std::string(textOf(kind)) + " cannot be listed by edition",
                 "Leave --edition out.");
-        editionId = editionNamed(book, *edition).id;
+        ids = idsOf(book, editionNamed(book, *edition).id);
     }
     std::vector<Record> records;
     withRecordType(kind, [&](auto tag) {
         for (auto& record : allOf<typename decltype(tag)::Type>(book))
-            if (!editionId || isOf(record, *editionId))
+            if (!ids || isOf(record, *ids))
                 records.emplace_back(std::move(record));
     });
     return records;
@@ -154,7 +196,7 @@ void printTable(CommandContext& context, const BookFile& book, RecordKind kind,
     std::map<std::string, std::string> places;
     if (withPlace) {
         headings.push_back({"now at"});
-        places = whereabouts(book);
+        places = whereabouts(book, nowAt(bookRecordOf(book)).latest());
     }
     Table table(headings);
     for (const Record& record : records) {
@@ -177,9 +219,7 @@ ExitCode run(CommandContext& context) {
     const RecordKind kind = recordKindNamed(context.arguments.text("kind"));
     const BookFile book = bookToRead(context);
     std::vector<Record> records = wantedRecords(context, book, kind);
-    for (Record& record : records)
-        if (Party* party = std::get_if<Party>(&record))
-            party->contact.reset();
+    withholdContacts(records);
     if (!context.arguments.has("json")) {
         printTable(context, book, kind, records);
         return ExitCode::success;
@@ -204,7 +244,14 @@ Command listCommand() {
                    ". Contacts of people are never listed.";
     spec.positionals = {{"kind", "The kind of record."}};
     spec.options = {
-        {"edition", "CODE", "Only what belongs to this edition.", false, false, {}, {}}};
+        {"edition",
+         "CODE",
+         "Only what belongs to this edition: blocks, layers, mixes, weighings, impressions, pulls, "
+         "moves, looks and transfers.",
+         false,
+         false,
+         {},
+         {}}};
     spec.reportsJson = true;
     spec.examples = {{"rackbook list edition", "All editions."},
                      {"rackbook list lot", "All tins, tubes and jars."}};

@@ -5,6 +5,7 @@
 #include "commands/Moving.h"
 #include "commands/OptionRows.h"
 #include "commands/RecordNamed.h"
+#include "commands/StoredEarly.h"
 
 namespace rackbook {
 
@@ -26,7 +27,10 @@ ExitCode run(CommandContext& context) {
     if (why == MoveWhy::destroy)
         for (MadeRecord& sheet : withFate(selection.sheets, ImpressionFate::destroyed, dayIn(at)))
             made.push_back(std::move(sheet));
-    return recordMade(context, book, made);
+    const ExitCode code = recordMade(context, book, made);
+    if (why != MoveWhy::destroy && !context.arguments.has("dry-run"))
+        warnOfStoredEarly(context.console, book, selection.sheets, at.latest());
+    return code;
 }
 
 }  // namespace

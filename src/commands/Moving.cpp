@@ -8,8 +8,9 @@ namespace rackbook {
 std::optional<Ref<Place>> placeShared(const BookFile& book, const std::vector<Impression>& sheets,
                                       const EdtfDate& at) {
     HistoryFilter filter;
+    filter.impressions.emplace();
     for (const Impression& sheet : sheets)
-        filter.impressions.push_back(sheet.id);
+        filter.impressions->push_back(sheet.id);
     const History history = historyIn(book, filter);
     std::vector<Stay> stays;
     std::optional<int> shared;

@@ -20,8 +20,9 @@ HistoryFilter filterOf(const CommandContext& context, const BookFile& book) {
     if (!words)
         return filter;
     const SheetSelection selection = sheetsNamed(book, *words);
+    filter.impressions.emplace();
     for (const Impression& impression : selection.sheets)
-        filter.impressions.push_back(impression.id);
+        filter.impressions->push_back(impression.id);
     return filter;
 }
 
@@ -118,7 +119,7 @@ Command readyCommand() {
         {"too-early", "", "Only what was put away before it was ready.", false, false, {}, {}},
         {"why",
          "",
-         "Give the reasons for those that are ready or not affected too.",
+         "Give all reasons, also of what is ready or not affected, and the house rules.",
          false,
          false,
          {},

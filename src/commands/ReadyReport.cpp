@@ -8,6 +8,7 @@
 #include "base/Numbers.h"
 #include "base/Ranges.h"
 #include "base/Text.h"
+#include "calc/Wording.h"
 #include "cli/Table.h"
 #include "cli/Wrap.h"
 #include "commands/JsonReport.h"
@@ -16,18 +17,16 @@ namespace rackbook {
 
 namespace {
 
-std::string spanText(const TimeSpan& span) {
-    const std::string first = formatDay(span.earliest);
-    return dayOf(span.earliest) == dayOf(span.latest) ? first
-                                                      : first + " to " + formatDay(span.latest);
-}
+// More than any studio has existed: one end of the count is open.
+constexpr double mostDays = 1e6;
 
 std::string daysText(const ReadinessRow& row) {
     if (row.pull < 0)
         return {};
     // Whole days that have passed, as the reasons count them.
     const std::string low = formatFixed(std::floor(row.daysLow), 0);
-    const std::string high = formatFixed(std::floor(row.daysHigh), 0);
+    const std::string high =
+        row.daysHigh > mostDays ? "any number" : formatFixed(std::floor(row.daysHigh), 0);
     return (low == high ? low : low + "–" + high) + " of " + formatFixed(row.daysNeeded, 0);
 }
 
@@ -35,7 +34,7 @@ std::string layerText(const ReadinessRow& row, const History& history) {
     if (row.layer < 0)
         return {};
     const HistoryLayer& layer = history.layers[static_cast<std::size_t>(row.layer)];
-    std::string text = std::to_string(layer.ordinal) + ", " + spanText(row.pulled);
+    std::string text = std::to_string(layer.ordinal) + ", pulled " + dayWords(row.pulled);
     if (row.extenderShare.isKnown())
         text += ", " + formatFixed(row.extenderShare.best * 100, 0) + " % base";
     return text;
@@ -54,12 +53,25 @@ std::string lookText(const ReadinessRow& row, const History& history) {
     return text;
 }
 
+std::string reasonsText(const ReadinessRow& row, const ReadyFacts& facts) {
+    std::string why;
+    for (const std::string& sentence : reasonsFor(row, facts.history, facts.rules))
+        why += (why.empty() ? "" : " ") + sentence;
+    return why;
+}
+
 std::string placeText(const ReadinessRow& row, const History& history) {
     return row.place < 0 ? "not known" : history.places[static_cast<std::size_t>(row.place)].name;
 }
 
-// What a line of the table says; impressions that agree in all of it share a line.
-using LineKey = std::tuple<int, std::string, std::string, std::string, std::string, std::string>;
+bool isExplained(const ReadinessRow& row, const ReadyFacts& facts) {
+    return facts.explainsAll || mayNeedLight(row.verdict);
+}
+
+// What a line of the table says, and the reasons where they are given; impressions that agree in
+// all of it share a line.
+using LineKey =
+    std::tuple<int, std::string, std::string, std::string, std::string, std::string, std::string>;
 
 struct Line {
     std::vector<int> numbers;
@@ -74,7 +86,8 @@ std::map<LineKey, Line> linesOf(const ReadyFacts& facts) {
         const ImpressionLabel& label = facts.labels[static_cast<std::size_t>(row.impression)];
         Line& line =
             lines[{urgencyOf(row.verdict), label.edition, layerText(row, facts.history),
-                   daysText(row), lookText(row, facts.history), placeText(row, facts.history)}];
+                   daysText(row), lookText(row, facts.history), placeText(row, facts.history),
+                   isExplained(row, facts) ? reasonsText(row, facts) : ""}];
         if (line.numbers.empty())
             line.sample = i;
         line.numbers.push_back(label.workingNumber);
@@ -155,21 +168,22 @@ void printReadiness(Console& console, const ReadyFacts& facts) {
     console.out() << "\n";
     for (const auto& [key, line] : lines) {
         const ReadinessRow& row = facts.readiness.rows[line.sample];
-        if (!facts.explainsAll && lines.size() > 1 && !mayNeedLight(row.verdict))
+        if (!isExplained(row, facts) && lines.size() > 1)
             continue;
         console.out() << console.emphasis(printable(std::get<1>(key) + " " +
                                                     formatRanges(line.numbers) + ": " +
                                                     verdictWords(row.verdict)))
                       << "\n";
-        std::string why;
-        for (const std::string& sentence : reasonsFor(row, facts.history, facts.rules))
-            why += (why.empty() ? "" : " ") + sentence;
+        const std::string why = reasonsText(row, facts);
         for (const std::string& piece : wrapped(printable(why), std::min(console.width() - 2, 96)))
             console.out() << "  " << piece << "\n";
         console.out() << "\n";
     }
     printSummary(console, facts);
-    printRules(console, facts.rules);
+    if (facts.explainsAll)
+        printRules(console, facts.rules);
+    else if (!facts.chosen.empty())
+        console.out() << "Judged by the house rules; --why prints them, and all reasons.\n";
 }
 
 Tree readinessTree(const ReadyFacts& facts) {
@@ -188,10 +202,14 @@ Tree readinessTree(const ReadyFacts& facts) {
         if (row.pull >= 0) {
             const HistoryLayer& layer = facts.history.layers[static_cast<std::size_t>(row.layer)];
             one.set("layer", layer.ordinal);
-            one.set("pulledEarliest", formatMinute(row.pulled.earliest));
-            one.set("pulledLatest", formatMinute(row.pulled.latest));
+            if (row.pulled.earliest != beginningOfTime)
+                one.set("pulledEarliest", formatMinute(row.pulled.earliest));
+            if (row.pulled.latest != endOfTime)
+                one.set("pulledLatest", formatMinute(row.pulled.latest));
             one.set("extenderShare", row.extenderShare.best);
-            one.set("lightDaysLow", row.daysLow).set("lightDaysHigh", row.daysHigh);
+            one.set("lightDaysLow", row.daysLow);
+            if (row.daysHigh <= mostDays)
+                one.set("lightDaysHigh", row.daysHigh);
             one.set("lightDaysNeeded", row.daysNeeded);
         }
         one.set("touchDry", row.touchDry);

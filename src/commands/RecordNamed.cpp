@@ -16,9 +16,9 @@ const char* neededFields(RecordKind kind) {
         case RecordKind::lot:
             return " lotKind=ink colourWords=\"...\"";
         case RecordKind::mix:
-            return " name=\"...\" purpose=portion";
+            return " name=\"...\" purpose=stock";
         case RecordKind::block:
-            return " name=\"...\" edition=CODE";
+            return " name=\"...\" edition=ID";
         default:
             return " FIELD=VALUE";
     }

@@ -8,6 +8,7 @@
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
 #include "commands/ClockShifts.h"
+#include "commands/Contacts.h"
 #include "commands/FieldText.h"
 #include "exchange/RecordCodec.h"
 #include "store/RecordReader.h"
@@ -50,27 +51,6 @@ std::vector<Finding> findingsOf(const std::vector<IntakeProblem>& problems,
     return findings;
 }
 
-// The time zone that clock times are meant in: of the incoming book record, else of the book.
-std::optional<std::string> timeZoneFor(const BookFile& book,
-                                       const std::vector<IncomingRecord>& records) {
-    for (const IncomingRecord& incoming : records)
-        if (const Book* studio = std::get_if<Book>(&incoming.record))
-            return studio->timeZone;
-    if (countOf(book, RecordKind::book) == 0)
-        return std::nullopt;
-    return bookRecordOf(book).timeZone;
-}
-
-std::vector<Finding> clockShiftFindings(const BookFile& book, const RecordFileReader& reader,
-                                        const std::vector<IncomingRecord>& records) {
-    const std::optional<std::string> timeZone = timeZoneFor(book, records);
-    std::vector<IntakeProblem> problems;
-    for (std::size_t i = 0; timeZone && i < records.size(); ++i)
-        for (const Complaint& complaint : clockShiftComplaints(records[i].record, *timeZone))
-            problems.push_back({i, complaint.pointer, complaint.what, {}, complaint.remedy});
-    return findingsOf(problems, reader);
-}
-
 IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
                     const std::vector<EntryOutcome>& outcomes) {
     std::map<RecordKind, IntakeTally::Line> lines;
@@ -99,9 +79,32 @@ IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
     return tally;
 }
 
+// The time zone that clock times are meant in: of the incoming book record, else of the book.
+std::optional<std::string> timeZoneFor(const BookFile& book,
+                                       const std::vector<IncomingRecord>& records) {
+    for (const IncomingRecord& incoming : records)
+        if (const Book* studio = std::get_if<Book>(&incoming.record))
+            return studio->timeZone;
+    if (countOf(book, RecordKind::book) == 0)
+        return std::nullopt;
+    return bookRecordOf(book).timeZone;
+}
+
+std::vector<Finding> clockShiftFindings(const BookFile& book, const RecordFileReader& reader,
+                                        const std::vector<IncomingRecord>& records) {
+    const std::optional<std::string> timeZone = timeZoneFor(book, records);
+    std::vector<IntakeProblem> problems;
+    for (std::size_t i = 0; timeZone && i < records.size(); ++i)
+        for (const Complaint& complaint : clockShiftComplaints(records[i].record, *timeZone))
+            problems.push_back({i, complaint.pointer, complaint.what, {}, complaint.remedy});
+    return findingsOf(problems, reader);
+}
+
 std::vector<EntryOutcome> takeEntries(BookFile& book, RecordFileReader& reader,
                                       std::vector<Entry> entries, const IntakeTerms& terms) {
     std::vector<Finding> findings = reader.findings();
+    for (Finding& finding : clockShiftFindings(book, reader, reader.records()))
+        findings.push_back(std::move(finding));
     if (reader.hasUnreadable())
         throw RefusedInput(std::move(findings));
     IntakeTerms tried = terms;
@@ -158,9 +161,6 @@ IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeT
                          const std::optional<std::string>& changedOn) {
     std::vector<IncomingRecord>& records = reader.records();
     keepWithheldContacts(book, records);
-    const std::vector<Finding> shifts = clockShiftFindings(book, reader, records);
-    if (!shifts.empty())
-        throw RefusedInput(shifts);
     std::vector<Entry> entries;
     entries.reserve(records.size());
     for (const IncomingRecord& incoming : records)
@@ -183,9 +183,6 @@ ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<M
         reader.add(one.record, "the command line");
     if (!reader.findings().empty())
         throw RefusedInput(reader.findings());
-    const std::vector<Finding> shifts = clockShiftFindings(book, reader, reader.records());
-    if (!shifts.empty())
-        throw RefusedInput(shifts);
     std::vector<Entry> entries;
     for (std::size_t i = 0; i < made.size(); ++i)
         entries.push_back({reader.records()[i].record, reader.records()[i].payload,
@@ -195,7 +192,8 @@ ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<M
     const std::vector<EntryOutcome> outcomes = takeEntries(book, reader, std::move(entries), terms);
     Table table({{"", Align::left}, {"record"}, {"what it says"}});
     for (std::size_t i = 0; i < made.size(); ++i) {
-        const Record& record = reader.records()[i].record;
+        Record record = reader.records()[i].record;
+        withholdContact(record);
         table.addRow({outcomeWord(outcomes[i]), nameOf(kindOf(record), idOf(record)),
                       fieldsInOneLine(record)});
     }
@@ -213,8 +211,10 @@ ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<M
 }
 
 std::string freshId(RecordKind kind, const EdtfDate& at) {
+    // An open beginning is no day to name a record by.
+    const CivilMinute day = at.earliest() == beginningOfTime ? at.latest() : at.earliest();
     static constexpr char letters[] = "abcdefghjkmnpqrstuvwxyz23456789";
-    std::string id = std::string(textOf(kind)) + "-" + formatDay(at.earliest()) + "-";
+    std::string id = std::string(textOf(kind)) + "-" + formatDay(day) + "-";
     for (const char byte : randomBytes(6))
         id += letters[static_cast<unsigned char>(byte) % (sizeof letters - 1)];
     return id;

@@ -3,9 +3,11 @@
 #include "base/Text.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
+#include "commands/Contacts.h"
 #include "commands/FieldText.h"
 #include "commands/JsonReport.h"
 #include "commands/RecordNamed.h"
+#include "commands/SheetSelection.h"
 #include "commands/ShowEdition.h"
 #include "commands/ShowImpression.h"
 #include "commands/ShowMix.h"
@@ -15,12 +17,17 @@ namespace rackbook {
 
 namespace {
 
-// An edition goes by its code too.
+// An edition goes by its code too, an impression as CODE:7.
 template <class R>
 R recordToShow(const BookFile& book, const std::string& words) {
-    if constexpr (std::is_same_v<R, Edition>)
+    if constexpr (std::is_same_v<R, Edition>) {
         return editionNamed(book, words);
-    else
+    } else if constexpr (std::is_same_v<R, Impression>) {
+        const SheetSelection selection = sheetsNamed(book, words);
+        if (selection.sheets.size() != 1)
+            throw UsageError(words + " names more than one impression", "Name one.");
+        return selection.sheets.front();
+    } else
         return recordNamed<R>(book, words);
 }
 
@@ -40,8 +47,10 @@ void print(CommandContext& context, const BookFile& book, const Record& record) 
     for (const auto& [name, text] : fieldTexts(record))
         table.addRow({name, text});
     console.out() << table.text(console.width(), "It says nothing but its id.");
-    if (const Mix* mix = std::get_if<Mix>(&record))
-        MixShowing::ofMix(book, *mix).print(console);
+    if (const Mix* mix = std::get_if<Mix>(&record)) {
+        printWeighings(console, book, *mix);
+        MixShowing::ofMix(book, *mix, nowAt(bookRecordOf(book)).latest()).print(console);
+    }
     if (const Pull* pull = std::get_if<Pull>(&record))
         MixShowing::ofPull(book, *pull).print(console);
     if (const Impression* impression = std::get_if<Impression>(&record))
@@ -54,20 +63,22 @@ Tree reportOf(const BookFile& book, const Record& record) {
     Tree report = newReport("show");
     report.set("record", treeOf(record));
     if (const Mix* mix = std::get_if<Mix>(&record))
-        report.set("contents", MixShowing::ofMix(book, *mix).tree());
+        report.set("contents",
+                   MixShowing::ofMix(book, *mix, nowAt(bookRecordOf(book)).latest()).tree());
     if (const Pull* pull = std::get_if<Pull>(&record))
         report.set("laidDown", MixShowing::ofPull(book, *pull).tree());
     if (const Impression* impression = std::get_if<Impression>(&record))
         report.set("events", treeOf(eventsOf(book, *impression)));
+    if (const Edition* edition = std::get_if<Edition>(&record))
+        addEdition(report, book, *edition);
     return report;
 }
 
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     Record record = wantedRecord(context, book);
-    Party* party = std::get_if<Party>(&record);
-    if (party != nullptr && !context.arguments.has("with-contacts"))
-        party->contact.reset();
+    if (!context.arguments.has("with-contacts"))
+        withholdContact(record);
     if (context.arguments.has("json"))
         context.console.out() << jsonText(reportOf(book, record));
     else
@@ -83,14 +94,19 @@ Command showCommand() {
     spec.group = "Questions";
     spec.summary = "Show one record with what belongs to it";
     spec.details =
-        "Of a mix: what it holds now, by lot, through every parent mix. Of a pull: what it laid "
-        "down. Of an impression: everything that happened to it. Of an edition: its layers and its "
+        "Of a mix: what went in and out, and what it holds now, by lot, through every parent mix. "
+        "Of "
+        "a pull: what it laid down. Of an impression: everything that happened to it. Of an "
+        "edition: its layers and its "
         "count. Of anything else: what was recorded.";
-    spec.positionals = {{"kind", "The kind of record, see rackbook list --help."},
-                        {"id", "Its id; of an edition also its code."}};
+    spec.positionals = {
+        {"kind", "The kind of record, see rackbook list --help."},
+        {"id", "Its id; of an edition also its code, of an impression also CODE:7."}};
     spec.options = {
         {"with-contacts", "", "Show the private contact of a party too.", false, false, {}, {}}};
     spec.reportsJson = true;
+    spec.examples = {{"rackbook show impression EEL:3", "What happened to one sheet."},
+                     {"rackbook show mix eel-l4-letdown", "How a mix was made, and what is left."}};
     return {spec, run};
 }
 

@@ -18,16 +18,44 @@ std::string percentOr(const Estimate& share, const char* otherwise) {
     return share.isKnown() ? formatFixed(share.best * 100, 1) : otherwise;
 }
 
-void printLayers(Console& console, const BookFile& book, const Edition& edition) {
+// One pull of a layer, or a layer that was not pulled yet.
+struct LayerRun {
+    Layer layer;
+    std::optional<Pull> pull;
+    Estimate base;  // shares of the ink
+    Estimate drier;
+};
+
+std::vector<LayerRun> runsOf(const BookFile& book, const Edition& edition) {
     const History history = historyIn(book);
     const MixLedger ledger(ledgerByKind(history));
     const std::vector<Pull> pulls = allOf<Pull>(book);  // in the order of the history's pulls
-    std::vector<Layer> layers;
-    for (Layer& layer : allOf<Layer>(book))
-        if (layer.edition.id == edition.id)
-            layers.push_back(std::move(layer));
-    std::sort(layers.begin(), layers.end(),
-              [](const Layer& a, const Layer& b) { return a.ordinal < b.ordinal; });
+    std::vector<LayerRun> runs;
+    for (Layer& layer : allOf<Layer>(book)) {
+        if (layer.edition.id != edition.id)
+            continue;
+        const std::size_t before = runs.size();
+        for (std::size_t i = 0; i < pulls.size(); ++i)
+            if (pulls[i].layer.id == layer.id)
+                runs.push_back({layer, pulls[i],
+                                ledger.shareAtPull(i, static_cast<int>(LotKind::base)),
+                                ledger.shareAtPull(i, static_cast<int>(LotKind::drier))});
+        if (runs.size() == before)
+            runs.push_back({layer, std::nullopt, {}, {}});
+    }
+    std::stable_sort(runs.begin(), runs.end(), [](const LayerRun& a, const LayerRun& b) {
+        return a.layer.ordinal < b.layer.ordinal;
+    });
+    return runs;
+}
+
+std::string baseText(const LayerRun& run) {
+    if (!run.base.isKnown() && run.layer.extenderShare)
+        return formatFixed(*run.layer.extenderShare * 100, 1) + " (remembered)";
+    return percentOr(run.base, "not known");
+}
+
+void printLayers(Console& console, const BookFile& book, const Edition& edition) {
     Table table({{"layer", Align::right},
                  {"colour"},
                  {"pulled"},
@@ -36,30 +64,27 @@ void printLayers(Console& console, const BookFile& book, const Edition& edition)
                  {"base %", Align::decimal},
                  {"drier %", Align::decimal},
                  {"pull"}});
-    for (const Layer& layer : layers) {
-        bool any = false;
-        for (std::size_t i = 0; i < pulls.size(); ++i) {
-            if (pulls[i].layer.id != layer.id)
-                continue;
-            any = true;
-            const auto share = [&](LotKind kind) {
-                return percentOr(ledger.shareAtPull(i, static_cast<int>(kind)), "not known");
-            };
-            table.addRow({std::to_string(layer.ordinal), layer.colourWords, pulls[i].start.text(),
-                          std::to_string(pulls[i].impressions.size()),
-                          std::to_string(pulls[i].spoiled.size()), share(LotKind::base),
-                          share(LotKind::drier), pulls[i].id});
-        }
-        if (!any)
-            table.addRow(
-                {std::to_string(layer.ordinal), layer.colourWords, "not yet", "", "", "", "", ""});
+    for (const LayerRun& run : runsOf(book, edition)) {
+        const std::string ordinal = std::to_string(run.layer.ordinal);
+        if (run.pull)
+            table.addRow({ordinal, run.layer.colourWords, run.pull->start.text(),
+                          std::to_string(run.pull->impressions.size()),
+                          std::to_string(run.pull->spoiled.size()), baseText(run),
+                          percentOr(run.drier, "not known"), run.pull->id});
+        else
+            table.addRow({ordinal, run.layer.colourWords, "not yet", "", "", "", "", ""});
     }
     console.out() << "\n"
                   << console.emphasis("Layers in printing order") << "\n"
                   << table.text(console.width(), "No layer is planned yet.");
 }
 
-void printCount(Console& console, const BookFile& book, const Edition& edition) {
+struct CountLine {
+    std::string words;
+    std::size_t count = 0;
+};
+
+std::vector<CountLine> countOf(const BookFile& book, const Edition& edition) {
     std::map<std::string, std::size_t> counts;
     std::size_t all = 0;
     for (const Impression& impression : allOf<Impression>(book)) {
@@ -73,10 +98,17 @@ void printCount(Console& console, const BookFile& book, const Edition& edition) 
         else
             ++counts["not signed yet"];
     }
-    Table table({{"impressions"}, {"count", Align::right}});
+    std::vector<CountLine> lines;
     for (const auto& [words, count] : counts)
-        table.addRow({words, std::to_string(count)});
-    table.addRow({"together", std::to_string(all)});
+        lines.push_back({words, count});
+    lines.push_back({"together", all});
+    return lines;
+}
+
+void printCount(Console& console, const BookFile& book, const Edition& edition) {
+    Table table({{"impressions"}, {"count", Align::right}});
+    for (const CountLine& line : countOf(book, edition))
+        table.addRow({line.words, std::to_string(line.count)});
     console.out() << "\n" << console.emphasis("Count") << "\n" << table.text(console.width(), "");
 }
 
@@ -85,6 +117,26 @@ void printCount(Console& console, const BookFile& book, const Edition& edition) 
 void printEdition(Console& console, const BookFile& book, const Edition& edition) {
     printLayers(console, book, edition);
     printCount(console, book, edition);
+}
+
+void addEdition(Tree& report, const BookFile& book, const Edition& edition) {
+    Tree runs = Tree::array();
+    for (const LayerRun& run : runsOf(book, edition)) {
+        Tree one = Tree::object();
+        one.set("layer", run.layer.id).set("ordinal", run.layer.ordinal);
+        if (run.pull) {
+            one.set("pull", run.pull->id).set("start", run.pull->start.text());
+            one.set("sheets", run.pull->impressions.size());
+            one.set("spoiled", run.pull->spoiled.size());
+            one.set("baseShare", run.base.best).set("drierShare", run.drier.best);
+        }
+        runs.add(std::move(one));
+    }
+    report.set("layers", std::move(runs));
+    Tree counts = Tree::object();
+    for (const CountLine& line : countOf(book, edition))
+        counts.set(line.words, line.count);
+    report.set("count", std::move(counts));
 }
 
 }  // namespace rackbook

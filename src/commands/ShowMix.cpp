@@ -14,8 +14,8 @@ namespace rackbook {
 
 class MixShowingMaker {
 public:
-    explicit MixShowingMaker(const BookFile& book)
-        : m_lots(allOf<Lot>(book)), m_history(historyIn(book)), m_ledger(ledgerByLot(m_history)) {}
+    MixShowingMaker(const BookFile& book, CivilMinute asOf)
+        : m_lots(allOf<Lot>(book)), m_history(historyIn(book)), m_ledger(ledgerByLot(m_history, asOf)) {}
 
     const MixLedger& ledger() const { return m_ledger; }
     const History& history() const { return m_history; }
@@ -65,17 +65,46 @@ std::string percent(double share) {
 
 }  // namespace
 
-MixShowing MixShowing::ofMix(const BookFile& book, const Mix& mix) {
-    const MixShowingMaker maker(book);
+MixShowing MixShowing::ofMix(const BookFile& book, const Mix& mix, CivilMinute asOf) {
+    const MixShowingMaker maker(book, asOf);
     const MixContents contents = maker.ledger().atEnd(positionOf<Mix>(book, mix.id));
     return maker.showing("What it holds now", contents, contents.total_g.best);
 }
 
 MixShowing MixShowing::ofPull(const BookFile& book, const Pull& pull) {
-    const MixShowingMaker maker(book);
+    const MixShowingMaker maker(book, endOfTime);
     const std::size_t position = positionOf<Pull>(book, pull.id);
     return maker.showing("What was laid down", maker.ledger().atPull(position),
                          maker.history().pulls[position].inkUsed_g);
+}
+
+void printWeighings(Console& console, const BookFile& book, const Mix& mix) {
+    std::vector<Weighing> weighings;
+    for (Weighing& weighing : allOf<Weighing>(book))
+        if (weighing.mix.id == mix.id || (weighing.fromMix && weighing.fromMix->id == mix.id))
+            weighings.push_back(std::move(weighing));
+    std::stable_sort(weighings.begin(), weighings.end(), [](const Weighing& a, const Weighing& b) {
+        return a.at.earliest() != b.at.earliest() ? a.at.earliest() < b.at.earliest()
+                                                  : a.sequence < b.sequence;
+    });
+    Table table({{"when"}, {"what"}, {"g", Align::decimal}, {"weighing"}});
+    for (const Weighing& weighing : weighings) {
+        std::string what;
+        if (weighing.mix.id != mix.id)
+            what = "out, into mix " + weighing.mix.id;
+        else if (weighing.lot)
+            what = "in, from lot " + weighing.lot->id;
+        else if (weighing.fromMix)
+            what = "in, from mix " + weighing.fromMix->id;
+        else
+            what = weighing.act == WeighingAct::discard ? "out, thrown away" : "out";
+        table.addRow({weighing.at.text(), what,
+                      weighing.mass_g ? formatShortest(*weighing.mass_g) : "not known",
+                      weighing.id});
+    }
+    console.out() << "\n"
+                  << console.emphasis("What went in and out") << "\n"
+                  << table.text(console.width(), "No weighing is recorded.");
 }
 
 void MixShowing::print(Console& console) const {

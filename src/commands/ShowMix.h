@@ -1,4 +1,4 @@
-// What a mix holds, and what a pull laid down, for rackbook show.
+// How a mix was made, what it holds, and what a pull laid down, for rackbook show.
 #pragma once
 
 #include <string>
@@ -11,11 +11,15 @@
 
 namespace rackbook {
 
+// Every weighing of the mix, in the order of time.
+void printWeighings(Console& console, const BookFile& book, const Mix& mix);
+
 // Contents by lot, computed through every parent mix; shares with their bounds where masses are
 // badly known.
 class MixShowing {
 public:
-    static MixShowing ofMix(const BookFile& book, const Mix& mix);
+    // As of that minute.
+    static MixShowing ofMix(const BookFile& book, const Mix& mix, CivilMinute asOf = endOfTime);
     static MixShowing ofPull(const BookFile& book, const Pull& pull);
 
     void print(Console& console) const;

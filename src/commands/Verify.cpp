@@ -1,5 +1,6 @@
 #include "commands/Verify.h"
 
+#include "base/Text.h"
 #include "commands/BookAccess.h"
 #include "commands/JsonReport.h"
 #include "exchange/RecordCodec.h"
@@ -21,7 +22,7 @@ Tree reportOf(const Verification& verification) {
 
 void print(Console& console, const std::string& path, const Verification& verification) {
     for (const Finding& finding : verification.findings)
-        console.out() << describe(finding) << "\n";
+        console.out() << printable(describe(finding)) << "\n";
     if (!verification.findings.empty()) {
         console.out() << "\n" << verification.findings.size() << " findings in " << path << ".\n";
         return;

@@ -43,6 +43,9 @@ void setMass(const CommandContext& context, Weighing& weighing) {
     weighing.massHigh_g = context.arguments.number("high");
 }
 
+// Numbers beyond this are part of somebody's own way of naming, not counted on from.
+constexpr long long mostWeighings = 1'000'000;
+
 // The next number after those of the mix, and the next place among weighings of the same time.
 void setOrder(const BookFile& book, Weighing& weighing) {
     const std::string beginning = weighing.mix.id + "/";
@@ -50,17 +53,22 @@ void setOrder(const BookFile& book, Weighing& weighing) {
     for (const Weighing& other : allOf<Weighing>(book)) {
         if (other.at == weighing.at)
             weighing.sequence = std::max(weighing.sequence, other.sequence + 1);
-        if (other.id.rfind(beginning, 0) == 0)
-            highest = std::max(highest, parseWhole(other.id.substr(beginning.size())).value_or(0));
+        if (other.id.rfind(beginning, 0) != 0)
+            continue;
+        const long long number = parseWhole(other.id.substr(beginning.size())).value_or(0);
+        if (number <= mostWeighings)
+            highest = std::max(highest, number);
     }
-    weighing.id = beginning + std::to_string(highest + 1);
+    do {
+        weighing.id = beginning + std::to_string(++highest);
+    } while (wasStruck(book, Weighing::kind, weighing.id));
 }
 
 // Says where the weighing recorded last took more than can have been there.
 void warnOfOverdraw(Console& console, const BookFile& book) {
-    // No id is empty: the weighings and pulls alone are wanted.
+    // The weighings and pulls alone are wanted.
     HistoryFilter noSheets;
-    noSheets.impressions = {""};
+    noSheets.impressions.emplace();
     const History history = historyIn(book, noSheets);
     const MixLedger ledger(ledgerByLot(history));
     const double tolerance_g =

@@ -5,14 +5,14 @@
 
 namespace rackbook {
 
-std::map<std::string, std::string> whereabouts(const BookFile& book) {
+std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute asOf) {
     const History history = historyIn(book);
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     std::map<std::string, std::string> places;
     std::vector<Stay> stays;
     for (std::size_t i = 0; i < history.impressions.size(); ++i) {
-        staysOf(history, i, endOfTime, stays);
-        if (!stays.empty() && stays.back().place >= 0 && stays.back().to.latest == endOfTime)
+        staysOf(history, i, asOf, stays);
+        if (!stays.empty() && stays.back().place >= 0 && stays.back().to.latest > asOf)
             places[labels[i].id] =
                 history.places[static_cast<std::size_t>(stays.back().place)].name;
     }

@@ -4,12 +4,13 @@
 #include <map>
 #include <string>
 
+#include "base/CivilTime.h"
 #include "store/BookFile.h"
 
 namespace rackbook {
 
-// Names of places by id of the impression. One that never moved, or that left a place for nobody
-// knows where, is not in it.
-std::map<std::string, std::string> whereabouts(const BookFile& book);
+// As of that minute, names of places by id of the impression. One that never moved, or that left a
+// place for nobody knows where, is not in it.
+std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute asOf);
 
 }  // namespace rackbook

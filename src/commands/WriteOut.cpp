@@ -6,6 +6,7 @@
 #include "base/Files.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
+#include "commands/Contacts.h"
 #include "exchange/RecordCodec.h"
 #include "exchange/RecordFiles.h"
 #include "exchange/Selection.h"
@@ -14,20 +15,6 @@
 namespace rackbook {
 
 namespace {
-
-// Personal contacts leave the book only when asked for; the copy says that there is one.
-std::size_t withholdContacts(std::vector<Record>& records) {
-    std::size_t withheld = 0;
-    for (Record& record : records) {
-        Party* party = std::get_if<Party>(&record);
-        if (party == nullptr || !party->contact)
-            continue;
-        party->contact.reset();
-        party->contactWithheld = true;
-        ++withheld;
-    }
-    return withheld;
-}
 
 std::vector<Record> chosenRecords(const CommandContext& context, const BookFile& book) {
     const RecordSet records = everythingIn(book);

@@ -43,7 +43,9 @@ std::string place(const std::string& file, int line) {
 std::string plainWords(const std::string& message) {
     const std::size_t position = message.find("column ");
     const std::size_t colon = message.find(": ", position == std::string::npos ? 0 : position);
-    return colon == std::string::npos ? message : message.substr(colon + 2);
+    const std::size_t from = colon == std::string::npos ? 0 : colon + 2;
+    // What was read last may be anything, a private contact too.
+    return message.substr(from, message.find("; last read", from) - from);
 }
 
 // Builds the value, refusing what the library would let pass.

@@ -13,9 +13,6 @@ namespace rackbook {
 // text.
 std::string encodeRecord(const Record& record);
 
-// The same, indented for reading.
-std::string encodeRecordForReading(const Record& record);
-
 // Reads a text that encodeRecord wrote. Throws InputError otherwise.
 Record decodeRecord(std::string_view payload);
 

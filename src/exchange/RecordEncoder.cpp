@@ -1,5 +1,3 @@
-#include <nlohmann/json.hpp>
-
 #include "base/Numbers.h"
 #include "exchange/RecordCodec.h"
 #include "records/FieldTraits.h"
@@ -127,10 +125,6 @@ std::string encodeRecord(const Record& record) {
         record);
     text += '}';
     return text;
-}
-
-std::string encodeRecordForReading(const Record& record) {
-    return nlohmann::ordered_json::parse(encodeRecord(record)).dump(2);
 }
 
 }  // namespace rackbook

@@ -94,6 +94,11 @@ Complaints complaintsAboutEnvelope(const Json& root) {
     return complaints;
 }
 
+// Values of this field are private and stand in no message.
+bool isPrivate(const std::string& pointer) {
+    return pointer == "/contact";
+}
+
 std::string jsonExcerpt(const Json& value) {
     return value.is_string() ? value.get<std::string>()
                              : value.dump(-1, ' ', false, Json::error_handler_t::replace);
@@ -131,7 +136,7 @@ void RecordFileReader::readRecords(const std::string& file, std::string text) {
         finding.what = complaint.what;
         finding.remedy = complaint.remedy;
         const Json::json_pointer at(complaint.pointer);
-        if (around.contains(at) && around.at(at).is_primitive())
+        if (!isPrivate(complaint.pointer) && around.contains(at) && around.at(at).is_primitive())
             finding.value = jsonExcerpt(around.at(at));
         m_findings.push_back(std::move(finding));
     };
@@ -172,7 +177,11 @@ void RecordFileReader::readRecords(const std::string& file, std::string text) {
     }
     if (root.is_array())
         return;
-    if (root.is_object() && root.contains("record")) {
+    if (root.is_object() && root.contains("record") && root.contains("records")) {
+        note({"/records", "it is a record and a list of records at once",
+              "Give one record, or {\"rackbookRecords\": 1, \"records\": […]}."},
+             root, {});
+    } else if (root.is_object() && root.contains("record")) {
         from.form = Inner::Form::one;
         takeOne(root, 0);
     } else if (root.is_object() && root.contains("rackbookRecords")) {
@@ -208,7 +217,7 @@ void RecordFileReader::add(const Record& record, const std::string& words) {
         finding.what = complaint.what;
         finding.remedy = complaint.remedy;
         const Json::json_pointer at(complaint.pointer);
-        if (object.contains(at) && object.at(at).is_primitive())
+        if (!isPrivate(complaint.pointer) && object.contains(at) && object.at(at).is_primitive())
             finding.value = jsonExcerpt(object.at(at));
         m_findings.push_back(std::move(finding));
     }
@@ -240,14 +249,6 @@ std::vector<Location> RecordFileReader::locate(const std::vector<RecordSpot>& sp
             places[members[i]].line = lines[i];
     }
     return places;
-}
-
-std::string RecordFileReader::valueAt(const IncomingRecord& record,
-                                      const std::string& pointer) const {
-    const Json object = parseJson(record.payload, "a record");
-    const Json::json_pointer at(pointer);
-    return object.contains(at) && object.at(at).is_primitive() ? jsonExcerpt(object.at(at))
-                                                               : std::string();
 }
 
 std::string recordFileText(const std::vector<std::string>& payloads) {

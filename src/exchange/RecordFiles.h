@@ -56,9 +56,6 @@ public:
     // Where fields of incoming records stand, with their lines.
     std::vector<Location> locate(const std::vector<RecordSpot>& spots) const;
 
-    // The value at a pointer of an incoming record as JSON text, for messages.
-    std::string valueAt(const IncomingRecord& record, const std::string& pointer) const;
-
 private:
     void readRecords(const std::string& file, std::string text);
 

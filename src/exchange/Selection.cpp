@@ -148,8 +148,9 @@ std::vector<Record> editionWithAll(const RecordSet& records, const std::string& 
         return concerns(issue.impressions) || (issue.edition && issue.edition->id == editionId);
     });
     takeWeighings(records, selection);
-    selection.takeWhere<Drawdown>(
-        [&](const Drawdown& drawdown) { return selection.holds(drawdown.mix); });
+    selection.takeWhere<Drawdown>([&](const Drawdown& drawdown) {
+        return selection.holds(drawdown.mix) || selection.holds(drawdown.lot);
+    });
     selection.takeWhere<Reading>([&](const Reading& reading) {
         return selection.holds(reading.drawdown) ||
                (reading.impression && impressions.count(reading.impression->id) != 0);

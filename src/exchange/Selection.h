@@ -14,7 +14,8 @@ std::vector<Record> allRecords(const RecordSet& records);
 // An edition with all that belongs to it (blocks, layers, impressions, their pulls, moves, looks,
 // transfers, sheets handed out, readings and photographs; the mixes of its pulls and layers down
 // to the lots, and drawdowns of these) and everything that any of those name, so that the part can
-// be taken into an empty book. In the order of allRecords. Throws std::out_of_range where the set
+// be taken into an empty book. A move or a transfer that other editions share brings their sheets
+// along. In the order of allRecords. Throws std::out_of_range where the set
 // holds no edition of that id.
 std::vector<Record> editionWithAll(const RecordSet& records, const std::string& editionId);
 

@@ -97,6 +97,8 @@ struct HistoryImpression {
     int edition = -1;
     int workingNumber = 0;
     ImpressionFate fate = ImpressionFate::kept;
+    // From when on the fate can hold; beginningOfTime where no date is recorded.
+    CivilMinute fateFrom = beginningOfTime;
     bool withHolder = false;
 };
 

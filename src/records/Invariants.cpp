@@ -18,6 +18,7 @@ public:
         if (!isKnownTimeZone(r.timeZone))
             add("/timeZone", "the system knows no time zone \"" + r.timeZone + "\"",
                 "Use an IANA name such as Europe/Copenhagen.");
+        currency(r.currency);
         if (r.latitude_deg.has_value() != r.longitude_deg.has_value())
             add(r.latitude_deg ? "/latitude_deg" : "/longitude_deg",
                 "latitude and longitude belong together", "Give both or neither.");
@@ -176,6 +177,10 @@ public:
 
     std::vector<Complaint> operator()(const Issue& r) {
         unique(ids(r.impressions), "/impressions");
+        if (r.contentSha256)
+            hash(*r.contentSha256, "/contentSha256");
+        if (r.fileSha256)
+            hash(*r.fileSha256, "/fileSha256");
         return take();
     }
 
@@ -200,17 +205,14 @@ public:
         if (r.giver.id == r.receiver.id)
             add("/receiver", "giver and receiver are the same", "Name the other party.");
         ordered(r.agreedOn, r.dueOn, "/dueOn", "it is due before it was agreed");
+        currency(r.currency);
         if (r.currency && !r.price)
             add("/currency", "a currency without a price says nothing", "Add price.");
         return take();
     }
 
     std::vector<Complaint> operator()(const Attachment& r) {
-        const bool hex = r.sha256.size() == 64 &&
-                         r.sha256.find_first_not_of("0123456789abcdef") == std::string::npos;
-        if (!hex)
-            add("/sha256", "it is not 64 lower-case hexadecimal digits",
-                "Give the SHA-256 of the file's bytes, as sha256sum prints it.");
+        hash(r.sha256, "/sha256");
         const int subjects = (r.edition ? 1 : 0) + (r.impression ? 1 : 0) + (r.drawdown ? 1 : 0);
         if (subjects > 1)
             add("/edition", "it belongs to one thing",
@@ -249,6 +251,20 @@ private:
         const auto second = std::find(first + 1, written.end(), *twice);
         add(at(list, static_cast<std::size_t>(second - written.begin())), "it stands twice",
             "Keep one of the two.");
+    }
+
+    void hash(const std::string& digits, const char* pointer) {
+        if (digits.size() != 64 ||
+            digits.find_first_not_of("0123456789abcdef") != std::string::npos)
+            add(pointer, "it is not 64 lower-case hexadecimal digits",
+                "Give the SHA-256 of the file's bytes, as sha256sum prints it.");
+    }
+
+    // ISO 4217 writes three capital letters; which of them are in use changes.
+    void currency(const std::optional<std::string>& code) {
+        const auto isCapital = [](char c) { return c >= 'A' && c <= 'Z'; };
+        if (code && (code->size() != 3 || !std::all_of(code->begin(), code->end(), isCapital)))
+            add("/currency", "it is not a currency code", "Use three capitals, as DKK or EUR.");
     }
 
     void pair(bool one, bool other, const char* pointer, const std::string& words) {

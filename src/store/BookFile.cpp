@@ -1,6 +1,7 @@
 #include "store/BookFile.h"
 
 #include <QFile>
+#include <QFileInfo>
 #include <QLockFile>
 
 #include "base/Error.h"
@@ -15,7 +16,10 @@ namespace {
 constexpr std::int64_t applicationId = 0x5261636b;
 
 std::unique_ptr<QLockFile> lockForWriting(const BookOptions& options) {
-    const std::string path = options.path + ".lock";
+    // A link to a book leads to the book's own lock.
+    const std::string target =
+        QFileInfo(QString::fromStdString(options.path)).canonicalFilePath().toStdString();
+    const std::string path = (target.empty() ? options.path : target) + ".lock";
     auto lock = std::make_unique<QLockFile>(QString::fromStdString(path));
     // Age says nothing about a writer; a dead process on this machine is noticed anyway.
     lock->setStaleLockTime(0);
@@ -137,6 +141,8 @@ BookFile BookFile::openToRead(const BookOptions& options) {
     auto inner = std::make_unique<Inner>(options);
     inner->database = openReadable(options);
     configure(*inner->database);
+    // Everything that is read through this handle belongs to one state of the book.
+    inner->database->execute("BEGIN");
     return BookFile(std::move(inner));
 }
 

@@ -31,25 +31,39 @@ constexpr const char* movesSql =
 constexpr const char* looksSql =
     "SELECT key, atEarliest, atLatest, touch, colour FROM look ORDER BY key";
 constexpr const char* impressionsSql =
-    "SELECT key, edition, workingNumber, fate, holder FROM impression";
+    "SELECT key, edition, workingNumber, fate, holder, fateOnEarliest FROM impression";
 constexpr const char* impressionsOrder = " ORDER BY edition, workingNumber";
 constexpr const char* pullListSql = "SELECT impression, pull FROM pull_impressions";
 constexpr const char* moveListSql = "SELECT impression, move FROM move_impressions";
 constexpr const char* lookListSql = "SELECT impression, look FROM look_impressions";
 constexpr const char* standsForSql = "SELECT impression, look FROM look_standsFor";
 
+StoreError damaged(const std::string& what) {
+    return StoreError("the book", what, "Restore the last backup, or run rackbook verify.");
+}
+
 // Positions by key: keys are small and dense.
 class Positions {
 public:
     void note(std::int64_t key, int position) {
+        constexpr std::int64_t highestKey = 1'000'000'000;
+        if (key < 0 || key > highestKey)
+            throw damaged("a row has the number " + std::to_string(key));
         if (key >= static_cast<std::int64_t>(m_positions.size()))
             m_positions.resize(static_cast<std::size_t>(key) + 1, -1);
         m_positions[static_cast<std::size_t>(key)] = position;
     }
     int of(std::int64_t key) const {
-        return key < static_cast<std::int64_t>(m_positions.size())
+        return key >= 0 && key < static_cast<std::int64_t>(m_positions.size())
                    ? m_positions[static_cast<std::size_t>(key)]
                    : -1;
+    }
+    // Pre for a sound book: the row is there.
+    std::uint32_t mustHave(std::int64_t key) const {
+        const int position = of(key);
+        if (position < 0)
+            throw damaged("a row names another that is not there");
+        return static_cast<std::uint32_t>(position);
     }
     int of(const Statement& row, int column) const {
         return row.isNull(column) ? -1 : of(row.whole(column));
@@ -71,8 +85,7 @@ template <class E>
 E wordAt(const Statement& row, int column) {
     const std::optional<E> word = enumFrom<E>(row.view(column));
     if (!word)
-        throw StoreError("the book", "it holds the unknown word \"" + row.text(column) + "\"",
-                         "Restore the last backup, or run rackbook verify.");
+        throw damaged("it holds the unknown word \"" + row.text(column) + "\"");
     return *word;
 }
 
@@ -184,11 +197,11 @@ private:
         Statement row = m_database.prepare(lightSql);
         int current = -1;
         while (row.step()) {
-            const int place = m_places.of(row, 0);
-            HistoryPlace& owner = m_history.places[static_cast<std::size_t>(place)];
-            if (place != current)
+            const std::uint32_t place = m_places.mustHave(row.whole(0));
+            HistoryPlace& owner = m_history.places[place];
+            if (static_cast<int>(place) != current)
                 owner.lightBegin = m_history.light.size();
-            current = place;
+            current = static_cast<int>(place);
             HistoryLight light;
             light.from =
                 row.isNull(1) ? TimeSpan{beginningOfTime, beginningOfTime} : spanAt(row, 1);
@@ -239,12 +252,25 @@ private:
         impression.workingNumber = static_cast<int>(row.whole(2));
         impression.fate = wordAt<ImpressionFate>(row, 3);
         impression.withHolder = !row.isNull(4);
+        if (!row.isNull(5))
+            impression.fateFrom = row.whole(5);
         m_history.impressions.push_back(impression);
+    }
+
+    void sortImpressions() {
+        std::vector<HistoryImpression>& all = m_history.impressions;
+        std::sort(all.begin(), all.end(),
+                  [](const HistoryImpression& a, const HistoryImpression& b) {
+                      return a.edition != b.edition ? a.edition < b.edition
+                                                    : a.workingNumber < b.workingNumber;
+                  });
+        for (std::size_t i = 0; i < all.size(); ++i)
+            m_impressions.note(all[i].key, static_cast<int>(i));
     }
 
     void readImpressions() {
         const std::string select = impressionsSql;
-        if (m_filter.impressions.empty()) {
+        if (!m_filter.impressions) {
             Statement row = m_database.prepare(
                 select +
                 (m_filter.edition ? " WHERE edition = (SELECT key FROM edition WHERE id = ?)"
@@ -259,7 +285,7 @@ private:
         Statement row = m_database.prepare(
             select + " WHERE id = ?1" +
             (m_filter.edition ? " AND edition = (SELECT key FROM edition WHERE id = ?2)" : ""));
-        for (const std::string& id : m_filter.impressions) {
+        for (const std::string& id : *m_filter.impressions) {
             row.bindText(1, id);
             if (m_filter.edition)
                 row.bindText(2, *m_filter.edition);
@@ -267,9 +293,10 @@ private:
                 addImpression(row);
             row.reset();
         }
+        sortImpressions();
     }
 
-    bool wantsAll() const { return m_filter.impressions.empty() && !m_filter.edition; }
+    bool wantsAll() const { return !m_filter.impressions && !m_filter.edition; }
 
     struct Pair {
         std::uint32_t impression;
@@ -284,16 +311,15 @@ private:
             if (wantsAll()) {
                 Statement row = m_database.prepare(sql);
                 while (row.step())
-                    found.push_back({static_cast<std::uint32_t>(m_impressions.of(row.whole(0))),
-                                     static_cast<std::uint32_t>(items.of(row.whole(1)))});
+                    found.push_back(
+                        {m_impressions.mustHave(row.whole(0)), items.mustHave(row.whole(1))});
                 continue;
             }
             Statement row = m_database.prepare(std::string(sql) + " WHERE impression = ?");
             for (std::size_t i = 0; i < m_history.impressions.size(); ++i) {
                 row.bind(1, m_history.impressions[i].key);
                 while (row.step())
-                    found.push_back({static_cast<std::uint32_t>(i),
-                                     static_cast<std::uint32_t>(items.of(row.whole(1)))});
+                    found.push_back({static_cast<std::uint32_t>(i), items.mustHave(row.whole(1))});
                 row.reset();
             }
         }

@@ -10,10 +10,10 @@
 
 namespace rackbook {
 
-// Which impressions are wanted; empty for all of the book. The two are joined by "and".
+// Which impressions are wanted; absent for all of the book. The two are joined by "and".
 struct HistoryFilter {
-    std::optional<std::string> edition;    // id
-    std::vector<std::string> impressions;  // ids
+    std::optional<std::string> edition;                   // id
+    std::optional<std::vector<std::string>> impressions;  // ids
 };
 
 // Throws StoreError. Reads in one transaction, so that what it gives belongs together.

@@ -31,7 +31,6 @@ public:
           m_terms(terms),
           m_keys(database),
           m_projector(database, m_keys),
-          m_journal(database),
           m_steps(entries.size()),
           m_struckLookup(database.prepare(
               "SELECT 1 FROM journal WHERE action = 'strike' AND kind = ? AND id = ?")),
@@ -40,6 +39,8 @@ public:
 
     IntakeResult run() {
         Transaction transaction(m_database);
+        // Only now can no other writer add to the journal.
+        m_journal.emplace(m_database);
         findKeys();
         for (std::size_t i = 0; i < m_entries.size(); ++i) {
             write(i);
@@ -197,7 +198,7 @@ private:
             if (const std::optional<EdtfDate> date = happenedAt(entry.record))
                 m_row.happenedAt = date->text();
         m_row.payload = entry.payload;
-        const std::int64_t number = m_journal.append(m_row);
+        const std::int64_t number = m_journal->append(m_row);
         m_result.firstEntry = m_result.firstEntry == 0 ? number : m_result.firstEntry;
         m_result.lastEntry = number;
         return number;
@@ -255,7 +256,7 @@ private:
     const IntakeTerms& m_terms;
     Keys m_keys;
     Projector m_projector;
-    JournalWriter m_journal;
+    std::optional<JournalWriter> m_journal;
     JournalRow m_row;
     std::vector<Step> m_steps;
     std::vector<Touched> m_touched;

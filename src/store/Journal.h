@@ -43,7 +43,6 @@ class JournalWriter {
 public:
     explicit JournalWriter(Database& database);
 
-    std::int64_t nextIntake() const { return m_intake; }
     // Fills entry, intake, salt and the hashes, and inserts the row. Returns its entry number.
     std::int64_t append(JournalRow& row);
 

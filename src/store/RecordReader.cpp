@@ -228,6 +228,14 @@ std::int64_t countOf(const BookFile& book, RecordKind kind) {
     return book.inner().database->wholeOf("SELECT count(*) FROM " + quoted(textOf(kind)));
 }
 
+bool wasStruck(const BookFile& book, RecordKind kind, const std::string& id) {
+    Statement lookup = book.inner().database->prepare(
+        "SELECT 1 FROM journal WHERE action = 'strike' AND kind = ? AND id = ?");
+    lookup.bindText(1, textOf(kind));
+    lookup.bindText(2, id);
+    return lookup.step();
+}
+
 Book bookRecordOf(const BookFile& book) {
     std::vector<Book> records = allOf<Book>(book);
     if (records.empty())

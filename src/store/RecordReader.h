@@ -24,6 +24,9 @@ RecordSet everythingIn(const BookFile& book);
 // How many records there are of a kind.
 std::int64_t countOf(const BookFile& book, RecordKind kind);
 
+// Whether a record of that id was struck out; its id is never given again.
+bool wasStruck(const BookFile& book, RecordKind kind, const std::string& id);
+
 // The book's own record. Throws StoreError where there is none yet.
 Book bookRecordOf(const BookFile& book);
 

@@ -56,25 +56,30 @@ Statement::Statement(sqlite3* database, std::string_view sql) {
     m_statement.reset(statement);
 }
 
+void Statement::checkBind(int code) {
+    check(sqlite3_db_handle(m_statement.get()), code);
+}
+
 void Statement::bind(int parameter, std::int64_t value) {
-    sqlite3_bind_int64(m_statement.get(), parameter, value);
+    checkBind(sqlite3_bind_int64(m_statement.get(), parameter, value));
 }
 
 void Statement::bind(int parameter, double value) {
-    sqlite3_bind_double(m_statement.get(), parameter, value);
+    checkBind(sqlite3_bind_double(m_statement.get(), parameter, value));
 }
 
 void Statement::bindText(int parameter, std::string_view text) {
-    sqlite3_bind_text64(m_statement.get(), parameter, text.data(), text.size(), SQLITE_STATIC,
-                        SQLITE_UTF8);
+    checkBind(sqlite3_bind_text64(m_statement.get(), parameter, text.data(), text.size(),
+                                  SQLITE_STATIC, SQLITE_UTF8));
 }
 
 void Statement::bindBlob(int parameter, std::string_view bytes) {
-    sqlite3_bind_blob64(m_statement.get(), parameter, bytes.data(), bytes.size(), SQLITE_STATIC);
+    checkBind(sqlite3_bind_blob64(m_statement.get(), parameter, bytes.data(), bytes.size(),
+                                  SQLITE_STATIC));
 }
 
 void Statement::bindNull(int parameter) {
-    sqlite3_bind_null(m_statement.get(), parameter);
+    checkBind(sqlite3_bind_null(m_statement.get(), parameter));
 }
 
 bool Statement::step() {
@@ -175,6 +180,10 @@ std::string Database::textOf(const std::string& sql) const {
     return statement.step() ? statement.text(0) : std::string();
 }
 
+bool Database::isInTransaction() const {
+    return sqlite3_get_autocommit(m_database.get()) == 0;
+}
+
 bool Database::isReadOnly() const {
     return sqlite3_db_readonly(m_database.get(), "main") == 1;
 }
@@ -187,7 +196,10 @@ bool Database::hasBrokenReferences() const {
 }
 
 Transaction::Transaction(Database& database, bool writes) : m_database(database) {
-    m_database.execute(writes ? "BEGIN IMMEDIATE" : "BEGIN");
+    // A reader sees one state of the book for as long as it has it open.
+    m_open = writes || !m_database.isInTransaction();
+    if (m_open)
+        m_database.execute(writes ? "BEGIN IMMEDIATE" : "BEGIN");
 }
 
 Transaction::~Transaction() {

@@ -40,6 +40,8 @@ public:
     bool isNull(int column) const;
 
 private:
+    void checkBind(int code);
+
     struct Finalize {
         void operator()(sqlite3_stmt* statement) const;
     };
@@ -64,6 +66,7 @@ public:
     // References whose check was put off to the commit and that lead nowhere now.
     bool hasBrokenReferences() const;
     bool isReadOnly() const;
+    bool isInTransaction() const;
     const std::string& path() const { return m_path; }
 
 private:

@@ -119,7 +119,7 @@ void measureDailyVerb(const std::string& folder) {
     std::vector<Ref<Impression>> sheets;
     {
         const BookFile book = BookFile::openToRead({path, schemaFolder, 5});
-        const History history = historyIn(book, {"E1", {}});
+        const History history = historyIn(book, {"E1", std::nullopt});
         for (const ImpressionLabel& label : labelsOf(book, history))
             if (sheets.size() < 20)
                 sheets.push_back({label.id});

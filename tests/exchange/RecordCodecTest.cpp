@@ -68,15 +68,6 @@ TEST(RecordCodec, GivesEqualTextForEqualRecordsHoweverTheyWereWritten) {
     EXPECT_EQ(reader.records()[0].payload, reader.records()[1].payload);
 }
 
-TEST(RecordCodec, IndentsForReading) {
-    Mix mix;
-    mix.id = "m";
-    mix.name = "n";
-    EXPECT_EQ(encodeRecordForReading(mix),
-              "{\n  \"record\": \"mix\",\n  \"id\": \"m\",\n  \"name\": \"n\",\n  \"purpose\": "
-              "\"stock\"\n}");
-}
-
 TEST(RecordCodec, RefusesTextThatItDidNotWrite) {
     const auto refusal = [](const char* text) {
         return messageOf<InputError>([&] { decodeRecord(text); });

@@ -284,7 +284,7 @@ TEST_F(HistoryQueryTest, GivesThoseThatAreAskedFor) {
     EXPECT_EQ(rows(ofEdition.looksOf, 0), (Rows{0, 1}));
     EXPECT_EQ(rows(ofEdition.movesOf, 1), Rows{});
     EXPECT_EQ(ofEdition.places.size(), 3u);
-    filter.impressions = {"r2", "h1"};
+    filter.impressions = std::vector<std::string>{"r2", "h1"};
     const History ofBoth = historyIn(book(), filter);
     ASSERT_EQ(ofBoth.impressions.size(), 1u);
     EXPECT_EQ(ofBoth.impressions[0].workingNumber, 2);
@@ -294,9 +294,9 @@ TEST_F(HistoryQueryTest, GivesThoseThatAreAskedFor) {
     EXPECT_EQ(ofIds.impressions[0].workingNumber, 2);
     EXPECT_EQ(ofIds.impressions[1].workingNumber, 7);
     EXPECT_EQ(rows(ofIds.movesOf, 1), Rows{0});
-    filter.impressions = {"unknown"};
+    filter.impressions = std::vector<std::string>{"unknown"};
     EXPECT_TRUE(historyIn(book(), filter).impressions.empty());
-    filter.impressions.clear();
+    filter.impressions.reset();
     filter.edition = "unknown";
     EXPECT_TRUE(historyIn(book(), filter).impressions.empty());
 }

@@ -1,0 +1,28 @@
+#include "commands/StoredEarly.h"
+
+#include "base/Ranges.h"
+#include "calc/Readiness.h"
+#include "store/HistoryQuery.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+void warnOfStoredEarly(Console& console, const BookFile& book,
+                       const std::vector<Impression>& sheets, CivilMinute asOf) {
+    HistoryFilter filter;
+    filter.impressions.emplace();
+    for (const Impression& sheet : sheets)
+        filter.impressions->push_back(sheet.id);
+    const History history = historyIn(book, filter);
+    const HouseRules rules(bookRecordOf(book).houseRules);
+    std::vector<int> numbers;
+    for (const ReadinessRow& row : readinessOf(history, rules, asOf).rows)
+        if (row.putAwayEarly && row.verdict != Verdict::ready && row.lightNow != LightState::lit)
+            numbers.push_back(
+                history.impressions[static_cast<std::size_t>(row.impression)].workingNumber);
+    if (!numbers.empty())
+        console.out() << "\nPut away too early, by the record: " << formatRanges(numbers)
+                      << ". rackbook ready says why; rackbook hang brings them out.\n";
+}
+
+}  // namespace rackbook
