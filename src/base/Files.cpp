@@ -60,7 +60,18 @@ std::string readStandardInput(std::size_t most) {
     return readAll(file, "standard input", most);
 }
 
+std::string beginningOf(const std::string& path, std::size_t count) {
+    QFile file(q(path));
+    if (!QFileInfo(q(path)).isFile() || !file.open(QIODevice::ReadOnly))
+        return {};
+    return file.read(static_cast<qint64>(count)).toStdString();
+}
+
 void writeFileSafely(const std::string& path, std::string_view bytes) {
+    // Renaming over a device or a pipe would put a file in its place.
+    const QFileInfo there(q(path));
+    if (there.exists() && !there.isFile())
+        throw StoreError(path, "it is no regular file", "Name another file.");
     QSaveFile file(q(path));
     const auto failed = [&] {
         return StoreError(path, "it cannot be written: " + file.errorString().toStdString(),

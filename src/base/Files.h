@@ -14,7 +14,11 @@ std::string readFile(const std::string& path, std::size_t most);
 // Reads standard input to its end, with the same limit.
 std::string readStandardInput(std::size_t most);
 
-// Writes to a temporary file beside `path`, syncs it and renames it. Throws StoreError.
+// At most the first `count` bytes; empty where it is no regular file or cannot be read.
+std::string beginningOf(const std::string& path, std::size_t count);
+
+// Writes to a temporary file beside `path`, syncs it and renames it. Throws StoreError, also where
+// something other than a regular file is there.
 void writeFileSafely(const std::string& path, std::string_view bytes);
 
 // Makes the folder and its parents. Throws StoreError.

@@ -16,6 +16,18 @@ const char* severityName(Severity severity) {
     return "error";
 }
 
+namespace {
+
+constexpr std::size_t longestPart = 300;
+
+std::string excerpt(const std::string& value, std::size_t longest) {
+    std::string text = printable(value);
+    const std::size_t end = offsetOfCodePoint(text, longest);
+    return end < text.size() ? text.substr(0, end) + "…" : text;
+}
+
+}  // namespace
+
 std::string describe(const Location& where) {
     std::string text = where.file;
     if (where.line > 0)
@@ -25,7 +37,7 @@ std::string describe(const Location& where) {
             continue;
         if (!text.empty())
             text += " ";
-        text += *part;
+        text += excerpt(*part, longestPart);
     }
     return text;
 }
@@ -46,10 +58,7 @@ std::string describe(const Finding& finding) {
 }
 
 std::string excerpt(const std::string& value) {
-    constexpr std::size_t longest = 60;
-    std::string text = printable(value);
-    const std::size_t end = offsetOfCodePoint(text, longest);
-    return end < text.size() ? text.substr(0, end) + "…" : text;
+    return excerpt(value, 60);
 }
 
 }  // namespace rackbook

@@ -42,6 +42,10 @@ std::string percentWords(const Estimate& share) {
 std::string daysWords(double low, double high) {
     const double from = std::floor(low + hair);
     const double to = std::floor(high + hair);
+    // More than any studio has existed: the count has no upper end.
+    constexpr double mostDays = 1e6;
+    if (to > mostDays)
+        return formatFixed(from, 0) + " days or more";
     if (to > from + 1)
         return formatFixed(from, 0) + " to " + formatFixed(to, 0) + " days";
     return formatFixed(from, 0) + (from == 1 ? " day" : " days");

@@ -11,6 +11,9 @@ namespace rackbook {
 BookOptions bookOptionsOf(const CommandContext& context) {
     BookOptions options;
     options.path = bookPath(context.arguments);
+    // To SQLite a name that begins with a colon means no file.
+    if (options.path.front() == ':')
+        options.path = "./" + options.path;
     options.schemaFolder = context.folders.schema;
     return options;
 }

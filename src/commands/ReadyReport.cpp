@@ -34,7 +34,7 @@ std::string layerText(const ReadinessRow& row, const History& history) {
     if (row.layer < 0)
         return {};
     const HistoryLayer& layer = history.layers[static_cast<std::size_t>(row.layer)];
-    std::string text = std::to_string(layer.ordinal) + ", pulled " + dayWords(row.pulled);
+    std::string text = std::to_string(layer.ordinal) + ", " + dayWords(row.pulled);
     if (row.extenderShare.isKnown())
         text += ", " + formatFixed(row.extenderShare.best * 100, 0) + " % base";
     return text;

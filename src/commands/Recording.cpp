@@ -5,6 +5,7 @@
 
 #include "base/Clock.h"
 #include "base/Sha256.h"
+#include "base/Text.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
 #include "commands/ClockShifts.h"
@@ -100,8 +101,21 @@ std::vector<Finding> clockShiftFindings(const BookFile& book, const RecordFileRe
     return findingsOf(problems, reader);
 }
 
+// What goes into the journal beside the records is read by people too.
+void requirePlainText(const std::string& option, const std::string& text) {
+    constexpr std::size_t longest = 2000;
+    const bool blank = text.find_first_not_of(" \t\n") == std::string::npos;
+    if (blank || controlCharacterIn(text) || text.size() > longest)
+        throw UsageError(
+            option + " wants plain words, at most " + std::to_string(longest) + " bytes of them",
+            "Write it anew.");
+}
+
 std::vector<EntryOutcome> takeEntries(BookFile& book, RecordFileReader& reader,
                                       std::vector<Entry> entries, const IntakeTerms& terms) {
+    requirePlainText("--by", terms.recordedBy);
+    if (terms.reason)
+        requirePlainText("--reason", *terms.reason);
     std::vector<Finding> findings = reader.findings();
     for (Finding& finding : clockShiftFindings(book, reader, reader.records()))
         findings.push_back(std::move(finding));

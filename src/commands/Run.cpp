@@ -52,7 +52,8 @@ int runProgram(const std::vector<std::string>& words, std::ostream& out, std::os
         out.flush();
         if (!out)
             throw StoreError("standard output", "it cannot be written",
-                             "Check the disk or the program it is piped to.");
+                             "The command itself was done, only its report is lost; check the disk "
+                             "or the program it is piped to.");
     } catch (const Error& error) {
         report(console, error.what());
         code = error.exitCode();

@@ -45,6 +45,11 @@ std::string fit(const std::string& code) {
     return !name.empty() && name.front() == '.' ? "-" + name : name;
 }
 
+// A slip of the hand must not cost a book or a template.
+bool isPdf(const std::string& file) {
+    return beginningOf(file, 5) == "%PDF-";
+}
+
 std::string fileFor(const CommandContext& context, const SheetKind& kind,
                     const std::optional<Edition>& edition, CivilMinute asOf) {
     const std::string file = context.arguments.value("out").value_or(
@@ -52,6 +57,9 @@ std::string fileFor(const CommandContext& context, const SheetKind& kind,
     if (fileExists(file) && !context.arguments.has("replace"))
         throw UsageError(file + " is there already",
                          "--replace writes over it; --out names another file.");
+    if (fileExists(file) && !isPdf(file))
+        throw UsageError(file + " is no PDF, and only a PDF is written over",
+                         "Name another file with --out.");
     return file;
 }
 

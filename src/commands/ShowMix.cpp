@@ -15,7 +15,9 @@ namespace rackbook {
 class MixShowingMaker {
 public:
     MixShowingMaker(const BookFile& book, CivilMinute asOf)
-        : m_lots(allOf<Lot>(book)), m_history(historyIn(book)), m_ledger(ledgerByLot(m_history, asOf)) {}
+        : m_lots(allOf<Lot>(book)),
+          m_history(historyIn(book)),
+          m_ledger(ledgerByLot(m_history, asOf)) {}
 
     const MixLedger& ledger() const { return m_ledger; }
     const History& history() const { return m_history; }

@@ -39,6 +39,8 @@ void print(Console& console, const IntakeTally& tally, bool dryRun, const std::s
                       std::to_string(line.updated), std::to_string(line.corrected),
                       std::to_string(line.unchanged)});
     console.out() << table.text(console.width(), "No records were given.") << "\n";
+    if (tally.lines.empty())
+        return;
     if (tally.written() == 0)
         console.out() << "The book says all of this already; nothing was changed.\n";
     else if (dryRun)
@@ -53,6 +55,10 @@ ExitCode run(CommandContext& context) {
     for (const std::string& path : context.arguments.values("file"))
         readInto(reader, path);
     const std::optional<std::string> changedOn = context.arguments.value("changed-on");
+    if (changedOn && context.arguments.has("reason"))
+        throw UsageError("--reason and --changed-on exclude each other",
+                         "Give --reason where the book was wrong, --changed-on where the thing "
+                         "itself has changed.");
     if (changedOn)
         EdtfDate::parse(*changedOn, "--changed-on");
     BookFile book = bookToWrite(context);

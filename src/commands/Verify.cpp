@@ -29,6 +29,9 @@ void print(Console& console, const std::string& path, const Verification& verifi
     }
     console.out() << path << " is what was recorded: " << verification.entries
                   << " journal entries, every hash right, every table equal to the journal.\n"
+                  << (verification.forgotten > 0
+                          ? std::to_string(verification.forgotten) + " of them were forgotten.\n"
+                          : "")
                   << "Hash of the last entry: " << verification.lastHash << "\n"
                   << "Whoever notes that hash elsewhere can prove later that nothing before it "
                      "was changed.\n";

@@ -46,6 +46,9 @@ void requireBook(const Database& database, const std::string& path) {
         throw StoreError(path, "it is not a book",
                          "Name a book made by rackbook begin; nothing was changed.");
     const std::int64_t version = database.wholeOf("PRAGMA user_version");
+    if (version < 1)
+        throw StoreError(path, "it is not a book, or its making was not finished",
+                         "Name a book made by rackbook begin; nothing was changed.");
     if (version > bookVersion)
         throw StoreError(path,
                          "it was written by a newer Rackbook (version " + std::to_string(version) +
@@ -121,18 +124,30 @@ BookFile BookFile::create(const BookOptions& options) {
     inner->writerLock = lockForWriting(options);
     // Another process may have made it while this one waited for the lock.
     requireFreeName(options.path);
-    try {
-        inner->database =
-            std::make_unique<Database>(options.path, OpenMode::create, options.wait_s * 1000);
-        inner->database->execute("PRAGMA journal_mode = WAL");
-        configure(*inner->database);
-        migrate(*inner->database, options.schemaFolder, bookVersion);
-    } catch (...) {
-        inner->database.reset();
+    // Made under another name, so that a book of the right name is always a whole one.
+    const std::string unfinished = options.path + ".unfinished";
+    const auto removeUnfinished = [&] {
         for (const char* ending : {"", "-wal", "-shm"})
-            QFile::remove(QString::fromStdString(options.path + ending));
+            QFile::remove(QString::fromStdString(unfinished + ending));
+    };
+    removeUnfinished();
+    try {
+        Database made(unfinished, OpenMode::create, options.wait_s * 1000);
+        made.execute("PRAGMA journal_mode = WAL");
+        configure(made);
+        migrate(made, options.schemaFolder, bookVersion);
+    } catch (...) {
+        removeUnfinished();
         throw;
     }
+    if (!QFile::rename(QString::fromStdString(unfinished), QString::fromStdString(options.path))) {
+        removeUnfinished();
+        throw StoreError(options.path, "the book cannot be given its name",
+                         "Check the permissions of the folder.");
+    }
+    inner->database =
+        std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);
+    configure(*inner->database);
     return BookFile(std::move(inner));
 }
 

@@ -142,6 +142,12 @@ public:
           m_decode(decode),
           m_onEntries(onEntries) {}
 
+    // The findings about the journal alone.
+    std::vector<Finding> journalFindings() {
+        checkChain();
+        return std::move(m_result.findings);
+    }
+
     Verification run() {
         // One view of the book for all the checks, whatever a writer does meanwhile.
         Transaction view(*m_book.inner().database, false);
@@ -173,6 +179,7 @@ private:
         JournalRow row;
         std::string previous = firstPreviousHash();
         std::int64_t expected = 1;
+        const std::size_t before = m_result.findings.size();
         EntryCounter counter(m_onEntries);
         while (journal.next(row)) {
             counter.next();
@@ -190,13 +197,33 @@ private:
             if (rowHashOf(row) != row.hash)
                 add("chain", entryName(row.entry), "it was changed after it was recorded",
                     restoreRemedy);
+            if (!row.payload && !row.salt.empty())
+                add("chain", entryName(row.entry),
+                    "its record is gone, though it was not forgotten: its salt is there",
+                    restoreRemedy);
             m_result.forgotten += row.payload ? 0 : 1;
             previous = row.hash;
             expected = row.entry + 1;
             ++m_result.entries;
         }
         m_result.lastHash = hexOf(previous);
+        if (tablesKnowMore())
+            add("chain", "the journal", "the tables name entries that it does not hold",
+                restoreRemedy);
+        m_journalIsSound = m_result.findings.size() == before;
     }
+
+    // Rows that come from entries which are not there: the journal has lost its end.
+    bool tablesKnowMore() const {
+        for (const std::string& kind : enumNames<RecordKind>())
+            if (m_database.wholeOf("SELECT count(*) FROM " + quoted(kind) +
+                                   " WHERE entry NOT IN (SELECT entry FROM journal)") > 0)
+                return true;
+        return false;
+    }
+
+    // Making tables again from a damaged journal would spoil what is whole.
+    const char* mending() const { return m_journalIsSound ? rebuildRemedy : restoreRemedy; }
 
     void compareTables() {
         const BookOptions& options = m_book.inner().options;
@@ -263,7 +290,7 @@ private:
                 hasMine && hasMade ? "it differs from what the journal says"
                 : hasMine          ? "the journal knows of no such row"
                                    : "the journal has it, the table does not",
-                rebuildRemedy);
+                mending());
             return;
         }
     }
@@ -274,6 +301,7 @@ private:
     const Database& m_database;
     const RecordDecoder& m_decode;
     const OnEntries& m_onEntries;
+    bool m_journalIsSound = true;
     Verification m_result;
 };
 
@@ -289,6 +317,10 @@ std::int64_t journalLength(const BookFile& book) {
 
 void rebuild(BookFile& book, const RecordDecoder& decode) {
     Database& database = *book.inner().database;
+    const OnEntries silent;
+    if (!Proof(book, decode, silent).journalFindings().empty())
+        throw StoreError(book.path(), "its journal is damaged, so the tables are not made from it",
+                         restoreRemedy);
     Transaction transaction(database);
     database.execute("PRAGMA defer_foreign_keys = ON");
     for (const std::string& table : projectionTables(database))

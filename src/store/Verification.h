@@ -36,6 +36,7 @@ Verification verify(const BookFile& book, const RecordDecoder& decode,
 std::int64_t journalLength(const BookFile& book);
 
 // Empties every table but the journal and makes it again from the journal, in one transaction.
+// Throws StoreError where the journal itself is damaged.
 // Pre: `book` was opened to write.
 void rebuild(BookFile& book, const RecordDecoder& decode);
 

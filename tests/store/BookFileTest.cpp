@@ -205,8 +205,22 @@ TEST_F(BookFileTest, IsReadWhileAnotherProcessWrites) {
     EXPECT_EQ(countOf(reader, RecordKind::look), 2);
     writer.letGo();
     ASSERT_EQ(writer.said(), "done");
-    EXPECT_EQ(countOf(reader, RecordKind::look), 0);
+    // What is read through one handle belongs to one state.
+    EXPECT_EQ(countOf(reader, RecordKind::look), 2);
+    EXPECT_EQ(countOf(BookFile::openToRead(options()), RecordKind::look), 0);
     writer.letGo();
+}
+
+TEST_F(BookFileTest, IsTheSameBookUnderEveryNameThatLeadsToIt) {
+    book();
+    const std::string link = folder().file("link.book");
+    std::filesystem::create_symlink(path(), link);
+    const std::string message = messageOf<StoreError>([&] {
+        BookFile::openToWrite({link, test::schemaFolder(), 0});
+    });
+    EXPECT_EQ(message.substr(0, message.find(" by ")), link + ": it is being written");
+    close();
+    BookFile::openToWrite({link, test::schemaFolder(), 0});
 }
 
 TEST_F(BookFileTest, IsFreeAgainAfterItsWriterWasKilled) {

@@ -7,7 +7,9 @@
 namespace rackbook {
 namespace {
 
+using test::problemsOf;
 using test::takeSound;
+using test::textOfProblems;
 
 class StrikeTest : public test::StoreBook {
 protected:
