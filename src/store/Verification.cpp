@@ -151,8 +151,9 @@ public:
     Verification run() {
         // One view of the book for all the checks, whatever a writer does meanwhile.
         Transaction view(*m_book.inner().database, false);
-        checkFile();
+        // First, since what is to be done about the rest depends on it.
         checkChain();
+        checkFile();
         compareTables();
         return std::move(m_result);
     }
@@ -171,7 +172,7 @@ private:
         Statement references = m_database.prepare("PRAGMA foreign_key_check");
         while (references.step())
             add("references", references.text(0) + " row " + std::to_string(references.whole(1)),
-                "it names a row of " + references.text(2) + " that is not there", rebuildRemedy);
+                "it names a row of " + references.text(2) + " that is not there", mending());
     }
 
     void checkChain() {

@@ -11,6 +11,7 @@ GateFacts goodFacts() {
     facts.hasTouch = facts.hasColour = true;
     facts.touch = Touch::dry;
     facts.colour = LookColour::trueColour;
+    facts.daysAtColourLook = 14;
     return facts;
 }
 
@@ -20,6 +21,16 @@ GateResult judge(GateKind kind, const GateFacts& facts) {
 
 TEST(Gates, AllPassWhereNothingIsMissing) {
     EXPECT_TRUE(allPassed(judgeGates(goodFacts())));
+}
+
+// Fresh ink looks true before it turns (common practice, no source).
+TEST(Gates, ATrueColourSeenBeforeItsDaysInLightAsksForAnotherLook) {
+    GateFacts facts = goodFacts();
+    facts.daysAtColourLook = 12.9;
+    EXPECT_EQ(judge(GateKind::colour, facts).state, GateState::open);
+    EXPECT_EQ(judge(GateKind::colour, facts).need, GateNeed::look);
+    facts.daysAtColourLook = 13;
+    EXPECT_EQ(judge(GateKind::colour, facts).state, GateState::passed);
 }
 
 TEST(Gates, EachKindHasOneGate) {

@@ -118,7 +118,7 @@ TEST_F(ReadinessLight, BadlyKnownDatesGiveLowAndHighDays) {
 TEST_F(ReadinessLight, DatesKnownToTheDayAreJudgedOnTheLowBound) {
     pull(1, "2026-03-04");
     move("rack", "2026-03-04");
-    lookAt("2026-03-20", Touch::dry, LookColour::trueColour);
+    lookAt("2026-03-25", Touch::dry, LookColour::trueColour);
     EXPECT_EQ(verdictAsOf("2026-03-25T23:58"), Verdict::moreLight);
     EXPECT_EQ(verdictAsOf("2026-03-25T23:59"), Verdict::ready);
 }

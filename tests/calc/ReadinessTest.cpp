@@ -33,15 +33,30 @@ TEST_F(ReadinessTest, IsReadyOnceItHadItsDaysAndALookFoundItTrueAndDry) {
               "Layer 1 (97 % extender as remembered, drier not known) was pulled on 2026-03-04; it "
               "has hung in light for 22 days; the studio wants 21. 21 days are wanted where the "
               "ink is not known to hold drier: common practice, no source. The look on 2026-03-26 "
-              "found the colour true. The look on 2026-03-26 found it dry to the touch. It is at "
-              "rack, in light.");
+              "found it dry to the touch and the colour true. It is at rack, in light.");
 }
 
-TEST_F(ReadinessTest, ALookBeforeTheDaysAreOverCountsAsALook) {
+TEST_F(ReadinessTest, ALookBeforeTheDaysAreOverIsTooEarlyToTell) {
     pulledAndHung();
     lookAt("2026-03-10", Touch::dry, LookColour::trueColour);
     EXPECT_EQ(verdictAsOf("2026-03-13"), Verdict::moreLight);
+    EXPECT_EQ(verdictAsOf("2026-03-26"), Verdict::lookDue);
+    EXPECT_NE(reasonsAsOf("2026-03-26")
+                  .find("That was too early to tell: fresh ink looks true "
+                        "before it turns. Look again after its days in "
+                        "light."),
+              std::string::npos);
+    lookAt("2026-03-26", Touch::dry, LookColour::trueColour);
     EXPECT_EQ(verdictAsOf("2026-03-26"), Verdict::ready);
+}
+
+TEST_F(ReadinessTest, ADrawerIsDarkUnlessItSaysOtherwise) {
+    book.place("chest", PlaceKind::room, LightKind::daylight);
+    book.place("unlit-drawer", PlaceKind::drawer,
+               [](Place& place) { place.within = Ref<Place>{"chest"}; });
+    pulledAndHung();
+    move("unlit-drawer", "2026-03-06T10:00");
+    EXPECT_EQ(verdictAsOf("2026-04-30"), Verdict::bringOut);
 }
 
 TEST_F(ReadinessTest, ALaterLookThatFindsItTurnedOverridesAnEarlierOne) {
