@@ -91,9 +91,10 @@ TEST_F(FaultsTest, LeaveNoHalfBookWhereOneCannotBeMade) {
         setrlimit(RLIMIT_FSIZE, &limit);
         return messageOf<StoreError>([&] { BookFile::create(options()); });
     });
-    EXPECT_EQ(child.said(), path() +
-                                ": disk I/O error. Check the disk and the space on it. The book is "
-                                "unchanged.");
+    EXPECT_EQ(child.said(),
+              path() +
+                  ".unfinished: disk I/O error. Check the disk and the space on it. The book is "
+                  "unchanged.");
     EXPECT_TRUE(std::filesystem::is_empty(folder().path()));
 }
 

@@ -306,10 +306,7 @@ TEST_F(VerificationTest, MendsNothingWhereTheJournalItselfIsBroken) {
         "entry = 2");
     reopen();
     EXPECT_EQ(test::messageOf<StoreError>([&] { rebuild(book(), decodeRecord); }),
-              path() +
-                  ": journal entry 2: a journal entry: its record cannot be read. Run rackbook "
-                  "verify to see which entry it is. " +
-                  restore);
+              path() + ": its journal is damaged, so the tables are not made from it. " + restore);
     EXPECT_EQ(textFrom("SELECT name FROM mix WHERE id = 'm1'"), "other");
     EXPECT_EQ(numberFrom("SELECT count(*) FROM mix"),
               numberFrom("SELECT count(DISTINCT id) FROM journal WHERE kind = 'mix'"));
