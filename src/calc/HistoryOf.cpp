@@ -50,7 +50,7 @@ void fillPlaces(const RecordSet& records, History& history) {
         row.name = place.name;
         row.placeKind = place.placeKind;
         row.within = positionOf(records, place.within);
-        row.atHolder = place.holder.has_value();
+        row.atHolder = place.holder.has_value() || place.placeKind == PlaceKind::holderAddress;
         row.lightBegin = history.light.size();
         for (const Light& light : place.light)
             history.light.push_back(
