@@ -14,7 +14,7 @@ std::string fateText(const Block& block, const SheetWords& words) {
 }
 
 void addStates(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
-    Table table;
+    SheetTable table;
     table.columns = {{words("blocks.state"), Alignment::right, 0, 12},
                      {words("blocks.cut"), Alignment::left, 1, 0},
                      {words("blocks.cutOn"), Alignment::left, 0, 34}};
@@ -78,7 +78,7 @@ void addBlocks(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
         flow.paragraph(words("notRecorded"));
         return;
     }
-    Table table;
+    SheetTable table;
     table.columns = {{words("blocks.block"), Alignment::left, 1, 0},
                      {words("blocks.material"), Alignment::left, 1, 0},
                      {words("blocks.role"), Alignment::left, 0.8, 0},
@@ -95,7 +95,7 @@ void addMatrix(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
         flow.paragraph(words("notRecorded"));
         return;
     }
-    Table table;
+    SheetTable table;
     table.columns = {{words("matrix.block"), Alignment::left, 1, 0},
                      {words("matrix.promised"), Alignment::left, 1, 0},
                      {words("matrix.recorded"), Alignment::left, 1, 0}};

@@ -38,7 +38,7 @@ std::string inscribedAs(const TallyRow& row, const SheetWords& words) {
 
 void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const EditionTally& tally,
                               const SheetWords& words) {
-    Table table;
+    SheetTable table;
     table.columns = {{words("count.kind"), Alignment::left, 1, 0},
                      {words("count.inscription"), Alignment::left, 1.4, 0},
                      {words("count.declared"), Alignment::right, 0, 23},

@@ -56,7 +56,7 @@ TableRow rowOf(const DisclosureRow& row, const EditionFacts& facts, const SheetW
 
 void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     flow.paragraph(words("disclosure.note"), TextStyle::small);
-    Table table;
+    SheetTable table;
     table.columns = {{words("disclosure.item"), Alignment::left, 1.2, 0},
                      {words("disclosure.answer"), Alignment::left, 0, 26},
                      {words("disclosure.words"), Alignment::left, 1.4, 0}};

@@ -44,7 +44,7 @@ void addInscriptions(Flow& flow, const EditionFacts& facts, const SheetWords& wo
         flow.paragraph(words("notRecorded"));
         return;
     }
-    Table table;
+    SheetTable table;
     table.columns = {{words("inscriptions.what"), Alignment::left, 1.2, 0},
                      {words("inscriptions.where"), Alignment::left, 1.2, 0},
                      {words("inscriptions.medium"), Alignment::left, 0.8, 0}};

@@ -75,7 +75,7 @@ private:
 
     const SheetWords& m_words;
     bool m_allKept;
-    Table m_table;
+    SheetTable m_table;
 };
 
 // "5 spoiled 2026-02-09; 14, 22 spoiled 2026-01-24"

@@ -61,7 +61,7 @@ public:
     }
 
     void set(Flow& flow, const SheetWords& words) const {
-        Table table;
+        SheetTable table;
         table.columns = {{words("mixes.lot"), Alignment::left, 1.7, 0},
                          {words("mixes.kind"), Alignment::left, 0, 18},
                          {words("mixes.pigments"), Alignment::left, 0.9, 0},
@@ -228,7 +228,7 @@ private:
     const LotList& m_lots;
     const SheetWords& m_words;
     bool m_hasRanges = false;
-    Table m_table;
+    SheetTable m_table;
 };
 
 }  // namespace

@@ -112,7 +112,7 @@ TableRow sequenceRow(const EditionFacts& facts, const LayerFacts& layer, const C
 
 void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
                  const SheetWords& words) {
-    Table table;
+    SheetTable table;
     table.columns.push_back({words("layers.ordinal"), Alignment::right, 0, 10});
     if (columns.reading)
         table.columns.push_back({words("layers.reading"), Alignment::left, 0, 14});
@@ -148,7 +148,7 @@ std::string extenderText(const PullFacts& pull, const SheetWords& words) {
 }
 
 void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
-    Table table;
+    SheetTable table;
     table.columns = {{words("layers.ordinal"), Alignment::right, 0, 10},
                      {words("layers.printedOn"), Alignment::left, 1.1, 0},
                      {words("layers.portion"), Alignment::left, 1.2, 0},

@@ -188,7 +188,7 @@ void Flow::labelValues(const std::vector<LabelValue>& entries) {
     }
 }
 
-void Flow::table(const Table& table) {
+void Flow::table(const SheetTable& table) {
     Layout& layout = *m_layout;
     const PageArea& area = layout.furniture.area();
     TableStrips set = layOutTable(table, layout.measurer, layout.scale, layout.width_mm(),

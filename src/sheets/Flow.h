@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "sheets/FlowSetup.h"
+#include "sheets/SheetTable.h"
 #include "sheets/Strip.h"
-#include "sheets/Table.h"
 #include "sheets/TextMeasurer.h"
 
 namespace rackbook {
@@ -48,7 +48,7 @@ public:
     // Two columns, labels left.
     void labelValues(const std::vector<LabelValue>& entries);
 
-    void table(const Table& table);
+    void table(const SheetTable& table);
 
     // The label is set strong above the text and may be empty.
     void note(NoteKind kind, const std::string& label, const std::string& text);

@@ -40,7 +40,7 @@ void addSummary(Flow& flow, const Content& content) {
     for (const ReadinessRow& row : content.facts.readiness.rows)
         ++counts[content.facts.impressions[static_cast<std::size_t>(row.impression)].edition]
                 [row.verdict];
-    Table table;
+    SheetTable table;
     table.columns = {{words("summary.edition"), Alignment::left, 1, 0}};
     for (const Verdict verdict : verdictsByUrgency())
         table.columns.push_back({verdictText(content, verdict), Alignment::right, 0, 14});
@@ -89,7 +89,7 @@ std::string stillWanted(const ReadinessRow& row, const SheetWords& words) {
 
 void addDoFirst(Flow& flow, const Content& content) {
     const SheetWords& words = content.words;
-    Table table;
+    SheetTable table;
     table.columns = {{words("doFirst.impressions"), Alignment::left, 0.9, 0},
                      {words("doFirst.designation"), Alignment::left, 1, 0},
                      {words("doFirst.place"), Alignment::left, 1.1, 0},
@@ -123,7 +123,7 @@ void addDoFirst(Flow& flow, const Content& content) {
 
 void addReasons(Flow& flow, const Content& content) {
     const SheetWords& words = content.words;
-    Table table;
+    SheetTable table;
     table.columns = {{words("impressions.impressions"), Alignment::left, 1, 0},
                      {words("impressions.reasons"), Alignment::left, 3.4, 0}};
     for (const ReadinessGroup& group : content.groups) {
@@ -143,7 +143,7 @@ void addImpressions(Flow& flow, const Content& content) {
         flow.paragraph(words("none"));
         return;
     }
-    Table table;
+    SheetTable table;
     table.columns = {{words("impressions.impressions"), Alignment::left, 1, 0},
                      {words("impressions.verdict"), Alignment::left, 0, 18},
                      {words("impressions.layer"), Alignment::left, 0, 22},
@@ -165,7 +165,7 @@ std::string ruleValue(const RuleInForce& rule, const SheetWords& words) {
 
 void addRules(Flow& flow, const Content& content) {
     const SheetWords& words = content.words;
-    Table table;
+    SheetTable table;
     table.columns = {{words("rules.rule"), Alignment::left, 1.6, 0},
                      {words("rules.value"), Alignment::right, 0, 18},
                      {words("rules.origin"), Alignment::left, 1, 0}};

@@ -40,7 +40,7 @@ FontRole roleOf(Alignment alignment, bool strong) {
 
 class TableSetter {
 public:
-    TableSetter(const Table& table, const TextMeasurer& measurer, const TypeScale& scale,
+    TableSetter(const SheetTable& table, const TextMeasurer& measurer, const TypeScale& scale,
                 double width_mm, const std::string& where)
         : m_table(table),
           m_measurer(measurer),
@@ -229,7 +229,7 @@ private:
         return {0, y_mm, m_width_mm, y_mm, thickness_mm, grey};
     }
 
-    const Table& m_table;
+    const SheetTable& m_table;
     const TextMeasurer& m_measurer;
     const TypeScale& m_scale;
     double m_width_mm;
@@ -238,7 +238,7 @@ private:
     std::vector<Column> m_columns;
 };
 
-void checkShape(const Table& table, const std::string& where) {
+void checkShape(const SheetTable& table, const std::string& where) {
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         const TableRow& row = table.rows[i];
         const std::size_t wanted = row.heading ? 1 : table.columns.size();
@@ -260,8 +260,8 @@ void keepLines(StripGroup& row, double body_mm) {
 
 }  // namespace
 
-TableStrips layOutTable(const Table& table, const TextMeasurer& measurer, const TypeScale& scale,
-                        double width_mm, double body_mm, int headerNumber,
+TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
+                        const TypeScale& scale, double width_mm, double body_mm, int headerNumber,
                         const std::string& where) {
     checkShape(table, where);
     const TableSetter setter(table, measurer, scale, width_mm, where);

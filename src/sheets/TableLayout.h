@@ -3,8 +3,8 @@
 
 #include <string>
 
+#include "sheets/SheetTable.h"
 #include "sheets/Strip.h"
-#include "sheets/Table.h"
 #include "sheets/TypeScale.h"
 
 namespace rackbook {
@@ -20,8 +20,8 @@ struct TableStrips {
 // with one another.
 // Throws RenderError, naming `where`, for text that cannot be set, for rows that don't have one
 // cell a column, for columns too wide for the sheet, and for a header taller than half of body_mm.
-TableStrips layOutTable(const Table& table, const TextMeasurer& measurer, const TypeScale& scale,
-                        double width_mm, double body_mm, int headerNumber,
+TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
+                        const TypeScale& scale, double width_mm, double body_mm, int headerNumber,
                         const std::string& where);
 
 }  // namespace rackbook

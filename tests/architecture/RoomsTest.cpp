@@ -228,6 +228,23 @@ TEST(Sources, GuardTheirHeadersAndBeginWithTheirOwn) {
     }
 }
 
+// All rooms share one namespace, so two types of one name would be one type to the linker.
+TEST(Sources, GiveEachTypeInAHeaderANameOfItsOwn) {
+    const std::regex definition("\\n(?:class|struct) ([A-Z][A-Za-z]*) ?[:{]");
+    std::map<std::string, std::string> homes;
+    for (const Source& source : sources()) {
+        if (!source.isHeader)
+            continue;
+        for (std::sregex_iterator match(source.text.begin(), source.text.end(), definition), end;
+             match != end; ++match) {
+            const auto [home, fresh] = homes.emplace((*match)[1].str(), source.name);
+            EXPECT_TRUE(fresh) << (*match)[1].str() << " stands in " << home->second << " and "
+                               << source.name;
+        }
+    }
+    EXPECT_GT(homes.size(), 50u);
+}
+
 // Rooms of the library throw; only cli/, commands/ and main.cpp speak to the person.
 TEST(Sources, PrintNothingFromTheLibrary) {
     const Names speaking = {"cli", "commands", ""};

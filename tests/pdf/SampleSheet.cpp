@@ -6,8 +6,8 @@ namespace rackbook {
 
 namespace {
 
-Table countTable() {
-    Table table;
+SheetTable countTable() {
+    SheetTable table;
     table.columns = {{"Kind", Alignment::left, 3, 0},
                      {"Inscription", Alignment::left, 3, 0},
                      {"Impressions", Alignment::right, 2, 0}};
@@ -19,8 +19,8 @@ Table countTable() {
     return table;
 }
 
-Table mixTable() {
-    Table table;
+SheetTable mixTable() {
+    SheetTable table;
     table.columns = {{"Ink", Alignment::left, 4, 0},
                      {"Pigments", Alignment::left, 2, 0},
                      {"Mass, g", Alignment::decimal, 0, 22},
@@ -39,8 +39,8 @@ Table mixTable() {
     return table;
 }
 
-Table impressionTable() {
-    Table table;
+SheetTable impressionTable() {
+    SheetTable table;
     table.columns = {{"Working number", Alignment::right, 0, 18},
                      {"Designation", Alignment::left, 2, 0},
                      {"Printed in pulls", Alignment::left, 4, 0},

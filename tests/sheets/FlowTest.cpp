@@ -34,8 +34,8 @@ const TextRun* find(const Page& page, const std::string& text) {
     return found == page.texts.end() ? nullptr : &*found;
 }
 
-Table longTable(int rows) {
-    Table table;
+SheetTable longTable(int rows) {
+    SheetTable table;
     table.columns = {{"Number", Alignment::right, 0, 20}, {"Note", Alignment::left, 1, 0}};
     for (int i = 1; i <= rows; ++i)
         table.rows.push_back({{std::to_string(i), words(i % 5 * 12)}});

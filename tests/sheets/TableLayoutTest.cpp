@@ -12,12 +12,12 @@ const EvenMeasurer measurer;
 const TypeScale scale = TypeScale::of(10);
 constexpr double body_mm = 200;
 
-TableStrips laid(const Table& table, double width_mm = 160) {
+TableStrips laid(const SheetTable& table, double width_mm = 160) {
     return layOutTable(table, measurer, scale, width_mm, body_mm, 3, "sheet \"A\"");
 }
 
-Table twoColumns(Alignment second) {
-    Table table;
+SheetTable twoColumns(Alignment second) {
+    SheetTable table;
     table.columns = {{"Ink", Alignment::left, 1, 0}, {"Mass", second, 1, 0}};
     return table;
 }
@@ -39,7 +39,7 @@ double placeOf(const TextRun& text, std::size_t before) {
 }
 
 TEST(TableLayout, SharesTheWidthThatFixedColumnsLeave) {
-    Table table;
+    SheetTable table;
     table.columns = {
         {"a", Alignment::left, 1, 0}, {"b", Alignment::left, 0, 30}, {"c", Alignment::left, 3, 0}};
     const auto texts = textsOf(laid(table).header);
@@ -51,7 +51,7 @@ TEST(TableLayout, SharesTheWidthThatFixedColumnsLeave) {
 }
 
 TEST(TableLayout, AlignsFiguresOnTheDecimalPoint) {
-    Table table = twoColumns(Alignment::decimal);
+    SheetTable table = twoColumns(Alignment::decimal);
     table.rows = {{{"a", "12.5"}}, {{"b", "3"}}, {{"c", "0.125"}}, {{"d", "–"}}, {{"e", "100 g"}}};
     const auto texts = textsOf(laid(table).rows);
     ASSERT_EQ(texts.size(), 10u);
@@ -64,7 +64,7 @@ TEST(TableLayout, AlignsFiguresOnTheDecimalPoint) {
 }
 
 TEST(TableLayout, SetsFiguresThatDoNotFitFlushRightAndWrapsThem) {
-    Table table = twoColumns(Alignment::decimal);
+    SheetTable table = twoColumns(Alignment::decimal);
     table.columns[1].share = 0;
     table.columns[1].fixed_mm = 8;
     table.rows = {{{"a", "12345.5"}}, {{"b", "3.12345"}}};
@@ -78,7 +78,7 @@ TEST(TableLayout, SetsFiguresThatDoNotFitFlushRightAndWrapsThem) {
 }
 
 TEST(TableLayout, AlignsWordsAtTheRight) {
-    Table table = twoColumns(Alignment::right);
+    SheetTable table = twoColumns(Alignment::right);
     table.rows = {{{"a", "12"}}, {{"b", "3"}}};
     const TableStrips strips = laid(table);
     EXPECT_NEAR(endOf(textsOf(strips.header)[1]), 160, 1e-9);
@@ -87,7 +87,7 @@ TEST(TableLayout, AlignsWordsAtTheRight) {
 }
 
 TEST(TableLayout, SetsTotalsStrongUnderARule) {
-    Table table = twoColumns(Alignment::right);
+    SheetTable table = twoColumns(Alignment::right);
     table.rows = {{{"Sum", "12"}, true, true}};
     const StripGroup rows = laid(table).rows;
     EXPECT_EQ(textsOf(rows)[0].role, FontRole::bodyStrong);
@@ -97,7 +97,7 @@ TEST(TableLayout, SetsTotalsStrongUnderARule) {
 }
 
 TEST(TableLayout, DrawsASwatchBesideItsWords) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     table.rows = {{{"a", TableCell({50, 10, -20}, "L* 50")}}};
     const StripGroup rows = laid(table).rows;
     ASSERT_EQ(rows.front().content.swatches.size(), 1u);
@@ -109,7 +109,7 @@ TEST(TableLayout, DrawsASwatchBesideItsWords) {
 }
 
 TEST(TableLayout, KeepsTheFirstRowsWithTheHeaderAndTheLastTwoTogether) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     table.rows.assign(5, {{"a", "b"}});
     const TableStrips strips = laid(table);
     EXPECT_TRUE(strips.header.back().keepsWithNext);
@@ -121,7 +121,7 @@ TEST(TableLayout, KeepsTheFirstRowsWithTheHeaderAndTheLastTwoTogether) {
 }
 
 TEST(TableLayout, KeepsARowHeadingWithItsRow) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     table.rows.assign(6, {{"a", "b"}});
     table.rows[2] = {{"Layer 3"}, false, false, true};
     const TableStrips strips = laid(table);
@@ -130,7 +130,7 @@ TEST(TableLayout, KeepsARowHeadingWithItsRow) {
 }
 
 TEST(TableLayout, KeepsShortRowsWholeAndLetsTallOnesBreakWithTwoLinesEitherSide) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     std::string lines = "1";
     for (int i = 2; i <= 40; ++i)
         lines += "\n" + std::to_string(i);
@@ -145,7 +145,7 @@ TEST(TableLayout, KeepsShortRowsWholeAndLetsTallOnesBreakWithTwoLinesEitherSide)
 }
 
 TEST(TableLayout, RefusesRowsOfTheWrongLength) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     table.rows = {{{"a", "b"}}, {{"a"}}};
     EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
               "sheet \"A\": row 2 of a table has 1 cells where it needs 2. Report this fault of "
@@ -153,7 +153,7 @@ TEST(TableLayout, RefusesRowsOfTheWrongLength) {
 }
 
 TEST(TableLayout, RefusesColumnsWiderThanTheSheet) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     table.columns[0].fixed_mm = 170;
     EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
               "sheet \"A\": the columns of a table are wider than the sheet. Use larger paper or "
@@ -161,7 +161,7 @@ TEST(TableLayout, RefusesColumnsWiderThanTheSheet) {
 }
 
 TEST(TableLayout, RefusesAHeaderTallerThanHalfAPage) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     table.columns[0].header = std::string(2000, 'x');
     EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
               "sheet \"A\": the header of a table takes more than half of a page. Shorten the "
@@ -169,7 +169,7 @@ TEST(TableLayout, RefusesAHeaderTallerThanHalfAPage) {
 }
 
 TEST(TableLayout, KeepsARowWithTheNextWhereItAsks) {
-    Table table = twoColumns(Alignment::left);
+    SheetTable table = twoColumns(Alignment::left);
     for (int i = 0; i < 6; ++i)
         table.rows.push_back({{"a", "b"}});
     table.rows[2].keepsWithNext = true;

@@ -41,7 +41,7 @@ struct TableRow {
     bool keepsWithNext = false;  // stands on the same page as the row that follows
 };
 
-struct Table {
+struct SheetTable {
     std::vector<TableColumn> columns;
     std::vector<TableRow> rows;
 };
