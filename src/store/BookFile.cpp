@@ -145,9 +145,16 @@ BookFile BookFile::create(const BookOptions& options) {
         throw StoreError(options.path, "the book cannot be given its name",
                          "Check the permissions of the folder.");
     }
-    inner->database =
-        std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);
-    configure(*inner->database);
+    try {
+        inner->database =
+            std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);
+        configure(*inner->database);
+    } catch (...) {
+        inner->database.reset();
+        for (const char* ending : {"", "-wal", "-shm"})
+            QFile::remove(QString::fromStdString(options.path + ending));
+        throw;
+    }
     return BookFile(std::move(inner));
 }
 

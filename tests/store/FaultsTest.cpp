@@ -99,7 +99,7 @@ TEST_F(FaultsTest, LeaveNoHalfBookWhereOneCannotBeMade) {
     EXPECT_EQ(said, path() +
                         ": disk I/O error. Check the disk and the space on it. The book is "
                         "unchanged.");
-    EXPECT_FALSE(std::filesystem::exists(path() + ".unfinished"));
+    EXPECT_TRUE(std::filesystem::is_empty(folder().path()));
 }
 
 }  // namespace
