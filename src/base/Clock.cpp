@@ -60,6 +60,19 @@ bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& time
     return zone.offsetFromUtc(moment) == offset_min * 60;
 }
 
+bool clocksShowed(CivilMinute civil, const std::string& timeZone) {
+    const QTimeZone zone = zoneNamed(timeZone);
+    // A shift is at most a day, and clocks are not changed twice within two days.
+    for (const CivilMinute away : {-minutesPerDay, minutesPerDay}) {
+        const int shift_s =
+            zone.offsetFromUtc(QDateTime::fromSecsSinceEpoch((civil + away) * 60, Qt::UTC));
+        if (zone.offsetFromUtc(QDateTime::fromSecsSinceEpoch(civil * 60 - shift_s, Qt::UTC)) ==
+            shift_s)
+            return true;
+    }
+    return false;
+}
+
 std::string offsetText(CivilMinute civil, const std::string& timeZone) {
     const QTimeZone zone = zoneNamed(timeZone);
     // The wall clock is near enough to UTC to guess the shift from it; the guess gives the moment.

@@ -1,7 +1,6 @@
 #include "base/Files.h"
 
 #include <QDir>
-#include <QDirIterator>
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
@@ -39,6 +38,25 @@ std::string readAll(QFile& file, const std::string& name, std::size_t most) {
     if (file.error() != QFileDevice::NoError)
         throw InputError(name, file.errorString().toStdString(), "Check the disk it is on.");
     return bytes;
+}
+
+// Pre: it is a folder.
+void collectBelow(const std::string& folder, const QString& suffix, FilesBelow& found) {
+    const QDir here(q(folder));
+    if (!here.isReadable())
+        throw InputError(folder, "the folder cannot be read", "Check its permissions.");
+    for (const QFileInfo& entry :
+         here.entryInfoList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot)) {
+        const std::string path = entry.filePath().toStdString();
+        const bool wanted = entry.fileName().endsWith(suffix, Qt::CaseInsensitive);
+        const bool aside = entry.isSymLink() || entry.isHidden();
+        if (aside && (wanted || entry.isDir()))
+            found.passedOver.push_back(path);
+        else if (!aside && entry.isDir())
+            collectBelow(path, suffix, found);
+        else if (!aside && wanted)
+            found.paths.push_back(path);
+    }
 }
 
 }  // namespace
@@ -104,17 +122,17 @@ bool fileExists(const std::string& path) {
     return QFileInfo::exists(q(path));
 }
 
-std::vector<std::string> filesBelow(const std::string& folder, const std::string& suffix) {
-    std::vector<std::string> paths;
-    QDirIterator walk(q(folder), QDir::Files, QDirIterator::Subdirectories);
-    while (walk.hasNext()) {
-        const std::string path = walk.next().toStdString();
-        if (path.size() >= suffix.size() &&
-            path.compare(path.size() - suffix.size(), suffix.size(), suffix) == 0)
-            paths.push_back(path);
-    }
-    std::sort(paths.begin(), paths.end());
-    return paths;
+bool isEmptyFolder(const std::string& path) {
+    return isFolder(path) && QDir(q(path)).isEmpty(QDir::AllEntries | QDir::NoDotAndDotDot |
+                                                   QDir::Hidden | QDir::System);
+}
+
+FilesBelow filesBelow(const std::string& folder, const std::string& suffix) {
+    FilesBelow found;
+    collectBelow(folder, q(suffix), found);
+    std::sort(found.paths.begin(), found.paths.end());
+    std::sort(found.passedOver.begin(), found.passedOver.end());
+    return found;
 }
 
 std::string pathOf(const std::string& folder, const std::string& name) {

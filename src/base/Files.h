@@ -27,9 +27,19 @@ void makeFolder(const std::string& path);
 bool isFolder(const std::string& path);
 bool fileExists(const std::string& path);
 
-// Paths of the files below a folder whose names end in `suffix`, sorted by name so that every
-// machine reads them in the same order. Links to folders are not followed.
-std::vector<std::string> filesBelow(const std::string& folder, const std::string& suffix);
+struct FilesBelow {
+    // Sorted by name, so that every machine reads them in the same order.
+    std::vector<std::string> paths;
+    // What was not looked into and may hold such files: links, and files and folders whose names
+    // begin with a dot.
+    std::vector<std::string> passedOver;
+};
+
+// The files below a folder whose names end in `suffix`, in capitals or small letters. Throws
+// InputError where a folder in it cannot be read.
+FilesBelow filesBelow(const std::string& folder, const std::string& suffix);
+
+bool isEmptyFolder(const std::string& path);
 
 // "a/b" joined with one separator; the last and the leading part of a path.
 std::string pathOf(const std::string& folder, const std::string& name);

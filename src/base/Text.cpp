@@ -1,5 +1,6 @@
 #include "base/Text.h"
 
+#include <QChar>
 #include <QString>
 #include <algorithm>
 
@@ -101,6 +102,15 @@ std::optional<std::size_t> invalidUtf8At(std::string_view bytes) {
         at += length;
     }
     return std::nullopt;
+}
+
+bool isBlank(std::string_view text) {
+    const std::u32string points = codePoints(text);
+    return std::all_of(points.begin(), points.end(), [](char32_t c) {
+        // U+2800 is a braille cell without dots, U+3164 and U+115F … are fillers without a shape.
+        return QChar::isSpace(c) || QChar::category(c) == QChar::Other_Format || c == 0x2800 ||
+               c == 0x3164 || c == 0x115F || c == 0x1160 || c == 0xFFA0;
+    });
 }
 
 std::string normalised(std::string_view text) {

@@ -19,6 +19,10 @@ std::string normalised(std::string_view text);
 // visible escapes, so that no record can steer a terminal.
 std::string printable(std::string_view text);
 
+// Whether nothing of it would be seen: only spaces, line breaks and invisible format characters.
+// Pre: valid UTF-8.
+bool isBlank(std::string_view text);
+
 // The first control character other than line feed and tab, or nothing.
 std::optional<char32_t> controlCharacterIn(std::string_view text);
 

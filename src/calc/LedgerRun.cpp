@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "calc/EventMass.h"
+
 namespace rackbook {
 
 namespace {
@@ -9,20 +11,6 @@ namespace {
 // A shortage below this is rounding; balances read to 0.01 g at best.
 constexpr double noShortage_g = 1e-7;
 constexpr int unrecorded = -1;
-
-Estimate massOf(const HistoryWeighing& weighing) {
-    Estimate mass =
-        std::isnan(weighing.mass_g) ? Estimate::anyMass() : Estimate::exactly(weighing.mass_g);
-    if (!std::isnan(weighing.massLow_g))
-        mass.low = weighing.massLow_g;
-    if (!std::isnan(weighing.massHigh_g))
-        mass.high = weighing.massHigh_g;
-    return mass;
-}
-
-Estimate massOf(const HistoryPull& pull) {
-    return std::isnan(pull.inkUsed_g) ? Estimate::anyMass() : Estimate::exactly(pull.inkUsed_g);
-}
 
 }  // namespace
 

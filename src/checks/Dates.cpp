@@ -76,7 +76,7 @@ Findings datesOutOfOrder(const AuditContext& context) {
         checkImpression(impression, found);
         for (const Look* look : timeline.looks)
             if (isBeforeAllPulls(look->at, timeline))
-                tooEarly[look].add(impression.workingNumber);
+                tooEarly[look].add(context.records(), impression);
     });
     for (const auto& [look, numbers] : tooEarly)
         found.add(Severity::error, *look, "/at",

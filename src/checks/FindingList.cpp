@@ -1,24 +1,32 @@
 #include "checks/FindingList.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "base/Numbers.h"
 #include "base/Ranges.h"
+#include "base/Text.h"
 
 namespace rackbook {
 
+void Numbers::add(const RecordSet& records, const Impression& impression) {
+    const Edition* edition = records.find(impression.edition);
+    m_numbers[edition ? edition->code : impression.edition.id].insert(impression.workingNumber);
+}
+
+bool Numbers::isOne() const {
+    return m_numbers.size() == 1 && m_numbers.begin()->second.size() == 1;
+}
+
 std::string Numbers::words() const {
-    std::vector<int> sorted = m_numbers;
-    std::sort(sorted.begin(), sorted.end());
-    sorted.erase(std::unique(sorted.begin(), sorted.end()), sorted.end());
-    return (sorted.size() == 1 ? "impression " : "impressions ") + formatRanges(sorted);
+    std::vector<std::string> parts;
+    for (const auto& [code, numbers] : m_numbers)
+        parts.push_back((code.empty() ? "" : code + ":") +
+                        formatRanges({numbers.begin(), numbers.end()}));
+    return (isOne() ? "impression " : "impressions ") + joined(parts);
 }
 
 std::string Numbers::words(const char* singularVerb, const char* pluralVerb) const {
-    const bool one = std::all_of(m_numbers.begin(), m_numbers.end(),
-                                 [&](int number) { return number == m_numbers.front(); });
-    return words() + " " + (one ? singularVerb : pluralVerb);
+    return words() + " " + (isOne() ? singularVerb : pluralVerb);
 }
 
 std::string elementPointer(const char* list, std::size_t i) {

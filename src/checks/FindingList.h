@@ -1,12 +1,15 @@
 // Findings as rules put them together.
 #pragma once
 
+#include <map>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
 
 #include "base/Finding.h"
 #include "records/Record.h"
+#include "records/RecordSet.h"
 
 namespace rackbook {
 
@@ -35,16 +38,21 @@ private:
 // Working numbers that one finding speaks of.
 class Numbers {
 public:
-    void add(int number) { m_numbers.push_back(number); }
+    // Of the edition that the finding is about anyway.
+    void add(int number) { m_numbers[""].insert(number); }
+    // Where the finding's record may speak of several editions: named by code.
+    void add(const RecordSet& records, const Impression& impression);
     bool empty() const { return m_numbers.empty(); }
 
-    // "impression 3", "impressions 1-5,7"
+    // "impression 3", "impressions 1-5,7", "impressions EEL:1-5 and BRK:2"
     std::string words() const;
     // "impression 3 was", "impressions 1-5,7 were"
     std::string words(const char* singularVerb, const char* pluralVerb) const;
 
 private:
-    std::vector<int> m_numbers;
+    bool isOne() const;
+
+    std::map<std::string, std::set<int>> m_numbers;  // by code
 };
 
 // "/states/2" for ("/states", 2)

@@ -37,18 +37,18 @@ struct Mismatches {
     std::map<const Transfer*, Numbers> back;
 };
 
-void note(const Impression& impression, const ImpressionTimeline& timeline,
-          Mismatches& mismatches) {
+void note(const AuditContext& context, const Impression& impression,
+          const ImpressionTimeline& timeline, Mismatches& mismatches) {
     const Transfer* last = lastTransfer(timeline);
     if (!last || impression.fate != ImpressionFate::kept)
         return;
     if (last->transferKind == TransferKind::giveBack) {
         if (impression.holder == last->giver)
-            mismatches.back[last].add(impression.workingNumber);
+            mismatches.back[last].add(context.records(), impression);
     } else if (!impression.holder) {
-        mismatches.none[last].add(impression.workingNumber);
+        mismatches.none[last].add(context.records(), impression);
     } else if (*impression.holder != last->receiver) {
-        mismatches.another[last].add(impression.workingNumber);
+        mismatches.another[last].add(context.records(), impression);
     }
 }
 
@@ -76,7 +76,7 @@ Findings holderWithoutTransfer(const AuditContext& context) {
 Findings transferWithoutHolder(const AuditContext& context) {
     Mismatches mismatches;
     eachImpression(context, [&](const Impression& impression, const ImpressionTimeline& timeline) {
-        note(impression, timeline, mismatches);
+        note(context, impression, timeline, mismatches);
     });
     FindingList found;
     const char* remedy = "Record the holder, or the transfer that followed.";

@@ -30,8 +30,12 @@ Findings pulledAfterSigning(const AuditContext& context);
 Findings pulledAfterFate(const AuditContext& context);
 Findings pulledAfterLeaving(const AuditContext& context);
 
+// PulledTwice.cpp
+Findings layerTwice(const AuditContext& context);
+
 // Spoils.cpp
 Findings spoiledDiffers(const AuditContext& context);
+Findings destroyedDiffers(const AuditContext& context);
 
 // Blocks.cpp
 Findings blockStates(const AuditContext& context);

@@ -51,4 +51,23 @@ Findings spoiledDiffers(const AuditContext& context) {
     return found.take();
 }
 
+Findings destroyedDiffers(const AuditContext& context) {
+    FindingList found;
+    for (const Move& move : context.records().of<Move>()) {
+        if (move.why != MoveWhy::destroy)
+            continue;
+        Numbers left;
+        for (const Ref<Impression>& ref : move.impressions) {
+            const Impression* impression = context.records().find(ref);
+            if (impression && impression->fate != ImpressionFate::destroyed)
+                left.add(context.records(), *impression);
+        }
+        if (!left.empty())
+            found.add(Severity::error, move, "/why",
+                      left.words("was", "were") + " moved to be destroyed, but not recorded so",
+                      move.at.text(), "Record the fate destroyed, or correct the move.");
+    }
+    return found.take();
+}
+
 }  // namespace rackbook::rules

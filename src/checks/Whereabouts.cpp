@@ -63,9 +63,9 @@ void collectAtOnce(const AuditContext& context, MovePairs& undecided, MovePairs&
             const Move* before = timeline.moves[i - 1];
             const Move* move = timeline.moves[i];
             if (isUndecided(context, *before, *move))
-                undecided[{before, move}].add(impression.workingNumber);
+                undecided[{before, move}].add(context.records(), impression);
             if (staysTooLong(context, *before, *move))
-                tooLong[{before, move}].add(impression.workingNumber);
+                tooLong[{before, move}].add(context.records(), impression);
         }
     });
 }
@@ -77,7 +77,7 @@ void addNowhere(const AuditContext& context, FindingList& found) {
         eachImpression(context, folder,
                        [&](const Impression& impression, const ImpressionTimeline& timeline) {
                            if (hasLeftForNowhere(context, impression, timeline))
-                               left[timeline.moves.back()].add(impression.workingNumber);
+                               left[timeline.moves.back()].add(context.records(), impression);
                            const bool missing = impression.fate == ImpressionFate::kept &&
                                                 !impression.holder && !timeline.pulls.empty() &&
                                                 timeline.moves.empty();
@@ -121,7 +121,7 @@ Findings whereaboutsGap(const AuditContext& context) {
     eachImpression(context, [&](const Impression& impression, const ImpressionTimeline& timeline) {
         for (std::size_t i = 1; i < timeline.moves.size(); ++i)
             if (leavesGap(context, timeline.moves, i))
-                gaps[{timeline.moves[i - 1], timeline.moves[i]}].add(impression.workingNumber);
+                gaps[{timeline.moves[i - 1], timeline.moves[i]}].add(context.records(), impression);
     });
     FindingList found;
     for (const auto& [moves, numbers] : gaps)

@@ -12,6 +12,12 @@ public:
 
     void operator()(const char* name, const EdtfDate& date) {
         const std::optional<int> shift_min = date.utcOffset_min();
+        if (!shift_min && date.earliest() == date.latest() &&
+            !clocksShowed(date.earliest(), m_timeZone))
+            m_complaints.push_back(
+                {"/" + std::string(name),
+                 "the studio's clock never showed " + date.text() + "; it was put forward over it",
+                 "Write the time as the clock showed it."});
         if (!shift_min || zoneAllowsOffset(date.earliest(), *shift_min, m_timeZone))
             return;
         m_complaints.push_back(

@@ -51,6 +51,12 @@ const std::vector<ListColumn>& columnsOf(RecordKind kind) {
           {"netMass_g", "net g", Align::decimal},
           {"openedOn", "opened"},
           {"finishedOn", "finished"}}},
+        {RecordKind::balance,
+         {{"name", "name"},
+          {"readability_g", "readability g", Align::decimal},
+          {"repeatability_g", "repeatability g", Align::decimal},
+          {"capacity_g", "capacity g", Align::decimal},
+          {"retiredOn", "retired"}}},
         {RecordKind::mix,
          {{"name", "name"},
           {"purpose", "purpose"},
@@ -108,6 +114,8 @@ const std::vector<ListColumn>& columnsOf(RecordKind kind) {
           {"receiver", "receiver"}}},
         {RecordKind::attachment,
          {{"mediaType", "type"}, {"caption", "caption"}, {"edition", "edition"}}},
+        {RecordKind::stockTake,
+         {{"lot", "lot"}, {"at", "at"}, {"mass_g", "g", Align::decimal}, {"balance", "balance"}}},
     };
     return columns.at(kind);
 }

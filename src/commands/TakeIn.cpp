@@ -11,7 +11,8 @@ namespace {
 
 constexpr std::size_t largestRecordFile = std::size_t{1} << 30;
 
-void readInto(RecordFileReader& reader, const std::string& path) {
+void readInto(RecordFileReader& reader, const std::string& path,
+              std::vector<std::string>& passedOver) {
     if (path == "-") {
         reader.read("standard input", readStandardInput(largestRecordFile));
         return;
@@ -20,11 +21,12 @@ void readInto(RecordFileReader& reader, const std::string& path) {
         reader.read(path, readFile(path, largestRecordFile));
         return;
     }
-    const std::vector<std::string> files = filesBelow(path, ".json");
-    if (files.empty())
+    FilesBelow below = filesBelow(path, ".json");
+    passedOver.insert(passedOver.end(), below.passedOver.begin(), below.passedOver.end());
+    if (below.paths.empty())
         throw InputError(path, "no record file lies in this folder",
                          "Name a folder with .json files in it.");
-    for (const std::string& file : files)
+    for (const std::string& file : below.paths)
         reader.read(file, readFile(file, largestRecordFile));
 }
 
@@ -52,8 +54,9 @@ void print(Console& console, const IntakeTally& tally, bool dryRun, const std::s
 
 ExitCode run(CommandContext& context) {
     RecordFileReader reader(context.folders.schema);
+    std::vector<std::string> passedOver;
     for (const std::string& path : context.arguments.values("file"))
-        readInto(reader, path);
+        readInto(reader, path, passedOver);
     const std::optional<std::string> changedOn = context.arguments.value("changed-on");
     if (changedOn && context.arguments.has("reason"))
         throw UsageError("--reason and --changed-on exclude each other",
@@ -73,6 +76,9 @@ ExitCode run(CommandContext& context) {
     const IntakeTally tally = takeIncoming(book, reader, terms, changedOn);
     progress.finish();
     print(context.console, tally, terms.dryRun, book.path());
+    for (const std::string& path : passedOver)
+        context.console.out() << "Not looked into, because it is a link or hidden: " << path
+                              << "\n";
     return ExitCode::success;
 }
 

@@ -37,7 +37,7 @@ std::vector<Record> chosenRecords(const CommandContext& context, const BookFile&
 
 void writeFiles(CommandContext& context, const std::vector<Record>& records,
                 const std::string& folder) {
-    if (fileExists(folder) && (!isFolder(folder) || !filesBelow(folder, "").empty()))
+    if (fileExists(folder) && !isEmptyFolder(folder))
         throw UsageError(folder + " is not an empty folder", "Name a new folder, or an empty one.");
     std::map<RecordKind, std::vector<std::string>> payloads;
     for (const Record& record : records)

@@ -18,8 +18,12 @@ bool isIdCharacter(char c) {
 
 class Decoder {
 public:
-    Decoder(const Json& object, std::string pointer, std::vector<Complaint>& complaints)
-        : m_object(object), m_pointer(std::move(pointer)), m_complaints(complaints) {}
+    Decoder(const Json& object, std::string pointer, Rules rules,
+            std::vector<Complaint>& complaints)
+        : m_object(object),
+          m_pointer(std::move(pointer)),
+          m_rules(rules),
+          m_complaints(complaints) {}
 
     template <class T>
     void operator()(const char* name, T& value) {
@@ -55,12 +59,19 @@ private:
 
     void get(const Json& json, std::string& value) {
         value = normalised(json.get_ref<const std::string&>());
+        if (m_rules == Rules::none)
+            return;
         if (controlCharacterIn(value))
             complain("the text holds a control character", "Take it out.");
+        else if (isBlank(value))
+            complain("the text is blank", "Write something, or leave the field out.");
     }
     void get(const Json& json, bool& value) { value = json.get<bool>(); }
     void get(const Json& json, int& value) { value = json.get<int>(); }
-    void get(const Json& json, double& value) { value = json.get<double>(); }
+    void get(const Json& json, double& value) {
+        // Adding 0 turns a negative zero into the zero that it means.
+        value = json.get<double>() + 0.0;
+    }
 
     void get(const Json& json, EdtfDate& value) {
         try {
@@ -104,13 +115,14 @@ private:
                 complain("\"" + excerpt(text) + "\" is none of its words",
                          "Use one of " + joined(enumNames<T>(), " or ") + ".");
         } else {
-            Decoder inner(json, here(), m_complaints);
+            Decoder inner(json, here(), m_rules, m_complaints);
             T::fields(value, inner);
         }
     }
 
     const Json& m_object;
     std::string m_pointer;
+    Rules m_rules;
     std::vector<Complaint>& m_complaints;
     const char* m_name = "";
     int m_index = -1;
@@ -118,15 +130,15 @@ private:
 
 }  // namespace
 
-Decoded decodeObject(const Json& object, RecordKind kind) {
+Decoded decodeObject(const Json& object, RecordKind kind, Rules rules) {
     Decoded decoded;
     withRecordType(kind, [&](auto tag) {
         typename decltype(tag)::Type record{};
-        Decoder decoder(object, {}, decoded.complaints);
+        Decoder decoder(object, {}, rules, decoded.complaints);
         decltype(tag)::Type::fields(record, decoder);
         decoded.record = std::move(record);
     });
-    if (decoded.complaints.empty())
+    if (rules == Rules::ofIntake && decoded.complaints.empty())
         decoded.complaints = complaintsAbout(decoded.record);
     return decoded;
 }
@@ -139,7 +151,7 @@ Record decodeRecord(std::string_view payload) {
             enumFrom<RecordKind>(object.at("record").get_ref<const std::string&>());
         if (!kind)
             throw InputError(where, "its record is of an unknown kind", "Use a newer Rackbook.");
-        Decoded decoded = decodeObject(object, *kind);
+        Decoded decoded = decodeObject(object, *kind, Rules::none);
         if (!decoded.complaints.empty())
             throw InputError(where, decoded.complaints.front().what,
                              decoded.complaints.front().remedy);

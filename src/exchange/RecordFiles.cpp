@@ -146,7 +146,7 @@ void RecordFileReader::readRecords(const std::string& file, std::string text) {
         if (kind)
             complaints = m_inner->schemas.complaintsAbout(object, *kind);
         if (kind && complaints.empty()) {
-            Decoded decoded = decodeObject(object, *kind);
+            Decoded decoded = decodeObject(object, *kind, Rules::ofIntake);
             complaints = std::move(decoded.complaints);
             if (complaints.empty()) {
                 std::string payload = encodeRecord(decoded.record);
@@ -203,7 +203,7 @@ void RecordFileReader::add(const Record& record, const std::string& words) {
     const RecordKind kind = kindOf(record);
     Complaints complaints = m_inner->schemas.complaintsAbout(object, kind);
     if (complaints.empty()) {
-        Decoded decoded = decodeObject(object, kind);
+        Decoded decoded = decodeObject(object, kind, Rules::ofIntake);
         complaints = std::move(decoded.complaints);
         if (complaints.empty())
             m_records.push_back(

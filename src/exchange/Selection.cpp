@@ -148,6 +148,9 @@ std::vector<Record> editionWithAll(const RecordSet& records, const std::string& 
         return concerns(issue.impressions) || (issue.edition && issue.edition->id == editionId);
     });
     takeWeighings(records, selection);
+    selection.takeWhere<StockTake>([&](const StockTake& stockTake) {
+        return selection.holds(RecordKind::lot, stockTake.lot.id);
+    });
     selection.takeWhere<Drawdown>([&](const Drawdown& drawdown) {
         return selection.holds(drawdown.mix) || selection.holds(drawdown.lot);
     });

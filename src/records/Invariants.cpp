@@ -90,6 +90,15 @@ public:
         return take();
     }
 
+    std::vector<Complaint> operator()(const Balance& r) {
+        if (r.capacity_g && *r.capacity_g < r.readability_g)
+            add("/capacity_g", "it carries less than the step of its display",
+                "Correct one of capacity_g and readability_g.");
+        return take();
+    }
+
+    std::vector<Complaint> operator()(const StockTake&) { return take(); }
+
     std::vector<Complaint> operator()(const Mix& r) {
         ordered(r.madeOn, r.finishedOn, "/finishedOn", "it was finished before it was made");
         return take();

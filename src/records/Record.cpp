@@ -73,6 +73,7 @@ struct HappenedAt {
     std::optional<EdtfDate> operator()(const Issue& r) const { return r.issuedOn; }
     std::optional<EdtfDate> operator()(const Reading& r) const { return r.takenOn; }
     std::optional<EdtfDate> operator()(const Drawdown& r) const { return r.madeOn; }
+    std::optional<EdtfDate> operator()(const StockTake& r) const { return r.at; }
     template <class R>
     std::optional<EdtfDate> operator()(const R&) const {
         return std::nullopt;

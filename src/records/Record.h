@@ -7,6 +7,7 @@
 #include <variant>
 
 #include "records/Attachment.h"
+#include "records/Balance.h"
 #include "records/Block.h"
 #include "records/Book.h"
 #include "records/Drawdown.h"
@@ -22,6 +23,7 @@
 #include "records/Place.h"
 #include "records/Pull.h"
 #include "records/Reading.h"
+#include "records/StockTake.h"
 #include "records/Transfer.h"
 #include "records/Weighing.h"
 
@@ -29,8 +31,8 @@ namespace rackbook {
 
 // In the order of RecordKind.
 using Record =
-    std::variant<Book, Party, Place, Edition, Block, Lot, Mix, Weighing, Layer, Impression, Pull,
-                 Drawdown, Reading, Issue, Move, Look, Transfer, Attachment>;
+    std::variant<Book, Party, Place, Edition, Block, Lot, Balance, Mix, Weighing, Layer, Impression,
+                 Pull, Drawdown, Reading, Issue, Move, Look, Transfer, Attachment, StockTake>;
 
 template <class R>
 struct TypeTag {

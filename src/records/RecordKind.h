@@ -12,6 +12,7 @@ enum class RecordKind {
     edition,
     block,
     lot,
+    balance,
     mix,
     weighing,
     layer,
@@ -23,15 +24,16 @@ enum class RecordKind {
     move,
     look,
     transfer,
-    attachment
+    attachment,
+    stockTake
 };
 
 template <>
 struct EnumText<RecordKind> {
     static constexpr const char* names[] = {
-        "book",    "party",    "place", "edition",    "block",    "lot",
-        "mix",     "weighing", "layer", "impression", "pull",     "drawdown",
-        "reading", "issue",    "move",  "look",       "transfer", "attachment"};
+        "book",  "party",    "place", "edition",    "block",      "lot",      "balance",
+        "mix",   "weighing", "layer", "impression", "pull",       "drawdown", "reading",
+        "issue", "move",     "look",  "transfer",   "attachment", "stockTake"};
 };
 
 }  // namespace rackbook

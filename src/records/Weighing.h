@@ -6,6 +6,7 @@
 #include <string>
 
 #include "base/Edtf.h"
+#include "records/Balance.h"
 #include "records/Lot.h"
 #include "records/Mix.h"
 
@@ -29,6 +30,7 @@ struct Weighing {
     std::optional<double> mass_g;     // above 0; absent where it is not known
     std::optional<double> massLow_g;  // bounds of a badly known mass, 0 or more
     std::optional<double> massHigh_g;
+    std::optional<Ref<Balance>> balance;  // what it was weighed on
     std::optional<std::string> note;
 
     template <class Self, class V>
@@ -43,6 +45,7 @@ struct Weighing {
         v("mass_g", r.mass_g);
         v("massLow_g", r.massLow_g);
         v("massHigh_g", r.massHigh_g);
+        v("balance", r.balance);
         v("note", r.note);
     }
 };

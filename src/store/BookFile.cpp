@@ -162,6 +162,11 @@ BookFile BookFile::openToRead(const BookOptions& options) {
     requireFile(options.path);
     auto inner = std::make_unique<Inner>(options);
     inner->database = openReadable(options);
+    // A book of an earlier version is read as it would be in this one, and stays as it is.
+    if (inner->database->wholeOf("PRAGMA user_version") < bookVersion) {
+        inner->database = std::make_unique<Database>(Database::copyInMemory(*inner->database));
+        migrate(*inner->database, options.schemaFolder, bookVersion);
+    }
     configure(*inner->database);
     // Everything that is read through this handle belongs to one state of the book.
     inner->database->execute("BEGIN");

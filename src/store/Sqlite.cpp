@@ -161,6 +161,17 @@ Database::Database(const std::string& path, OpenMode mode, int wait_ms) : m_path
     sqlite3_busy_timeout(database, wait_ms);
 }
 
+Database Database::copyInMemory(const Database& from) {
+    Database copy(":memory:", OpenMode::create, 0);
+    sqlite3_backup* backup =
+        sqlite3_backup_init(copy.m_database.get(), "main", from.m_database.get(), "main");
+    if (backup == nullptr)
+        fail(copy.m_database.get(), sqlite3_errcode(copy.m_database.get()));
+    sqlite3_backup_step(backup, -1);
+    check(from.m_database.get(), sqlite3_backup_finish(backup));
+    return copy;
+}
+
 void Database::execute(const std::string& sql) {
     const int code = sqlite3_exec(m_database.get(), sql.c_str(), nullptr, nullptr, nullptr);
     check(m_database.get(), code);

@@ -58,6 +58,9 @@ public:
     // Throws StoreError. `wait_ms` bounds how long a busy book is waited for.
     Database(const std::string& path, OpenMode mode, int wait_ms);
 
+    // A copy of another, held in memory. Throws StoreError.
+    static Database copyInMemory(const Database& from);
+
     void execute(const std::string& sql);
     Statement prepare(std::string_view sql) const;
     // The first column of the first row.

@@ -123,5 +123,19 @@ TEST(Clock, RefusesUnknownZones) {
               "Europe/Copenhagen.");
 }
 
+// Directive 2000/84/EC: clocks go forward at 1:00 UTC on the last Sunday of March and back at 1:00
+// UTC on the last Sunday of October. Denmark is an hour ahead of UTC in winter.
+TEST(Clock, KnowsTheHourThatClocksLeaveOut) {
+    const std::string zone = "Europe/Copenhagen";
+    EXPECT_TRUE(clocksShowed(minuteOf(2026, 3, 29, 1, 59), zone));
+    EXPECT_FALSE(clocksShowed(minuteOf(2026, 3, 29, 2, 0), zone));
+    EXPECT_FALSE(clocksShowed(minuteOf(2026, 3, 29, 2, 59), zone));
+    EXPECT_TRUE(clocksShowed(minuteOf(2026, 3, 29, 3, 0), zone));
+    EXPECT_TRUE(clocksShowed(minuteOf(2026, 10, 25, 2, 30), zone));
+    // Before zones were agreed on, clocks showed the sun's time, 50 min 20 s ahead of UTC (IANA
+    // time zone database).
+    EXPECT_TRUE(clocksShowed(minuteOf(1870, 5, 1, 12, 0), zone));
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -150,13 +150,41 @@ TEST(Files, MakesFoldersWithTheirParents) {
 TEST(Files, ListsFilesBelowInOneOrder) {
     const TempFolder folder;
     makeFolder(folder.file("b"));
-    for (const char* name : {"z.json", "b/a.json", "a.json", "a.txt", "b/note.json.bak"})
+    for (const char* name : {"z.json", "b/a.json", "a.JSON", "a.txt", "b/note.json.bak"})
+        putFile(folder.file(name), "");
+    const std::vector<std::string> wanted = {folder.file("a.JSON"), folder.file("b/a.json"),
+                                             folder.file("z.json")};
+    EXPECT_EQ(filesBelow(folder.path(), ".json").paths, wanted);
+    EXPECT_TRUE(filesBelow(folder.path(), ".json").passedOver.empty());
+}
+
+TEST(Files, SayWhatTheyPassOverInAFolder) {
+    const TempFolder folder;
+    makeFolder(folder.file("b"));
+    makeFolder(folder.file(".hidden"));
+    for (const char* name : {"a.json", ".b.json", ".profile"})
         putFile(folder.file(name), "");
     std::filesystem::create_directory_symlink(folder.path(), folder.file("b/round"));
-    const std::vector<std::string> wanted = {folder.file("a.json"), folder.file("b/a.json"),
-                                             folder.file("z.json")};
-    EXPECT_EQ(filesBelow(folder.path(), ".json"), wanted);
-    EXPECT_TRUE(filesBelow(folder.file("missing"), ".json").empty());
+    std::filesystem::create_symlink("a.json", folder.file("link.json"));
+    const std::vector<std::string> wanted = {folder.file(".b.json"), folder.file(".hidden"),
+                                             folder.file("b/round"), folder.file("link.json")};
+    const FilesBelow found = filesBelow(folder.path(), ".json");
+    EXPECT_EQ(found.passedOver, wanted);
+    EXPECT_EQ(found.paths, std::vector<std::string>{folder.file("a.json")});
+}
+
+TEST(Files, RefuseAFolderThatIsNotThere) {
+    const TempFolder folder;
+    EXPECT_EQ(messageOf<InputError>([&] { filesBelow(folder.file("missing"), ".json"); }),
+              folder.file("missing") + ": the folder cannot be read. Check its permissions.");
+}
+
+TEST(Files, KnowAnEmptyFolder) {
+    const TempFolder folder;
+    EXPECT_TRUE(isEmptyFolder(folder.path()));
+    putFile(folder.file(".hidden"), "");
+    EXPECT_FALSE(isEmptyFolder(folder.path()));
+    EXPECT_FALSE(isEmptyFolder(folder.file(".hidden")));
 }
 
 TEST(Files, TakesPathsApartAndTogether) {
@@ -173,7 +201,7 @@ TEST(Files, KeepNamesOutsideAscii) {
     const std::string path = folder.file("grå 灰.json");
     writeFileSafely(path, "x");
     EXPECT_EQ(bytesOf(path), "x");
-    EXPECT_EQ(filesBelow(folder.path(), ".json"), std::vector<std::string>{path});
+    EXPECT_EQ(filesBelow(folder.path(), ".json").paths, std::vector<std::string>{path});
 }
 
 }  // namespace

@@ -81,6 +81,13 @@ TEST(Text, FindsControlCharacters) {
     EXPECT_EQ(controlCharacterIn("\u009B"), Found{U'\u009B'});
 }
 
+TEST(Text, KnowsWhatWouldNotBeSeen) {
+    for (const char* blank : {"", " ", "\n\t", "\u00A0\u2003", "\u200B\uFEFF", "\u2800", "\u3164"})
+        EXPECT_TRUE(isBlank(blank)) << blank;
+    for (const char* seen : {".", " a ", "\u200B灰", "\u0301"})
+        EXPECT_FALSE(isBlank(seen)) << seen;
+}
+
 TEST(Text, CountsCodePoints) {
     const std::string text = "aé灰\U0001F3A8";
     EXPECT_EQ(offsetOfCodePoint(text, 0), 0u);

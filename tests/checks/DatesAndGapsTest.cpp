@@ -28,7 +28,7 @@ TEST(DatesOutOfOrder, FindsALookBeforeAnyPull) {
     book.look("2026-03-03", {"e-1", "e-2"}, Touch::dry, LookColour::trueColour);
     book.look("2026-03-04", {"e-1"}, Touch::wet, LookColour::trueColour);
     EXPECT_EQ(found(book, "dates-out-of-order"),
-              Texts{"error: /at look look2: impressions 1,2 were looked at before any pull "
+              Texts{"error: /at look look2: impressions e:1,2 were looked at before any pull "
                     "(2026-03-03). Correct the date of the look or of the pull."});
 }
 

@@ -32,6 +32,17 @@ TEST(LayerOrder, LeavesDatesThatMayAgreeAndSecondPrintings) {
     EXPECT_EQ(found(book, "layer-order"), Texts{});
 }
 
+TEST(LayerTwice, FindsSheetsThatGotALayerAgain) {
+    Book book = threeLayers();
+    book.pull("e-layer1", "2026-03-04", impressionIds("e", 1, 4));
+    book.pull("e-layer1", "2026-03-05", impressionIds("e", 4, 6));
+    EXPECT_EQ(found(book, "layer-twice"),
+              Texts{"warning: /impressions pull pull2: impression 4 has this layer already, from "
+                    "pull pull1 (2026-03-05). Leave it if the layer was printed twice; else take "
+                    "one pull's out."});
+    EXPECT_EQ(found(soundBook(), "layer-twice"), Texts{});
+}
+
 TEST(FirstLayerMissing, FindsSheetsThatNeverSawIt) {
     Book book = threeLayers();
     book.pull("e-layer1", "2026-03-04", impressionIds("e", 1, 4));

@@ -19,10 +19,11 @@ TEST(PlacesAtOnce, FindsTwoMovesOfOneDayThatNothingPutsInOrder) {
     Book book = threePlaces();
     book.move("rack", "2026-03-04", impressionIds("e", 1, 3));
     book.move("wall", "2026-03-04", impressionIds("e", 1, 2));
-    EXPECT_EQ(found(book, "places-at-once"),
-              Texts{"warning: /at move move2: impressions 1,2 go to place wall and, by move move1, "
-                    "to place rack at the same time (2026-03-04). Give the times, or say in from "
-                    "which came first."});
+    EXPECT_EQ(
+        found(book, "places-at-once"),
+        Texts{"warning: /at move move2: impressions e:1,2 go to place wall and, by move move1, "
+              "to place rack at the same time (2026-03-04). Give the times, or say in from "
+              "which came first."});
 }
 
 TEST(PlacesAtOnce, LeavesMovesThatAreInOrderOrWithinOnePlaceOrBadlyKnown) {
@@ -47,7 +48,7 @@ TEST(PlacesAtOnce, FindsAStayThatOutlastsTheNextMove) {
     book.move("wall", "2026-03-10", {"e-1"});
     EXPECT_EQ(
         found(book, "places-at-once"),
-        Texts{"error: /until move move1: impression 1 is at place rack until then, but at place "
+        Texts{"error: /until move move1: impression e:1 is at place rack until then, but at place "
               "wall from 2026-03-10 by move move2 (2026-03-20). Correct one of the two dates."});
     Book near = threePlaces();
     near.move("rack", "2026-03-04", {"e-1"}, [](Move& r) { r.until = on("2026-03-10"); });
@@ -60,9 +61,10 @@ TEST(WhereaboutsGap, FindsAMoveFromWhereItWasNot) {
     book.move("rack", "2026-03-04", impressionIds("e", 1, 3));
     book.place("drawer", PlaceKind::drawer);
     book.move("drawer", "2026-03-10", {"e-1", "e-3"}, [](Move& r) { r.from = Ref<Place>{"wall"}; });
-    EXPECT_EQ(found(book, "whereabouts-gap"),
-              Texts{"warning: /from move move2: impressions 1,3 were at place rack until then, by "
-                    "move move1 (wall). Correct from, or record the move in between."});
+    EXPECT_EQ(
+        found(book, "whereabouts-gap"),
+        Texts{"warning: /from move move2: impressions e:1,3 were at place rack until then, by "
+              "move move1 (wall). Correct from, or record the move in between."});
 }
 
 TEST(WhereaboutsGap, LeavesThePlaceAroundAndStaysThatEnded) {
@@ -86,9 +88,10 @@ TEST(WhereaboutsGap, FindsWhatLeftForNowhere) {
     Book book = threePlaces();
     book.move("rack", "2026-03-04", impressionIds("e", 1, 2),
               [](Move& r) { r.until = on("2026-03-06"); });
-    EXPECT_EQ(found(book, "whereabouts-gap"),
-              Texts{"warning: /until move move1: impressions 1,2 left here, and nothing says where "
-                    "they went (2026-03-06). Record the move that followed."});
+    EXPECT_EQ(
+        found(book, "whereabouts-gap"),
+        Texts{"warning: /until move move1: impressions e:1,2 left here, and nothing says where "
+              "they went (2026-03-06). Record the move that followed."});
     Book ahead = threePlaces();
     ahead.move("rack", "2026-03-04", {"e-1"}, [](Move& r) { r.until = on("2026-07-06"); });
     EXPECT_EQ(found(ahead, "whereabouts-gap"), Texts{});
@@ -151,17 +154,19 @@ TEST(TransferWithoutHolder, FindsEachWayToDiffer) {
     book.transfer(TransferKind::consignment, "maker", "gallery", "2026-03-10", {"e-3"});
     EXPECT_EQ(
         found(book, "transfer-without-holder"),
-        (Texts{"warning: /receiver transfer transfer1: impression 1 names no holder, though "
-               "transferred here (buyer). Record the holder, or the transfer that followed.",
-               "warning: /receiver transfer transfer1: impression 2 names another holder than this "
-               "transfer (buyer). Record the holder, or the transfer that followed."}));
+        (Texts{
+            "warning: /receiver transfer transfer1: impression e:1 names no holder, though "
+            "transferred here (buyer). Record the holder, or the transfer that followed.",
+            "warning: /receiver transfer transfer1: impression e:2 names another holder than this "
+            "transfer (buyer). Record the holder, or the transfer that followed."}));
     book.transfer(TransferKind::giveBack, "gallery", "maker", "2026-04-10", {"e-2", "e-3"});
-    EXPECT_EQ(found(book, "transfer-without-holder"),
-              (Texts{"warning: /receiver transfer transfer1: impression 1 names no holder, though "
-                     "transferred here (buyer). Record the holder, or the transfer that followed.",
-                     "warning: /giver transfer transfer3: impressions 2,3 were given back here, "
-                     "but still with the giver as holder (gallery). Take the holder off, or record "
-                     "the transfer that followed."}));
+    EXPECT_EQ(
+        found(book, "transfer-without-holder"),
+        (Texts{"warning: /receiver transfer transfer1: impression e:1 names no holder, though "
+               "transferred here (buyer). Record the holder, or the transfer that followed.",
+               "warning: /giver transfer transfer3: impressions e:2,3 were given back here, "
+               "but still with the giver as holder (gallery). Take the holder off, or record "
+               "the transfer that followed."}));
 }
 
 TEST(TransferWithoutHolder, LeavesWhatIsGivenBackOrNotInOrder) {
@@ -172,6 +177,26 @@ TEST(TransferWithoutHolder, LeavesWhatIsGivenBackOrNotInOrder) {
     book.transfer(TransferKind::giveBack, "gallery", "maker", "2026", {"e-2"});
     book.transfer(TransferKind::loan, "maker", "gallery", "2026", {"e-2"});
     EXPECT_EQ(found(book, "transfer-without-holder"), Texts{});
+}
+
+TEST(PlacesAtOnce, NamesTheSheetsOfEachEdition) {
+    Book book = soundBook();
+    book.edition("f").impressions("f", 7, 8);
+    book.move("rack", "2026-05-01", {"e-1", "f-7", "f-8"},
+              [](Move& r) { r.until = on("2026-05-02"); });
+    EXPECT_EQ(found(book, "whereabouts-gap"),
+              Texts{"warning: /until move move3: impressions e:1 and f:7,8 left here, and nothing "
+                    "says where they went (2026-05-02). Record the move that followed."});
+}
+
+TEST(DestroyedDiffers, FindsWhatWasTakenAwayToBeDestroyedAndIsStillKept) {
+    Book book = soundBook();
+    book.move("rack", "2026-05-01", impressionIds("e", 1, 2),
+              [](Move& r) { r.why = MoveWhy::destroy; });
+    EXPECT_EQ(found(book, "destroyed-differs"),
+              Texts{"error: /why move move3: impressions e:1,2 were moved to be destroyed, but not "
+                    "recorded so (2026-05-01). Record the fate destroyed, or correct the move."});
+    EXPECT_EQ(found(soundBook(), "destroyed-differs"), Texts{});
 }
 
 }  // namespace

@@ -16,8 +16,8 @@ namespace rackbook {
 namespace {
 
 const std::string kinds =
-    "book, party, place, edition, block, lot, mix, weighing, layer, impression, pull, drawdown, "
-    "reading, issue, move, look, transfer or attachment";
+    "book, party, place, edition, block, lot, balance, mix, weighing, layer, impression, pull, "
+    "drawdown, reading, issue, move, look, transfer, attachment or stockTake";
 
 std::string findingsIn(const std::string& text) {
     RecordFileReader reader(test::schemaFolder());
@@ -68,10 +68,11 @@ TEST(RecordFiles, TakeOneRecordAListOrAnEnvelope) {
 TEST(RecordFiles, NameAnUnknownFieldAndTheNearestOne) {
     EXPECT_EQ(weighing(R"(,"mas_g":1)"),
               "f.json:1 /mas_g: there is no field \"mas_g\" here (1). Did you mean mass_g?");
-    EXPECT_EQ(weighing(R"(,"temperature":1)"),
-              "f.json:1 /temperature: there is no field \"temperature\" here (1). Take it out, or "
-              "use one of act, at, fromMix, id, lot, massHigh_g, massLow_g, mass_g, mix, note, "
-              "record and sequence.");
+    EXPECT_EQ(
+        weighing(R"(,"temperature":1)"),
+        "f.json:1 /temperature: there is no field \"temperature\" here (1). Take it out, or "
+        "use one of act, at, balance, fromMix, id, lot, massHigh_g, massLow_g, mass_g, mix, note, "
+        "record and sequence.");
     EXPECT_EQ(weighing(R"(,"a/b~c":1)").substr(0, 48),
               "f.json:1 /a~1b~0c: there is no field \"a/b~c\" her");
 }

@@ -27,7 +27,7 @@ void expectWords(E last) {
 }
 
 TEST(EnumText, HasOneWordForEachEnumerator) {
-    expectWords(RecordKind::attachment);
+    expectWords(RecordKind::stockTake);
     expectWords(LengthUnit::in);
     expectWords(Origin::publishedSource);
     expectWords(EditionStatus::closed);
@@ -119,9 +119,11 @@ TEST(Record, TellsWhenItHappened) {
     reading.takenOn = day;
     Drawdown drawdown;
     drawdown.madeOn = day;
+    StockTake stockTake;
+    stockTake.at = day;
     for (const Record& record :
          {Record(weighing), Record(pull), Record(move), Record(look), Record(transfer),
-          Record(issue), Record(reading), Record(drawdown)})
+          Record(issue), Record(reading), Record(drawdown), Record(stockTake)})
         EXPECT_EQ(when(record), "2026-03-04") << textOf(kindOf(record));
     EXPECT_EQ(when(Reading{}), "none");
     Edition edition;

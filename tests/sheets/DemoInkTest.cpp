@@ -13,7 +13,7 @@ namespace {
 RecordSet demoRecords() {
     const std::string root = RACKBOOK_SOURCE_DIR;
     RecordFileReader reader(root + "/schema");
-    for (const std::string& file : filesBelow(root + "/demo-edition", ".json"))
+    for (const std::string& file : filesBelow(root + "/demo-edition", ".json").paths)
         reader.read(file, readFile(file, 1 << 22));
     RecordSet records;
     for (IncomingRecord& incoming : reader.records())

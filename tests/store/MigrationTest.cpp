@@ -5,6 +5,8 @@
 #include <filesystem>
 
 #include "StoreBook.h"
+#include "store/RecordReader.h"
+#include "store/Verification.h"
 #include "support/MessageOf.h"
 
 namespace rackbook {
@@ -13,16 +15,16 @@ namespace {
 using test::messageOf;
 using test::takeSound;
 
+constexpr int nextVersion = bookVersion + 1;
+
 class MigrationTest : public test::StoreBook {
 protected:
-    MigrationTest() {
-        std::filesystem::create_directories(m_schema.file("sql"));
-        std::filesystem::copy(test::schemaFolder() + "/sql/0001.sql",
-                              m_schema.file("sql/0001.sql"));
-    }
-    // The step from version 1 to version 2 of a schema of the test's own.
+    MigrationTest() { std::filesystem::copy(test::schemaFolder() + "/sql", m_schema.file("sql")); }
+    // The step to the next version, of a schema of the test's own.
     void writeStep(const std::string& sql) { test::putFile(stepPath(), sql); }
-    std::string stepPath() const { return m_schema.file("sql/0002.sql"); }
+    std::string stepPath() const {
+        return m_schema.file("sql/000" + std::to_string(nextVersion) + ".sql");
+    }
     const std::string& schema() const { return m_schema.path(); }
 
 private:
@@ -34,25 +36,25 @@ TEST_F(MigrationTest, BringsABookToTheNextVersionWithItsRecords) {
     writeStep(
         "ALTER TABLE mix ADD COLUMN colour TEXT;\n"
         "UPDATE mix SET colour = 'grey' WHERE id = 'mix-a';\n");
-    migrate(database(), schema(), 2);
-    EXPECT_EQ(numberFrom("PRAGMA user_version"), 2);
+    migrate(database(), schema(), nextVersion);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), nextVersion);
     EXPECT_EQ(textFrom("SELECT colour FROM mix WHERE id = 'mix-a'"), "grey");
     EXPECT_EQ(numberFrom("SELECT count(*) FROM mix"), 2);
 }
 
 TEST_F(MigrationTest, RunsEachStepOnce) {
     writeStep("CREATE TABLE added (a INTEGER);");
-    migrate(database(), schema(), 2);
-    migrate(database(), schema(), 2);
-    migrate(database(), schema(), 1);
-    EXPECT_EQ(numberFrom("PRAGMA user_version"), 2);
+    migrate(database(), schema(), nextVersion);
+    migrate(database(), schema(), nextVersion);
+    migrate(database(), schema(), bookVersion);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), nextVersion);
 }
 
 TEST_F(MigrationTest, RunsEveryStepFromAnEmptyFile) {
     writeStep("CREATE TABLE added (a INTEGER);");
     Database fresh(folder().file("fresh"), OpenMode::create, 0);
-    migrate(fresh, schema(), 2);
-    EXPECT_EQ(fresh.wholeOf("PRAGMA user_version"), 2);
+    migrate(fresh, schema(), nextVersion);
+    EXPECT_EQ(fresh.wholeOf("PRAGMA user_version"), nextVersion);
     EXPECT_EQ(fresh.wholeOf("SELECT count(*) FROM added"), 0);
     EXPECT_EQ(fresh.wholeOf("SELECT count(*) FROM journal"), 0);
 }
@@ -60,21 +62,66 @@ TEST_F(MigrationTest, RunsEveryStepFromAnEmptyFile) {
 TEST_F(MigrationTest, LeavesTheBookAsItWasWhereAStepFails) {
     takeSound(book(), test::namedRecords());
     writeStep("CREATE TABLE added (a INTEGER);\nDELETE FROM look_impressions;\nNONSENSE;\n");
-    EXPECT_EQ(messageOf<StoreError>([&] { migrate(database(), schema(), 2); }),
+    EXPECT_EQ(messageOf<StoreError>([&] { migrate(database(), schema(), nextVersion); }),
               path() + ": near \"NONSENSE\": syntax error. The book is unchanged.");
-    EXPECT_EQ(numberFrom("PRAGMA user_version"), 1);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), bookVersion);
     EXPECT_EQ(numberFrom("SELECT count(*) FROM sqlite_schema WHERE name = 'added'"), 0);
     EXPECT_EQ(numberFrom("SELECT count(*) FROM look_impressions"), 2);
 }
 
 TEST_F(MigrationTest, NamesAStepThatIsMissing) {
     book();
-    EXPECT_EQ(messageOf<InputError>([&] { migrate(database(), schema(), 2); }),
+    EXPECT_EQ(messageOf<InputError>([&] { migrate(database(), schema(), nextVersion); }),
               stepPath() +
                   ": it cannot be read: No such file or directory. Check the name and the "
                   "permissions.");
-    EXPECT_EQ(numberFrom("PRAGMA user_version"), 1);
+    EXPECT_EQ(numberFrom("PRAGMA user_version"), bookVersion);
 }
+
+// A book as each earlier version left it.
+class EarlierBook : public test::StoreBook, public testing::WithParamInterface<int> {
+protected:
+    void SetUp() override {
+        const std::string version = std::to_string(GetParam());
+        Database made(path(), OpenMode::create, 0);
+        migrate(made, test::schemaFolder(), GetParam());
+        made.execute(
+            test::bytesOf(test::sourcePath("tests/store/books/version-" + version + ".sql")));
+    }
+    std::string verified(const BookFile& opened) {
+        std::string told;
+        for (const Finding& finding : verify(opened, decodeRecord).findings)
+            told += describe(finding) + "\n";
+        return told;
+    }
+};
+
+TEST_P(EarlierBook, IsReadAsItIsAndStaysSo) {
+    const std::string before = test::bytesOf(path());
+    {
+        const BookFile opened = BookFile::openToRead(options());
+        EXPECT_EQ(verified(opened), "");
+        EXPECT_EQ(allOf<Lot>(opened).size(), 2u);
+        EXPECT_EQ(allOf<Weighing>(opened).size(), 2u);
+        EXPECT_EQ(allOf<Balance>(opened).size(), 0u);
+    }
+    EXPECT_EQ(test::bytesOf(path()), before);
+}
+
+TEST_P(EarlierBook, IsBroughtUpByTheFirstWriter) {
+    BookFile opened = BookFile::openToWrite(options());
+    EXPECT_EQ(opened.inner().database->wholeOf("PRAGMA user_version"), bookVersion);
+    Balance balance;
+    balance.id = "kitchen";
+    balance.name = "Kitchen balance";
+    balance.readability_g = 0.1;
+    takeSound(opened, {balance});
+    EXPECT_EQ(verified(opened), "");
+    EXPECT_EQ(allOf<Weighing>(opened).size(), 2u);
+    EXPECT_EQ(allOf<Balance>(opened).front().readability_g, 0.1);
+}
+
+INSTANTIATE_TEST_SUITE_P(OfVersion, EarlierBook, testing::Range(1, bookVersion));
 
 }  // namespace
 }  // namespace rackbook

@@ -76,8 +76,8 @@ TEST_F(StrikeTest, NeedsAReasonAndARecord) {
 TEST_F(StrikeTest, IsRefusedWhereOtherRecordsNameIt) {
     const std::int64_t before = journalLength(book());
     EXPECT_EQ(textOfProblems(strike<Lot>({"lot-a"})),
-              "0 : other records name it: drawdown and weighing (). Strike those out first, or "
-              "correct what they name.");
+              "0 : other records name it: drawdown, stockTake and weighing (). Strike those out "
+              "first, or correct what they name.");
     EXPECT_TRUE(findIn<Lot>(book(), "lot-a"));
     EXPECT_EQ(journalLength(book()), before);
     expectSound();

@@ -1,0 +1,44 @@
+// Reckoning with estimates of quantities that are 0 or more.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "calc/Estimate.h"
+
+namespace rackbook {
+
+inline Estimate sumOf(const Estimate& a, const Estimate& b) {
+    return {a.low + b.low, a.best + b.best, a.high + b.high};
+}
+
+// The bounds are corner values. Pre: not both high bounds infinite; may fall below 0.
+inline Estimate differenceOf(const Estimate& a, const Estimate& b) {
+    return {a.low - b.high, a.best - b.best, a.high - b.low};
+}
+
+// Nothing times infinity is nothing.
+inline Estimate productOf(const Estimate& a, const Estimate& b) {
+    const bool nothing = a.high == 0 || b.high == 0;
+    if (nothing)
+        return Estimate::exactly(0);
+    return {a.low * b.low, a.best * b.best, a.high * b.high};
+}
+
+// No best value where b may be 0.
+inline Estimate quotientOf(const Estimate& a, const Estimate& b) {
+    Estimate quotient;
+    quotient.low = std::isinf(b.high) || b.high <= 0 ? 0 : a.low / b.high;
+    quotient.best = b.best > 0 ? a.best / b.best : notKnown;
+    if (b.low > 0)
+        quotient.high = a.high / b.low;
+    return quotient;
+}
+
+inline Estimate atLeastNothing(const Estimate& a) {
+    return {std::max(0.0, a.low), std::isnan(a.best) ? notKnown : std::max(0.0, a.best),
+            std::max(0.0, a.high)};
+}
+
+}  // namespace rackbook
