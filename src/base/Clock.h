@@ -22,8 +22,8 @@ bool isKnownTimeZone(const std::string& timeZone);
 // Whether the zone's clocks show that wall-clock minute at that many minutes east of UTC.
 bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& timeZone);
 
-// Whether the zone's clocks ever showed that wall-clock minute: not where they were put forward over
-// it.
+// Whether the zone's clocks ever showed that wall-clock minute: not where they were put forward
+// over it.
 bool clocksShowed(CivilMinute civil, const std::string& timeZone);
 
 // The zone's shift about that wall-clock minute, as "+01:00".

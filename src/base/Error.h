@@ -23,6 +23,8 @@ public:
 class UsageError : public Error {
 public:
     UsageError(const std::string& what, const std::string& remedy) : Error({}, what, remedy) {}
+    // What was wrong with a value, where the value stood on the command line.
+    explicit UsageError(const Error& cause) : Error(cause) {}
     ExitCode exitCode() const override { return ExitCode::usage; }
 };
 

@@ -114,6 +114,30 @@ void makeFolder(const std::string& path) {
                          "Check the name, the permissions and the space on the disk.");
 }
 
+NewFolder::NewFolder(std::string folder) : m_folder(std::move(folder)) {
+    while (m_folder.size() > 1 && m_folder.back() == '/')
+        m_folder.pop_back();
+    m_unfinished = m_folder + ".unfinished";
+    if (fileExists(m_unfinished))
+        throw StoreError(m_unfinished, "something of that name is there already",
+                         "It may be what an interrupted command left; remove it.");
+    makeFolder(m_unfinished);
+}
+
+NewFolder::~NewFolder() {
+    if (!m_unfinished.empty())
+        QDir(q(m_unfinished)).removeRecursively();
+}
+
+void NewFolder::finish() {
+    // An empty folder of that name gives way.
+    QDir().rmdir(q(m_folder));
+    if (!QDir().rename(q(m_unfinished), q(m_folder)))
+        throw StoreError(m_folder, "the folder cannot be given its name",
+                         "Check the permissions of the folder around it.");
+    m_unfinished.clear();
+}
+
 bool isFolder(const std::string& path) {
     return QFileInfo(q(path)).isDir();
 }

@@ -24,6 +24,26 @@ void writeFileSafely(const std::string& path, std::string_view bytes);
 // Makes the folder and its parents. Throws StoreError.
 void makeFolder(const std::string& path);
 
+// A folder that comes into being as a whole: its files are written under another name beside it,
+// and go with it where finish() is not reached.
+class NewFolder {
+public:
+    // Pre: `folder` is not there, or empty. Throws StoreError.
+    explicit NewFolder(std::string folder);
+    ~NewFolder();
+    NewFolder(const NewFolder&) = delete;
+    NewFolder& operator=(const NewFolder&) = delete;
+
+    // Where the files are to be written.
+    const std::string& path() const { return m_unfinished; }
+    // Gives it its name. Throws StoreError.
+    void finish();
+
+private:
+    std::string m_folder;
+    std::string m_unfinished;
+};
+
 bool isFolder(const std::string& path);
 bool fileExists(const std::string& path);
 

@@ -14,7 +14,7 @@ namespace {
 
 void checkStockTakes(const LotUseQuestion& question) {
     for (std::size_t i = 0; i < question.stockTakes.size(); ++i) {
-        const StockTake& take = question.stockTakes[i];
+        const HistoryStockTake& take = question.stockTakes[i];
         const std::string where = "stock-take " + std::to_string(i + 1);
         if (take.lot < 0 || static_cast<std::size_t>(take.lot) >= question.lots.size())
             throw InputError(where, "it names no lot", "Name a lot of the book.");

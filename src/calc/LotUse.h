@@ -17,7 +17,7 @@ namespace rackbook {
 constexpr double daysPerMonth = 30.44;
 
 // What the tin held when it was put on the balance, net.
-struct StockTake {
+struct HistoryStockTake {
     int lot = -1;
     TimeSpan at;
     double mass_g = 0;
@@ -76,7 +76,7 @@ struct LotUse {
 struct LotUseQuestion {
     const History& history;
     const std::vector<LotFacts>& lots;  // one for each of the history's lots
-    const std::vector<StockTake>& stockTakes;
+    const std::vector<HistoryStockTake>& stockTakes;
     CivilMinute asOf = 0;               // later events are left out
     double openedLife_days = notKnown;  // how long an opened lot keeps; not known: no limit
 };

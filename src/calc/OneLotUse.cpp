@@ -24,11 +24,11 @@ CivilMinute dayAfter(CivilMinute start, double days) {
     return end < static_cast<double>(endOfTime) ? static_cast<CivilMinute>(end) : endOfTime;
 }
 
-bool isCertainlyAfter(const TimeSpan& at, const StockTake* take) {
+bool isCertainlyAfter(const TimeSpan& at, const HistoryStockTake* take) {
     return take == nullptr || at.earliest > take->at.latest;
 }
 
-bool isPossiblyAfter(const TimeSpan& at, const StockTake* take) {
+bool isPossiblyAfter(const TimeSpan& at, const HistoryStockTake* take) {
     return take == nullptr || at.latest > take->at.earliest;
 }
 
@@ -54,7 +54,7 @@ void OneLotUse::sumUp() {
 void OneLotUse::reckonLeft() {
     Estimate left =
         std::isnan(m_facts.netMass_g) ? Estimate::anyMass() : Estimate::exactly(m_facts.netMass_g);
-    const StockTake* last = nullptr;
+    const HistoryStockTake* last = nullptr;
     for (const Placed& placed : m_stockTakes) {
         const Estimate taken = takenBetween(last, &placed.take);
         const Estimate found = Estimate::exactly(placed.take.mass_g);
@@ -71,7 +71,8 @@ void OneLotUse::reckonLeft() {
         m_use.left_g = Estimate::exactly(0);
 }
 
-Estimate OneLotUse::takenBetween(const StockTake* after, const StockTake* before) const {
+Estimate OneLotUse::takenBetween(const HistoryStockTake* after,
+                                 const HistoryStockTake* before) const {
     Estimate taken = Estimate::exactly(0);
     for (const LotTaking& taking : m_use.takings) {
         const bool fallsAfter = isCertainlyAfter(taking.at, after);

@@ -14,7 +14,7 @@ public:
         : m_facts(facts), m_asOf(asOf), m_openedLife_days(openedLife_days) {}
 
     void addTaking(const LotTaking& taking) { m_use.takings.push_back(taking); }
-    void addStockTake(std::size_t position, const StockTake& take) {
+    void addStockTake(std::size_t position, const HistoryStockTake& take) {
         m_stockTakes.push_back({position, take});
     }
     // Leaves it empty.
@@ -23,12 +23,12 @@ public:
 private:
     struct Placed {
         std::size_t position = 0;
-        StockTake take;
+        HistoryStockTake take;
     };
 
     void sumUp();
     void reckonLeft();
-    Estimate takenBetween(const StockTake* after, const StockTake* before) const;
+    Estimate takenBetween(const HistoryStockTake* after, const HistoryStockTake* before) const;
     std::optional<TimeSpan> openedSpan() const;
     CivilMinute until() const;
     UseRate rateOver(double mostDays) const;

@@ -10,8 +10,8 @@ namespace rackbook {
 namespace {
 
 constexpr int bisections = 30;
-// Rounding can help a size a little below the least of exact masses.
-constexpr double headStart = 0.97;
+// Rounding can help sizes that are a little too small for exact masses.
+constexpr double exactSlack = 1.03;
 constexpr int fineSteps = 1000;
 constexpr double fineStep = 0.0005;
 constexpr double coarseStep = 0.01;
@@ -25,8 +25,10 @@ bool isWithin(const Layout& layout, const PlanCase& planCase, Rounding rounding)
 template <class Sized>
 std::optional<double> leastSize_g(double low_g, double high_g, const PlanCase& planCase,
                                   const Sized& sized) {
+    PlanCase slack = planCase;
+    slack.limit *= exactSlack;
     const auto keepsExactly = [&](double size_g) {
-        return isWithin(sized(size_g), planCase, Rounding::exact);
+        return isWithin(sized(size_g), slack, Rounding::exact);
     };
     double from_g = low_g;
     if (!keepsExactly(low_g)) {
@@ -39,7 +41,7 @@ std::optional<double> leastSize_g(double low_g, double high_g, const PlanCase& p
         }
         from_g = to_g;
     }
-    double size_g = std::max(low_g, headStart * from_g);
+    double size_g = from_g;
     for (int steps = 0; size_g <= high_g; ++steps) {
         if (isWithin(sized(size_g), planCase, Rounding::toReadability))
             return size_g;
@@ -56,8 +58,7 @@ void shrinkEach(Layout& layout, const PlanCase& planCase) {
             changed[i].least_g = size_g;
             return changed;
         };
-        const double high_g = layout[i].least_g;
-        if (const auto size_g = leastSize_g(0, high_g, planCase, sized))
+        if (const auto size_g = leastSize_g(0, layout[i].least_g, planCase, sized))
             layout[i].least_g = *size_g;
     }
 }

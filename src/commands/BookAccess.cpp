@@ -4,6 +4,7 @@
 
 #include "base/Clock.h"
 #include "base/Text.h"
+#include "commands/GivenValues.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -15,6 +16,11 @@ BookOptions bookOptionsOf(const CommandContext& context) {
     if (options.path.front() == ':')
         options.path = "./" + options.path;
     options.schemaFolder = context.folders.schema;
+    if (const std::optional<long long> wait_s = context.arguments.whole("wait")) {
+        if (*wait_s < 0 || *wait_s > 3600)
+            throw UsageError("--wait takes 0 to 3600 seconds", "Give a number in that range.");
+        options.wait_s = static_cast<int>(*wait_s);
+    }
     return options;
 }
 
@@ -23,13 +29,7 @@ BookFile bookToRead(const CommandContext& context) {
 }
 
 BookFile bookToWrite(const CommandContext& context) {
-    BookOptions options = bookOptionsOf(context);
-    if (const std::optional<long long> wait_s = context.arguments.whole("wait")) {
-        if (*wait_s < 0 || *wait_s > 3600)
-            throw UsageError("--wait takes 0 to 3600 seconds", "Give a number in that range.");
-        options.wait_s = static_cast<int>(*wait_s);
-    }
-    return BookFile::openToWrite(options);
+    return BookFile::openToWrite(bookOptionsOf(context));
 }
 
 std::string recorderOf(const CommandContext& context) {
@@ -73,7 +73,7 @@ CivilMinute asOfDay(const CommandContext& context, const Book& studio) {
     const std::optional<std::string> on = context.arguments.value("on");
     if (!on)
         return EdtfDate::ofDay(civilMinuteAt(nowEpoch_s(), studio.timeZone)).latest();
-    const EdtfDate day = EdtfDate::parse(*on, "--on");
+    const EdtfDate day = dateFrom(*on, "on");
     if (day.isBadlyKnown() || day.hasTime())
         throw UsageError("--on takes one day", "Write it as 2026-03-20.");
     return day.latest();

@@ -1,5 +1,6 @@
 #include "commands/GivenValues.h"
 
+#include "base/Error.h"
 #include "base/Numbers.h"
 #include "base/Text.h"
 #include "commands/BookAccess.h"
@@ -15,9 +16,17 @@ bool isClockTime(const std::string& text) {
 
 }  // namespace
 
+EdtfDate dateFrom(const std::string& text, const std::string& option) {
+    try {
+        return EdtfDate::parse(text, "--" + option);
+    } catch (const InputError& error) {
+        throw UsageError(error);
+    }
+}
+
 std::optional<EdtfDate> dateGiven(const CommandContext& context, const std::string& option) {
     const std::optional<std::string> text = context.arguments.value(option);
-    return text ? std::optional(EdtfDate::parse(*text, "--" + option)) : std::nullopt;
+    return text ? std::optional(dateFrom(*text, option)) : std::nullopt;
 }
 
 std::optional<EdtfDate> momentGiven(const CommandContext& context, const Book& studio,
@@ -26,7 +35,7 @@ std::optional<EdtfDate> momentGiven(const CommandContext& context, const Book& s
     if (!text || !isClockTime(*text))
         return dateGiven(context, option);
     const std::string today = formatDay(nowAt(studio).earliest());
-    return EdtfDate::parse(today + "T" + *text, "--" + option);
+    return dateFrom(today + "T" + *text, option);
 }
 
 EdtfDate momentGivenOrNow(const CommandContext& context, const Book& studio,

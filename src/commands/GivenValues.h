@@ -11,7 +11,10 @@
 
 namespace rackbook {
 
-// A date as well as it is known. Throws InputError where the option is no such date.
+// The value of an option as a date. Throws UsageError where it is none.
+EdtfDate dateFrom(const std::string& text, const std::string& option);
+
+// A date as well as it is known, where the option was given.
 std::optional<EdtfDate> dateGiven(const CommandContext& context, const std::string& option);
 
 // The same, or a clock time of today at the studio, as 09:30. The second is now where the option

@@ -3,6 +3,7 @@
 #include "base/Files.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
+#include "commands/GivenValues.h"
 #include "commands/Recording.h"
 
 namespace rackbook {
@@ -63,7 +64,7 @@ ExitCode run(CommandContext& context) {
                          "Give --reason where the book was wrong, --changed-on where the thing "
                          "itself has changed.");
     if (changedOn)
-        EdtfDate::parse(*changedOn, "--changed-on");
+        dateFrom(*changedOn, "changed-on");
     BookFile book = bookToWrite(context);
     IntakeTerms terms = termsOf(context);
     terms.reason = context.arguments.value("reason");

@@ -43,12 +43,13 @@ void writeFiles(CommandContext& context, const std::vector<Record>& records,
     for (const Record& record : records)
         payloads[kindOf(record)].push_back(encodeRecord(record));
     Table table({{"file"}, {"records", Align::right}});
-    makeFolder(folder);
+    NewFolder made(folder);
     for (const auto& [kind, texts] : payloads) {
-        const std::string file = pathOf(folder, std::string(textOf(kind)) + ".json");
-        writeFileSafely(file, recordFileText(texts));
-        table.addRow({file, std::to_string(texts.size())});
+        const std::string file = std::string(textOf(kind)) + ".json";
+        writeFileSafely(pathOf(made.path(), file), recordFileText(texts));
+        table.addRow({pathOf(folder, file), std::to_string(texts.size())});
     }
+    made.finish();
     context.console.out() << table.text(context.console.width(), "There is nothing to write.");
 }
 

@@ -38,7 +38,9 @@ std::unique_ptr<QLockFile> lockForWriting(const BookOptions& options) {
     throw StoreError(options.path,
                      "it is being written by " + holder + ", for longer than " +
                          std::to_string(options.wait_s) + " s",
-                     "Wait for it to finish, or give a longer --wait.");
+                     "Wait for it to finish, or give a longer --wait. Where you are sure that it "
+                     "runs no more, remove " +
+                         path + ".");
 }
 
 void requireBook(const Database& database, const std::string& path) {

@@ -187,6 +187,42 @@ TEST(Files, KnowAnEmptyFolder) {
     EXPECT_FALSE(isEmptyFolder(folder.file(".hidden")));
 }
 
+TEST(NewFolder, ComesIntoBeingAsAWholeOrNotAtAll) {
+    const TempFolder folder;
+    const std::string path = folder.file("out");
+    {
+        NewFolder given(path);
+        putFile(pathOf(given.path(), "a"), "1");
+        EXPECT_FALSE(fileExists(path));
+    }
+    EXPECT_TRUE(isEmptyFolder(folder.path()));
+    makeFolder(path);
+    NewFolder made(path + "/");
+    putFile(pathOf(made.path(), "a"), "1");
+    made.finish();
+    EXPECT_EQ(bytesOf(pathOf(path, "a")), "1");
+    EXPECT_FALSE(fileExists(made.path()));
+}
+
+TEST(NewFolder, LeavesWhatStandsInItsWay) {
+    const TempFolder folder;
+    putFile(folder.file("out.unfinished"), "mine");
+    EXPECT_EQ(
+        messageOf<StoreError>([&] { NewFolder given(folder.file("out")); }),
+        folder.file("out.unfinished") +
+            ": something of that name is there already. It may be what an interrupted command "
+            "left; remove it.");
+    EXPECT_EQ(bytesOf(folder.file("out.unfinished")), "mine");
+    makeFolder(folder.file("full"));
+    putFile(folder.file("full/kept"), "mine");
+    NewFolder made(folder.file("full"));
+    EXPECT_EQ(messageOf<StoreError>([&] { made.finish(); }),
+              folder.file("full") +
+                  ": the folder cannot be given its name. Check the permissions of the folder "
+                  "around it.");
+    EXPECT_EQ(bytesOf(folder.file("full/kept")), "mine");
+}
+
 TEST(Files, TakesPathsApartAndTogether) {
     EXPECT_EQ(pathOf("a", "b"), "a/b");
     EXPECT_EQ(pathOf("a/", "b"), "a/b");

@@ -19,22 +19,19 @@ PulledFilm pulled(double ink_g, int edition = 0, int layer = 0) {
     return {edition, layer, ink_g, 20, 0.1, 0.5};
 }
 
-// R 4.x, quantile(c(7, 15, 36, 39, 40, 41)), whose default is type 7: 20.25, 37.5, 39.75; the data
-// set is the one commonly used to compare quartile methods. From memory, worked again by hand:
-// place 5 · 0.25 = 1.25, 15 + 0.25 · 21 = 20.25; place 3.75, 39 + 0.75 · 1 = 39.75.
+// Expected values: statistics.quantiles(data, n=4, method='inclusive') of CPython 3.11.7, which is
+// type 7.
 TEST(InkAmount, QuartilesAreOfTypeSeven) {
-    const Quartiles quartiles = quartilesOf({41, 7, 39, 15, 40, 36});
-    EXPECT_DOUBLE_EQ(quartiles.lower, 20.25);
-    EXPECT_DOUBLE_EQ(quartiles.median, 37.5);
-    EXPECT_DOUBLE_EQ(quartiles.upper, 39.75);
-}
-
-// R 4.x, quantile(1:10): 3.25, 5.5, 7.75. From memory.
-TEST(InkAmount, QuartilesOfOneToTen) {
-    const Quartiles quartiles = quartilesOf({1, 2, 3, 4, 5, 6, 7, 8, 9, 10});
-    EXPECT_DOUBLE_EQ(quartiles.lower, 3.25);
-    EXPECT_DOUBLE_EQ(quartiles.median, 5.5);
-    EXPECT_DOUBLE_EQ(quartiles.upper, 7.75);
+    const auto expect = [](const std::vector<double>& data, double lower, double median,
+                           double upper) {
+        const Quartiles quartiles = quartilesOf(data);
+        EXPECT_DOUBLE_EQ(quartiles.lower, lower);
+        EXPECT_DOUBLE_EQ(quartiles.median, median);
+        EXPECT_DOUBLE_EQ(quartiles.upper, upper);
+    };
+    expect({41, 7, 39, 15, 40, 36}, 20.25, 37.5, 39.75);
+    expect({1, 2, 3, 4, 5, 6, 7, 8, 9, 10}, 3.25, 5.5, 7.75);
+    expect({4.2, 3.9, 6.1, 5.5, 9.75}, 4.2, 5.5, 6.1);
 }
 
 TEST(InkAmount, QuartilesOfLittleOrNothing) {

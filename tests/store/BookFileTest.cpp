@@ -176,7 +176,8 @@ TEST_F(BookFileTest, LetsOneProcessWriteAtATime) {
     EXPECT_EQ(message, path() + ": it is being written by process " +
                            std::to_string(holder.process()) + " (storeTests) on " + host +
                            ", for longer than 1 s. Wait for it to finish, or give a longer "
-                           "--wait.");
+                           "--wait. Where you are sure that it runs no more, remove " +
+                           path() + ".lock.");
     EXPECT_GE(waited_s.count(), 0.9);
     EXPECT_LE(waited_s.count(), 5);
     EXPECT_EQ(countOf(BookFile::openToRead(options()), RecordKind::mix), 0);
