@@ -66,10 +66,7 @@ void setOrder(const BookFile& book, Weighing& weighing) {
 
 // Says where the weighing recorded last took more than can have been there.
 void warnOfOverdraw(Console& console, const BookFile& book) {
-    // The weighings and pulls alone are wanted.
-    HistoryFilter noSheets;
-    noSheets.impressions.emplace();
-    const History history = historyIn(book, noSheets);
+    const History history = inkHistoryIn(book);
     const MixLedger ledger(ledgerByLot(history));
     const double tolerance_g =
         HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");

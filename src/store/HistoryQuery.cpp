@@ -94,14 +94,15 @@ public:
     HistoryLoad(Database& database, const HistoryFilter& filter)
         : m_database(database), m_filter(filter) {}
 
+    History runInk() {
+        Transaction transaction(m_database, false);
+        readInk();
+        return std::move(m_history);
+    }
+
     History run() {
         Transaction transaction(m_database, false);
-        readEditions();
-        readLayers();
-        readLots();
-        readMixes();
-        readWeighings();
-        readPulls();
+        readInk();
         readPlaces();
         readLight();
         readMoves();
@@ -114,6 +115,15 @@ public:
     }
 
 private:
+    void readInk() {
+        readEditions();
+        readLayers();
+        readLots();
+        readMixes();
+        readWeighings();
+        readPulls();
+    }
+
     void readEditions() {
         Statement row = m_database.prepare(editionsSql);
         while (row.step()) {
@@ -366,6 +376,10 @@ History historyIn(const BookFile& book, const HistoryFilter& filter) {
     return HistoryLoad(*book.inner().database, filter).run();
 }
 
+History inkHistoryIn(const BookFile& book) {
+    return HistoryLoad(*book.inner().database, {}).runInk();
+}
+
 std::vector<ImpressionLabel> labelsOf(const BookFile& book, const History& history) {
     Statement row = book.inner().database->prepare(
         "SELECT i.id, e.code, i.workingNumber, i.designation FROM impression i JOIN edition e ON "
@@ -382,21 +396,18 @@ std::vector<ImpressionLabel> labelsOf(const BookFile& book, const History& histo
 }
 
 std::vector<std::string> historyQueries() {
-    return {editionsSql,
-            layersSql,
-            lotsSql,
-            mixesSql,
-            weighingsSql,
-            pullsSql,
-            placesSql,
-            lightSql,
-            movesSql,
-            looksSql,
-            std::string(impressionsSql) + impressionsOrder,
-            pullListSql,
-            moveListSql,
-            lookListSql,
-            standsForSql};
+    std::vector<std::string> queries = inkHistoryQueries();
+    for (const std::string& query :
+         {std::string(placesSql), std::string(lightSql), std::string(movesSql),
+          std::string(looksSql), std::string(impressionsSql) + impressionsOrder,
+          std::string(pullListSql), std::string(moveListSql), std::string(lookListSql),
+          std::string(standsForSql)})
+        queries.push_back(query);
+    return queries;
+}
+
+std::vector<std::string> inkHistoryQueries() {
+    return {editionsSql, layersSql, lotsSql, mixesSql, weighingsSql, pullsSql};
 }
 
 }  // namespace rackbook

@@ -19,6 +19,10 @@ struct HistoryFilter {
 // Throws StoreError. Reads in one transaction, so that what it gives belongs together.
 History historyIn(const BookFile& book, const HistoryFilter& filter = {});
 
+// The part that mixes are computed from: editions, layers, lots, mixes, weighings and pulls, without
+// impressions and what happened to them. Throws StoreError.
+History inkHistoryIn(const BookFile& book);
+
 // How an impression is named in lists.
 struct ImpressionLabel {
     std::string id;
@@ -30,7 +34,9 @@ struct ImpressionLabel {
 // By position of the impression in the history.
 std::vector<ImpressionLabel> labelsOf(const BookFile& book, const History& history);
 
-// The statements that historyIn runs for a whole book, for measuring it against a bare scan.
+// The statements that historyIn and inkHistoryIn run for a whole book, for measuring them against a
+// bare scan.
 std::vector<std::string> historyQueries();
+std::vector<std::string> inkHistoryQueries();
 
 }  // namespace rackbook

@@ -105,7 +105,7 @@ void configure(Engine& engine) {
 
 }  // namespace
 
-BareFigures bareInsert(const std::string& bookPath, const std::string& sqlPath,
+BareFigures bareInsert(const std::string& bookPath, const std::vector<std::string>& sqlPaths,
                        const std::string& newPath) {
     std::vector<TableRows> tables;
     {
@@ -114,7 +114,8 @@ BareFigures bareInsert(const std::string& bookPath, const std::string& sqlPath,
     }
     Engine fresh(newPath, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE);
     configure(fresh);
-    fresh.run(textOfFile(sqlPath));
+    for (const std::string& sqlPath : sqlPaths)
+        fresh.run(textOfFile(sqlPath));
     BareFigures figures;
     const Clock::time_point start = Clock::now();
     fresh.run("BEGIN IMMEDIATE");

@@ -13,7 +13,7 @@ struct BareFigures {
 
 // Copies every row of the book into memory, then inserts them into a new file with the same tables
 // and settings in one transaction. Only the inserting and the commit are timed.
-BareFigures bareInsert(const std::string& bookPath, const std::string& sqlPath,
+BareFigures bareInsert(const std::string& bookPath, const std::vector<std::string>& sqlPaths,
                        const std::string& newPath);
 
 // Inserts the newest rows of one table of the book and of its list table once more, under new

@@ -14,10 +14,16 @@
 
 #include "BareEngine.h"
 #include "Generator.h"
+#include "base/Files.h"
+#include "calc/MixLedger.h"
 #include "calc/Readiness.h"
 #include "exchange/RecordCodec.h"
 #include "exchange/RecordFiles.h"
+#include "exchange/TreeJson.h"
+#include "pdf/PdfWriter.h"
 #include "records/HouseRules.h"
+#include "sheets/EditionSheet.h"
+#include "sheets/ReadinessSheet.h"
 #include "store/HistoryQuery.h"
 #include "store/Intake.h"
 #include "store/RecordReader.h"
@@ -71,7 +77,8 @@ void measureIntake(const std::string& folder, std::string text) {
         std::exit(1);
     }
     const BareFigures bare =
-        bareInsert(path, schemaFolder + "/sql/0001.sql", folder + "/bare.rackbook");
+        bareInsert(path, {schemaFolder + "/sql/0001.sql", schemaFolder + "/sql/0002.sql"},
+                   folder + "/bare.rackbook");
     const auto rows = static_cast<double>(bare.rows);
     line("intake: read and validate", readSeconds,
          static_cast<double>(entries.size()) / readSeconds, "records/s");
@@ -110,6 +117,80 @@ void measureReadiness(const std::string& folder) {
     line("bare engine: scan of the same rows", bare.seconds,
          static_cast<double>(bare.rows) / bare.seconds, "rows/s");
     ratio("readiness against the bare scan", best / bare.seconds);
+}
+
+// What was laid down in every pull, by lot.
+void measureComposition(const std::string& folder) {
+    const std::string path = folder + "/measured.rackbook";
+    const BookFile book = BookFile::openToRead({path, schemaFolder, 5});
+    double best = 1e9;
+    double bestLoad = 0;
+    std::size_t events = 0;
+    std::size_t parts = 0;
+    BareFigures bare;
+    bare.seconds = 1e9;
+    for (int round = 0; round < 3; ++round) {
+        const BareFigures scan = bareScan(path, inkHistoryQueries());
+        if (scan.seconds < bare.seconds)
+            bare = scan;
+        const Clock::time_point start = Clock::now();
+        const History history = inkHistoryIn(book);
+        const double loaded = secondsSince(start);
+        const MixLedger ledger(ledgerByLot(history));
+        parts = 0;
+        for (std::size_t pull = 0; pull < history.pulls.size(); ++pull)
+            parts += ledger.atPull(pull).parts.size();
+        const double seconds = secondsSince(start);
+        events = history.weighings.size() + history.pulls.size();
+        if (seconds < best) {
+            best = seconds;
+            bestLoad = loaded;
+        }
+    }
+    std::printf("  %zu weighings and pulls, %zu parts laid down\n", events, parts);
+    line("composition of every pull", best, static_cast<double>(events) / best, "events/s");
+    line("composition: of that, loading", bestLoad, static_cast<double>(bare.rows) / bestLoad,
+         "rows/s");
+    line("bare engine: scan of the same rows", bare.seconds,
+         static_cast<double>(bare.rows) / bare.seconds, "rows/s");
+    ratio("composition against the bare scan", best / bare.seconds);
+}
+
+SheetTemplate templateOf(const std::string& name, const TemplateRules& rules) {
+    const std::string file = std::string(RACKBOOK_SOURCE_DIR) + "/templates/" + name + ".json";
+    return SheetTemplate::read(treeFromJson(readFile(file, 1 << 20), file), file, rules);
+}
+
+// As rackbook sheet makes them: all records read, facts, layout, PDF.
+void measureSheets(const std::string& folder) {
+    const BookFile book = BookFile::openToRead({folder + "/measured.rackbook", schemaFolder, 5});
+    const CivilMinute asOf = EdtfDate::parse("2026-06-01").latest();
+    const std::string created = "2026-06-01T00:00:00Z";
+    Clock::time_point start = Clock::now();
+    const RecordSet records = everythingIn(book);
+    const double readSeconds = secondsSince(start);
+    start = Clock::now();
+    const SheetTemplate ofEdition = templateOf("edition", editionSheetRules());
+    const PdfFonts fonts(ofEdition.fonts());
+    const PageModel edition = editionSheet(
+        editionFactsOf(records, records.of<Edition>().front(), asOf), ofEdition, fonts, created);
+    const std::size_t editionBytes = writePdf(edition, fonts).size();
+    const double editionSeconds = secondsSince(start);
+    start = Clock::now();
+    const SheetTemplate ofBook = templateOf("readiness", readinessSheetRules());
+    ReadinessQuestion question;
+    question.asOf = asOf;
+    const PageModel readiness =
+        readinessSheet(readinessFactsOf(records, question), ofBook, fonts, created);
+    const std::size_t readinessBytes = writePdf(readiness, fonts).size();
+    const double readinessSeconds = secondsSince(start);
+    line("sheets: reading all records", readSeconds, 1 / readSeconds, "books/s");
+    line("edition sheet, one edition", editionSeconds,
+         static_cast<double>(edition.pages.size()) / editionSeconds, "pages/s");
+    line("readiness sheet, the whole book", readinessSeconds,
+         static_cast<double>(readiness.pages.size()) / readinessSeconds, "pages/s");
+    std::printf("  %zu pages in %zu kB, %zu pages in %zu kB\n", edition.pages.size(),
+                editionBytes / 1000, readiness.pages.size(), readinessBytes / 1000);
 }
 
 // One move of twenty sheets, as rackbook hang records it: open, check, record, close.
@@ -156,6 +237,8 @@ void measure(int impressions) {
     payloads.clear();
     measureIntake(path, std::move(text));
     measureReadiness(path);
+    measureComposition(path);
+    measureSheets(path);
     measureDailyVerb(path);
     rusage usage{};
     getrusage(RUSAGE_SELF, &usage);
