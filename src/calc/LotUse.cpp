@@ -12,7 +12,7 @@ namespace rackbook {
 
 namespace {
 
-void checkStockTakes(const LotUseQuestion& question) {
+void checkQuestion(const LotUseQuestion& question) {
     for (std::size_t i = 0; i < question.stockTakes.size(); ++i) {
         const HistoryStockTake& take = question.stockTakes[i];
         const std::string where = "stock-take " + std::to_string(i + 1);
@@ -22,8 +22,9 @@ void checkStockTakes(const LotUseQuestion& question) {
             throw InputError(where, "its mass is not a number of 0 or more",
                              "Give the net mass in g.");
     }
-    if (question.openedLife_days <= 0)
-        throw InputError("opened life", "it is not above 0", "Give it in days.");
+    for (const LotFacts& facts : question.lots)
+        if (facts.openedLife_days <= 0)
+            throw InputError("opened life", "it is not above 0", "Give it in days.");
 }
 
 void refuseBelow(double value, bool zeroToo, const char* what) {
@@ -35,11 +36,11 @@ void refuseBelow(double value, bool zeroToo, const char* what) {
 }  // namespace
 
 std::vector<LotUse> useOfLots(const LotUseQuestion& question) {
-    checkStockTakes(question);
+    checkQuestion(question);
     std::vector<OneLotUse> lots;
     lots.reserve(question.lots.size());
     for (const LotFacts& facts : question.lots)
-        lots.emplace_back(facts, question.asOf, question.openedLife_days);
+        lots.emplace_back(facts, question.asOf);
     for (std::size_t row = 0; row < question.history.weighings.size(); ++row) {
         const HistoryWeighing& weighing = question.history.weighings[row];
         const bool takes = weighing.mix >= 0 && weighing.act == WeighingAct::add &&

@@ -29,6 +29,7 @@ struct LotFacts {
     double price = notKnown;
     std::optional<TimeSpan> opened;
     std::optional<TimeSpan> finished;
+    double openedLife_days = notKnown;  // how long it keeps once opened, above 0; no limit else
 };
 
 // What one weighing took out of a lot, with the bounds of a badly known mass.
@@ -77,12 +78,11 @@ struct LotUseQuestion {
     const History& history;
     const std::vector<LotFacts>& lots;  // one for each of the history's lots
     const std::vector<HistoryStockTake>& stockTakes;
-    CivilMinute asOf = 0;               // later events are left out
-    double openedLife_days = notKnown;  // how long an opened lot keeps; not known: no limit
+    CivilMinute asOf = 0;  // later events are left out
 };
 
 // By position of the lot. Throws InputError where a stock-take names no lot or its mass is not a
-// number of 0 or more, or the opened life is not above 0.
+// number of 0 or more, or an opened life is not above 0.
 std::vector<LotUse> useOfLots(const LotUseQuestion& question);
 
 // One container as offered.

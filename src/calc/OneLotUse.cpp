@@ -141,9 +141,9 @@ Estimate OneLotUse::presentRate() const {
 }
 
 void OneLotUse::reckonRunningOut() {
-    if (m_facts.opened && !std::isnan(m_openedLife_days))
-        m_use.lifeEnds = TimeSpan{dayAfter(m_facts.opened->earliest, m_openedLife_days),
-                                  dayAfter(m_facts.opened->latest, m_openedLife_days)};
+    if (m_facts.opened && !std::isnan(m_facts.openedLife_days))
+        m_use.lifeEnds = TimeSpan{dayAfter(m_facts.opened->earliest, m_facts.openedLife_days),
+                                  dayAfter(m_facts.opened->latest, m_facts.openedLife_days)};
     const Estimate rate = presentRate();
     const bool finished = m_facts.finished && m_facts.finished->latest <= m_asOf;
     if (finished || rate.high <= 0 || std::isinf(rate.high) || std::isinf(m_use.left_g.high))

@@ -9,9 +9,8 @@ namespace rackbook {
 
 class OneLotUse {
 public:
-    // facts must outlive it. openedLife_days is above 0 or notKnown.
-    OneLotUse(const LotFacts& facts, CivilMinute asOf, double openedLife_days)
-        : m_facts(facts), m_asOf(asOf), m_openedLife_days(openedLife_days) {}
+    // facts must outlive it.
+    OneLotUse(const LotFacts& facts, CivilMinute asOf) : m_facts(facts), m_asOf(asOf) {}
 
     void addTaking(const LotTaking& taking) { m_use.takings.push_back(taking); }
     void addStockTake(std::size_t position, const HistoryStockTake& take) {
@@ -38,7 +37,6 @@ private:
 
     const LotFacts& m_facts;
     CivilMinute m_asOf;
-    double m_openedLife_days;
     std::vector<Placed> m_stockTakes;
     LotUse m_use;
 };

@@ -19,4 +19,10 @@ Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinu
     return readiness;
 }
 
+const std::vector<std::string>& rulesOfReadiness() {
+    static const std::vector<std::string> names = {"extenderRichShare", "lightDays",
+                                                   "lightDaysCareful", "drierLeastShare"};
+    return names;
+}
+
 }  // namespace rackbook

@@ -66,23 +66,23 @@ struct ReadinessRow {
     bool putAwayEarly = false;     // into the dark or out of hands before every gate was passed
     bool leftEarly = false;        // putAwayEarly, and by leaving the studio's hands
     ReadinessGaps gaps;
-    GateResults gates = {};   // as of the check; meaningless where pull is -1
-    int pull = -1;            // the last extender-rich one
-    int layer = -1;           // of that pull
-    int lastPull = -1;        // the last of all
-    int doubtfulPull = -1;    // the last one whose share of base is not known
-    int unlitPlace = -1;      // the last place whose light is not known
-    int touchLook = -1;       // the last that says how it feels, since the last pull of all
-    int colourLook = -1;      // the last that says how it looks, since that pull
+    GateResults gates = {};       // as of the check; meaningless where pull is -1
+    int pull = -1;                // the last extender-rich one
+    int layer = -1;               // of that pull
+    int lastPull = -1;            // the last of all
+    int doubtfulPull = -1;        // the last one whose share of base is not known
+    int unlitPlace = -1;          // the last place whose light is not known
+    int touchLook = -1;           // the last that says how it feels, since the last pull of all
+    int colourLook = -1;          // the last that says how it looks, since that pull
     double daysAtColourLook = 0;  // days in light when a look found it true, high bound
-    int place = -1;           // where the moves leave it
-    int putAwayTo = -1;       // place of the first move that was too early
-    TimeSpan pulled;          // when the last extender-rich layer came to it
-    TimeSpan darkSince;       // where lightNow is dark or artificial
-    TimeSpan putAwayEarlyOn;  // where putAwayEarly
-    Estimate extenderShare;   // of that pull's ink
-    Estimate drierShare;      // of that pull's ink
-    double daysLow = 0;       // days in light since that pull
+    int place = -1;               // where the moves leave it
+    int putAwayTo = -1;           // place of the first move that was too early
+    TimeSpan pulled;              // when the last extender-rich layer came to it
+    TimeSpan darkSince;           // where lightNow is dark or artificial
+    TimeSpan putAwayEarlyOn;      // where putAwayEarly
+    Estimate extenderShare;       // of that pull's ink
+    Estimate drierShare;          // of that pull's ink
+    double daysLow = 0;           // days in light since that pull
     double daysHigh = 0;
     double daysNeeded = 0;
 };
@@ -102,5 +102,8 @@ std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& hist
 
 // "ready", "a look is due" …, as lists and sheets print it.
 const char* verdictWords(Verdict verdict);
+
+// The house rules that decide it, by name, in the order in which reports give them.
+const std::vector<std::string>& rulesOfReadiness();
 
 }  // namespace rackbook

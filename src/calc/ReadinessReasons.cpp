@@ -92,11 +92,8 @@ private:
             why = "without drier in the ink";
         if (m_row.lightRule == LightRule::drierNotKnown)
             why = "where the ink is not known to hold drier";
-        const std::string name = careful ? "lightDaysCareful" : "lightDays";
-        for (const RuleInForce& rule : m_rules.all())
-            if (rule.rule == name)
-                say(wanted + (m_row.daysNeeded == 1 ? " day is" : " days are") + " wanted " + why +
-                    ": " + originWords(rule) + ".");
+        say(wanted + (m_row.daysNeeded == 1 ? " day is" : " days are") + " wanted " + why + ": " +
+            originWords(m_rules.rule(careful ? "lightDaysCareful" : "lightDays")) + ".");
     }
 
     static std::string touchWords(const HistoryLook& felt) {

@@ -8,7 +8,8 @@
 
 namespace rackbook {
 
-// What goes into a stage: a lot, or what an earlier stage made. Exactly one of lot and stage is set.
+// What goes into a stage: a lot, or what an earlier stage made. Exactly one of lot and stage is
+// set.
 struct RecipePart {
     int lot = -1;      // position among the book's lots
     int stage = -1;    // position in Recipe::stages, before the stage it goes into

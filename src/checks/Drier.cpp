@@ -18,12 +18,11 @@ const Mix& mixAt(const AuditContext& context, int position) {
 
 void addHighShare(const AuditContext& context, const Mix& mix, const Estimate& share,
                   const std::string& when, FindingList& found) {
-    for (const RuleInForce& rule : context.rules().all())
-        if (rule.rule == "drierMostShare")
-            found.add(Severity::note, mix, "",
-                      percentWords(share) + " of it was drier" + when + ", more than " +
-                          percentWords(Estimate::exactly(rule.value)),
-                      "", "Look over its weighings (" + originWords(rule) + ").");
+    const RuleInForce& rule = context.rules().rule("drierMostShare");
+    found.add(Severity::note, mix, "",
+              percentWords(share) + " of it was drier" + when + ", more than " +
+                  percentWords(Estimate::exactly(rule.value)),
+              "", "Look over its weighings (" + originWords(rule) + ").");
 }
 
 }  // namespace

@@ -136,10 +136,7 @@ Findings proofsShare(const AuditContext& context) {
             const double share = static_cast<double>(proofs.count) / *edition.declaredNumbered;
             if (proofs.designationKind != DesignationKind::artistsProof || share <= most + 1e-9)
                 continue;
-            std::string origin;
-            for (const RuleInForce& rule : context.rules().all())
-                if (rule.rule == "proofsMostShare")
-                    origin = originWords(rule);
+            const std::string origin = originWords(context.rules().rule("proofsMostShare"));
             found.add(Severity::note, edition, elementPointer("/declaredProofs", i) + "/count",
                       "artist's proofs are " + percentWords(Estimate::exactly(share)) +
                           " of the numbered size, more than " +

@@ -114,11 +114,8 @@ void printSummary(Console& console, const ReadyFacts& facts) {
 
 void printRules(Console& console, const HouseRules& rules) {
     console.out() << "\nHouse rules used\n";
-    for (const RuleInForce& rule : rules.all()) {
-        const bool concerns = rule.rule == "extenderRichShare" || rule.rule == "lightDays" ||
-                              rule.rule == "lightDaysCareful" || rule.rule == "drierLeastShare";
-        if (!concerns)
-            continue;
+    for (const std::string& name : rulesOfReadiness()) {
+        const RuleInForce& rule = rules.rule(name);
         const std::string origin = rule.source.empty() ? textOf(rule.origin) : rule.source;
         for (const std::string& line :
              wrapped(rule.rule + " " + formatShortest(rule.value) + " " + rule.unit + ": " +
@@ -225,7 +222,8 @@ Tree readinessTree(const ReadyFacts& facts) {
     }
     report.set("impressions", std::move(rows));
     Tree rules = Tree::array();
-    for (const RuleInForce& rule : facts.rules.all()) {
+    for (const std::string& name : rulesOfReadiness()) {
+        const RuleInForce& rule = facts.rules.rule(name);
         Tree one = Tree::object();
         one.set("rule", rule.rule).set("value", rule.value).set("unit", rule.unit);
         one.set("origin", textOf(rule.origin)).set("source", rule.source);

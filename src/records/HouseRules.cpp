@@ -28,6 +28,25 @@ const std::vector<HouseRuleDefault>& houseRuleDefaults() {
          "artist's proofs beyond this share of the numbered size are pointed out",
          Origin::publishedSource,
          "workshop definitions limit artist's proofs to 5 or 10 per cent of the edition"},
+        {"colourMostUncertainty", 0.05, 0.001, 0.5, "share",
+         "a mix is weighed so that each colour's share is known to this share of itself, at twice "
+         "its standard uncertainty",
+         Origin::commonPractice, "our guess, no source: set what the eye forgives"},
+        {"spoilShare", 0.10, 0.0, 5.0, "share",
+         "sheets printed beyond those wanted, because some are spoiled", Origin::commonPractice,
+         "our guess, no source"},
+        {"heapLifeWithDrier_h", 16, 0.1, 1000, "h",
+         "how long a heap with drier can be printed from at 20 °C, after the drier went in",
+         Origin::commonPractice, "overnight at most: common practice, no source"},
+        {"heapLifeWithoutDrier_h", 336, 0.1, 10000, "h",
+         "how long a covered heap without drier keeps at 20 °C", Origin::commonPractice,
+         "a couple of weeks: common practice, no source"},
+        {"openedLifeTin_days", 730, 1, 36500, "days",
+         "how long a tin or a jar keeps once it is opened", Origin::commonPractice,
+         "our guess, no source: set what the studio finds"},
+        {"openedLifeTube_days", 1825, 1, 36500, "days",
+         "how long a tube, a cartridge or a bottle keeps once it is opened", Origin::commonPractice,
+         "our guess, no source: set what the studio finds"},
     };
     return rules;
 }
@@ -46,11 +65,11 @@ HouseRules::HouseRules(const std::vector<HouseRule>& ofTheStudio) {
     }
 }
 
-double HouseRules::value(const std::string& rule) const {
+const RuleInForce& HouseRules::rule(const std::string& name) const {
     for (const RuleInForce& inForce : m_rules)
-        if (inForce.rule == rule)
-            return inForce.value;
-    throw std::out_of_range("no house rule is named " + rule);
+        if (inForce.rule == name)
+            return inForce;
+    throw std::out_of_range("no house rule is named " + name);
 }
 
 }  // namespace rackbook

@@ -39,7 +39,8 @@ public:
     explicit HouseRules(const std::vector<HouseRule>& ofTheStudio);
 
     // Throws std::out_of_range for a name that is no rule.
-    double value(const std::string& rule) const;
+    const RuleInForce& rule(const std::string& name) const;
+    double value(const std::string& name) const { return rule(name).value; }
     const std::vector<RuleInForce>& all() const { return m_rules; }
 
 private:

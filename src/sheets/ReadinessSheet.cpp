@@ -13,13 +13,6 @@ namespace rackbook {
 
 namespace {
 
-// The rules that decide a verdict, in the order in which the sheet prints them.
-const std::vector<std::string>& rulesUsed() {
-    static const std::vector<std::string> names = {"extenderRichShare", "lightDays",
-                                                   "lightDaysCareful", "drierLeastShare"};
-    return names;
-}
-
 struct Content {
     const ReadinessFacts& facts;
     const std::vector<ReadinessGroup>& groups;
@@ -169,12 +162,12 @@ void addRules(Flow& flow, const Content& content) {
     table.columns = {{words("rules.rule"), Alignment::left, 1.6, 0},
                      {words("rules.value"), Alignment::right, 0, 18},
                      {words("rules.origin"), Alignment::left, 1, 0}};
-    for (const std::string& name : rulesUsed())
-        for (const RuleInForce& rule : content.facts.rules.all())
-            if (rule.rule == name)
-                table.rows.push_back(
-                    {{words("rules." + name), ruleValue(rule, words),
-                      rule.source.empty() ? words.of("rules", rule.origin) : rule.source}});
+    for (const std::string& name : rulesOfReadiness()) {
+        const RuleInForce& rule = content.facts.rules.rule(name);
+        table.rows.push_back(
+            {{words("rules." + name), ruleValue(rule, words),
+              rule.source.empty() ? words.of("rules", rule.origin) : rule.source}});
+    }
     flow.table(table);
     flow.paragraph(words("rules.note"), TextStyle::small);
 }
@@ -252,7 +245,7 @@ TemplateRules readinessSheetRules() {
         rules.sections.push_back(section.name);
         rules.labels.push_back(section.name);
     }
-    for (const std::string& name : rulesUsed())
+    for (const std::string& name : rulesOfReadiness())
         rules.labels.push_back("rules." + name);
     for (const std::string& name : enumNames<Origin>())
         rules.labels.push_back("rules." + name);

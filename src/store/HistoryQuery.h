@@ -19,8 +19,8 @@ struct HistoryFilter {
 // Throws StoreError. Reads in one transaction, so that what it gives belongs together.
 History historyIn(const BookFile& book, const HistoryFilter& filter = {});
 
-// The part that mixes are computed from: editions, layers, lots, mixes, weighings and pulls, without
-// impressions and what happened to them. Throws StoreError.
+// The part that mixes are computed from: editions, layers, lots, mixes, weighings and pulls,
+// without impressions and what happened to them. Throws StoreError.
 History inkHistoryIn(const BookFile& book);
 
 // How an impression is named in lists.

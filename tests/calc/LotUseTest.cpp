@@ -40,7 +40,10 @@ protected:
     }
 
     LotUse use(const std::string& asOf, double life_days = notKnown) const {
-        return useOfLots({history, lots, takes, on(asOf).latest, life_days}).at(0);
+        std::vector<LotFacts> lived = lots;
+        for (LotFacts& lot : lived)
+            lot.openedLife_days = life_days;
+        return useOfLots({history, lived, takes, on(asOf).latest}).at(0);
     }
 
     History history;
@@ -132,7 +135,7 @@ TEST_F(LotUseTest, RatesOfTheLastYearAndSinceOpened) {
     take("2025-09-01T10:00", 24);
     history.weighings.push_back(history.weighings.front());
     const CivilMinute asOf = on("2024-01-01T00:00").latest + 1051961;  // 730.5285 days
-    const LotUse found = useOfLots({history, lots, takes, asOf + 45, notKnown}).at(0);
+    const LotUse found = useOfLots({history, lots, takes, asOf + 45}).at(0);
     EXPECT_NEAR(found.sinceOpened.days, 730.56, 1e-3);
     EXPECT_EQ(found.sinceOpened.weighings, 4U);
     EXPECT_NEAR(found.sinceOpened.perMonth_g.best, 156.0 / 24, 1e-4);

@@ -27,20 +27,19 @@ TEST(HouseRules, StandAtTheirDefaults) {
     const HouseRules rules;
     ASSERT_EQ(rules.all().size(), houseRuleDefaults().size());
     EXPECT_EQ(rules.value("lightDays"), 14);
-    EXPECT_EQ(rules.all()[1].rule, "lightDays");
-    EXPECT_EQ(rules.all()[1].origin, Origin::commonPractice);
-    EXPECT_EQ(rules.all()[1].source, "common practice, no source");
+    EXPECT_EQ(rules.rule("lightDays").origin, Origin::commonPractice);
+    EXPECT_EQ(rules.rule("lightDays").source, "common practice, no source");
 }
 
 TEST(HouseRules, TakeTheStudiosOwn) {
     const HouseRules rules({{"lightDays", 20, Origin::fitted, "31 looks"},
                             {"proofsMostShare", 0.2, Origin::studioRule, {}}});
     EXPECT_EQ(rules.value("lightDays"), 20);
-    EXPECT_EQ(rules.all()[1].origin, Origin::fitted);
-    EXPECT_EQ(rules.all()[1].source, "31 looks");
-    EXPECT_EQ(rules.all()[1].unit, "days");
+    EXPECT_EQ(rules.rule("lightDays").origin, Origin::fitted);
+    EXPECT_EQ(rules.rule("lightDays").source, "31 looks");
+    EXPECT_EQ(rules.rule("lightDays").unit, "days");
     EXPECT_EQ(rules.value("proofsMostShare"), 0.2);
-    EXPECT_EQ(rules.all().back().source, "");
+    EXPECT_EQ(rules.rule("proofsMostShare").source, "");
     EXPECT_EQ(rules.value("lightDaysCareful"), 21);
 }
 

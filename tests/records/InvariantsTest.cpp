@@ -59,7 +59,9 @@ TEST(Invariants, OfHouseRules) {
               }),
               "/houseRules/0/rule: no house rule is named \"weather\". Use one of "
               "extenderRichShare, lightDays, lightDaysCareful, drierLeastShare, drierMostShare, "
-              "overdrawTolerance_g or proofsMostShare.");
+              "overdrawTolerance_g, proofsMostShare, colourMostUncertainty, spoilShare, "
+              "heapLifeWithDrier_h, heapLifeWithoutDrier_h, openedLifeTin_days or "
+              "openedLifeTube_days.");
     EXPECT_EQ(complaints<Book>([](Book& r) {
                   r.houseRules = {{"lightDays", 14, {}, {}}, {"lightDays", 21, {}, {}}};
               }),
