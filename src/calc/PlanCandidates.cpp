@@ -79,7 +79,8 @@ std::vector<Tint> weakParts(const Layout& layout, const PlanCase& planCase) {
         for (std::size_t part = 0; part < layout[stage].parts.size(); ++part) {
             const double expanded = ownPart(trial, planCase, stage, part);
             if (carriesInk(trial, planCase, layout[stage].parts[part]) &&
-                expanded > worthATint * planCase.limit)
+                expanded > worthATint * planCase.limit &&
+                withTints(layout, {{stage, part, baseParts.front()}}, planCase))
                 found.push_back({{stage, part, 0}, expanded});
         }
     }

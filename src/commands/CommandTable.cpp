@@ -4,21 +4,30 @@
 #include "commands/About.h"
 #include "commands/Audit.h"
 #include "commands/Begin.h"
+#include "commands/Blend.h"
+#include "commands/Cost.h"
 #include "commands/Edition.h"
 #include "commands/Enter.h"
 #include "commands/Hang.h"
+#include "commands/HowMuch.h"
 #include "commands/Impressions.h"
 #include "commands/Layer.h"
 #include "commands/List.h"
 #include "commands/Look.h"
+#include "commands/MixAgain.h"
 #include "commands/Move.h"
 #include "commands/Pull.h"
+#include "commands/PutRight.h"
 #include "commands/Ready.h"
 #include "commands/Sheet.h"
 #include "commands/Show.h"
 #include "commands/Sign.h"
+#include "commands/Slab.h"
+#include "commands/Stock.h"
+#include "commands/StockTake.h"
 #include "commands/Strike.h"
 #include "commands/TakeIn.h"
+#include "commands/Trace.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
 #include "commands/WriteOut.h"
@@ -38,10 +47,13 @@ const std::vector<Command>& commandTable() {
         impressionsCommand(),
         weighCommand(),
         pullCommand(),
+        putRightCommand(),
+        blendCommand(),
         hangCommand(),
         moveCommand(),
         lookCommand(),
         signCommand(),
+        stockTakeCommand(),
         enterCommand(),
         strikeCommand(),
         // Record files
@@ -49,7 +61,13 @@ const std::vector<Command>& commandTable() {
         writeOutCommand(),
         // Questions
         readyCommand(),
+        mixAgainCommand(),
+        howMuchCommand(),
         auditCommand(),
+        slabCommand(),
+        stockCommand(),
+        traceCommand(),
+        costCommand(),
         showCommand(),
         listCommand(),
         // Sheets

@@ -91,7 +91,8 @@ std::vector<LotUse> lotUseOf(const InkBook& ink, CivilMinute asOf) {
 }
 
 std::string lotWords(const Lot& lot) {
-    return lot.id + ", " + lot.colourWords +
+    // What the container says comes first, how it looks after a semicolon.
+    return lot.id + ", " + lot.colourWords.substr(0, lot.colourWords.find(';')) +
            (lot.pigments.empty() ? "" : " (" + joined(lot.pigments, ", ") + ")");
 }
 

@@ -9,35 +9,18 @@
 #include "commands/BookAccess.h"
 #include "commands/Cautions.h"
 #include "commands/GivenValues.h"
+#include "commands/HeapOnSlab.h"
+#include "commands/LayerNamed.h"
+#include "commands/MassGiven.h"
 #include "commands/Moving.h"
 #include "commands/OptionRows.h"
+#include "commands/Paragraph.h"
 #include "commands/RecordNamed.h"
 #include "records/Pull.h"
 
 namespace rackbook {
 
 namespace {
-
-// The layer of that ordinal ("3" or "L3") or id.
-Layer layerOf(const BookFile& book, const Edition& edition, const std::string& words) {
-    const std::size_t skipped = words[0] == 'L' ? 1 : 0;
-    const std::optional<long long> ordinal = parseWhole(words.substr(skipped));
-    std::vector<int> planned;
-    for (Layer& layer : allOf<Layer>(book)) {
-        if (layer.edition.id != edition.id)
-            continue;
-        if (layer.id == words || ordinal == layer.ordinal)
-            return std::move(layer);
-        planned.push_back(layer.ordinal);
-    }
-    std::sort(planned.begin(), planned.end());
-    const std::string plan = "rackbook layer " + edition.code + " " +
-                             (ordinal ? words.substr(skipped) : "N") + " COLOUR";
-    throw UsageError("edition " + edition.code + " has no layer " + excerpt(words) + " planned",
-                     planned.empty()
-                         ? "Plan it with " + plan + "."
-                         : "It has " + formatRanges(planned) + "; plan more with " + plan + ".");
-}
 
 std::vector<Impression> sheetsOfFate(const std::vector<Impression>& sheets, ImpressionFate fate,
                                      const EdtfDate& at) {
@@ -111,8 +94,8 @@ void setCircumstances(const CommandContext& context, const BookFile& book, Pull&
     pull.packing = arguments.value("packing");
     pull.temperature_C = arguments.number("temperature");
     pull.humidity_pct = arguments.number("humidity");
-    pull.inkBefore_g = arguments.number("ink-before");
-    pull.inkAfter_g = arguments.number("ink-after");
+    pull.inkBefore_g = massOption(context, "pull", "ink-before", {nullptr, true});
+    pull.inkAfter_g = massOption(context, "pull", "ink-after", {nullptr, true});
     pull.note = arguments.value("note");
 }
 
@@ -150,7 +133,11 @@ ExitCode run(CommandContext& context) {
     for (MadeRecord& move :
          hung(context, book, without(printed, spoiled), pull.end ? *pull.end : pull.start))
         made.push_back(std::move(move));
-    return recordMade(context, book, made);
+    const std::string warning = oldHeapWords(book, pull);
+    const ExitCode code = recordMade(context, book, made);
+    if (!warning.empty())
+        printParagraph(context.console, warning);
+    return code;
 }
 
 std::vector<OptionSpec> pullOptions() {
@@ -164,8 +151,8 @@ std::vector<OptionSpec> pullOptions() {
             valueOption("packing", "WORDS", "What lay behind the sheet."),
             valueOption("temperature", "DEGREES", "Of the room, in degrees Celsius."),
             valueOption("humidity", "PERCENT", "Of the room, relative."),
-            valueOption("ink-before", "GRAMS", "Ink on the slab before the first sheet."),
-            valueOption("ink-after", "GRAMS", "Ink left on the slab after the last."),
+            valueOption("ink-before", "MASS", "Ink on the slab before the first sheet."),
+            valueOption("ink-after", "MASS", "Ink left on the slab after the last."),
             valueOption("printer", "PARTY", "Id of the party who printed."),
             valueOption("note", "TEXT", "Anything else worth keeping.")};
 }
@@ -180,7 +167,9 @@ Command pullCommand() {
     spec.details =
         "A layer may be pulled in several runs; each sheet is made of the pulls it went through. "
         "Spoiled sheets are counted among those pulled, and count as spoiled from that day on. "
-        "With --hang the good sheets are hung when the run ends, or begins where no end is given.";
+        "With --hang the good sheets are hung when the run ends, or begins where no end is given. "
+        "A portion that is old by the house rules is pointed out, and recorded all the same. "
+        "Ink before and after is a mass in g, or with its unit behind it, such as 9,4g.";
     spec.positionals = {{"edition", "Code of the edition."},
                         {"layer", "Its place in the printing order, such as 3."},
                         {"range", "Working numbers of the sheets pulled, such as 1-12,15."}};

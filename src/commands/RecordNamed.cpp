@@ -19,6 +19,8 @@ const char* neededFields(RecordKind kind) {
             return " name=\"...\" purpose=stock";
         case RecordKind::block:
             return " name=\"...\" edition=ID";
+        case RecordKind::balance:
+            return " name=\"...\" readability_g=0.1";
         default:
             return " FIELD=VALUE";
     }

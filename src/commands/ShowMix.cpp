@@ -7,6 +7,7 @@
 #include "base/Text.h"
 #include "calc/MixLedger.h"
 #include "cli/Table.h"
+#include "cli/Wrap.h"
 #include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
 
@@ -30,6 +31,7 @@ public:
         made.m_massKnown = !std::isnan(mass_g);
         made.m_mass_g = mass_g;
         made.m_unrecordedHigh = contents.unrecorded.high;
+        made.m_composition = compositionOf(contents, m_lots);
         for (const MixPart& part : contents.parts) {
             if (part.share.high <= 0)
                 continue;
@@ -53,12 +55,52 @@ private:
 
 namespace {
 
+Tree withShare(Tree tree, const Estimate& share) {
+    return tree.set("share", share.best).set("shareLow", share.low).set("shareHigh", share.high);
+}
+
 template <class R>
 std::size_t positionOf(const BookFile& book, const std::string& id) {
     const std::vector<R> records = allOf<R>(book);
     const auto found = std::find_if(records.begin(), records.end(),
                                     [&](const R& record) { return record.id == id; });
     return static_cast<std::size_t>(found - records.begin());
+}
+
+std::string partWords(const CompositionPart& part) {
+    static constexpr const char* kinds[] = {"ink", "base", "drier", "modifier"};
+    const std::string kind = kinds[static_cast<std::size_t>(part.lotKind)];
+    if (part.lotKind != LotKind::ink)
+        return kind;
+    return part.pigments.empty() ? kind + " of unstated pigments" : joined(part.pigments, ", ");
+}
+
+// To the thousandth of a per cent, with bounds where they differ.
+std::string exactPercent(const Estimate& share) {
+    const std::string bounds =
+        formatFixed(share.low * 100, 3) + "–" + formatFixed(share.high * 100, 3) + " %";
+    if (std::isnan(share.best))
+        return bounds;
+    const std::string best = formatFixed(share.best * 100, 3) + " %";
+    return share.high - share.low < 1e-9 ? best : best + " (" + bounds + ")";
+}
+
+// "In all: base 98.0 % and drier 2.0 %. From the drier, of the ink: manganese 0.08 %."
+std::string compositionWords(const Composition& composition) {
+    if (composition.parts.empty())
+        return {};
+    std::vector<std::string> parts;
+    for (const CompositionPart& part : composition.parts)
+        parts.push_back(partWords(part) + " " + exactPercent(part.share));
+    std::string words = "In all: " + joined(parts) + ".";
+    std::vector<std::string> metals;
+    for (const MetalPart& metal : composition.metals)
+        metals.push_back(metal.metal + " " + exactPercent(metal.share));
+    if (!metals.empty())
+        words += " From the drier, of the ink: " + joined(metals) + ".";
+    if (composition.hasUnstatedMetals)
+        words += " A drier in it does not state its metals or their content.";
+    return words;
 }
 
 std::string percent(double share) {
@@ -129,6 +171,9 @@ void MixShowing::print(Console& console) const {
                       exact ? "" : percent(line.shareLow) + "–" + percent(line.shareHigh)});
     }
     console.out() << table.text(console.width(), "No weighing says what it is made of.");
+    for (const std::string& line : wrapped(compositionWords(m_composition), console.width()))
+        if (!line.empty())
+            console.out() << printable(line) << "\n";
     if (m_unrecordedHigh > 0)
         console.out() << "Up to " << percent(m_unrecordedHigh)
                       << " % came from contents that were never recorded.\n";
@@ -146,6 +191,20 @@ Tree MixShowing::tree() const {
         parts.add(std::move(part));
     }
     tree.set("parts", std::move(parts));
+    Tree composition = Tree::array();
+    for (const CompositionPart& part : m_composition.parts) {
+        Tree pigments = Tree::array();
+        for (const std::string& pigment : part.pigments)
+            pigments.add(pigment);
+        composition.add(
+            withShare(Tree::object().set("lotKind", textOf(part.lotKind)).set("pigments", pigments),
+                      part.share));
+    }
+    tree.set("composition", std::move(composition));
+    Tree metals = Tree::array();
+    for (const MetalPart& metal : m_composition.metals)
+        metals.add(withShare(Tree::object().set("metal", metal.metal), metal.share));
+    tree.set("metals", std::move(metals)).set("hasUnstatedMetals", m_composition.hasUnstatedMetals);
     tree.set("unrecordedShareHigh", m_unrecordedHigh);
     return tree;
 }

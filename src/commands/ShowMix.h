@@ -4,6 +4,7 @@
 #include <string>
 
 #include "base/Tree.h"
+#include "calc/Composition.h"
 #include "cli/Console.h"
 #include "records/Mix.h"
 #include "records/Pull.h"
@@ -43,6 +44,7 @@ private:
     bool m_massKnown = false;
     double m_unrecordedHigh = 0;
     std::vector<Line> m_lines;
+    Composition m_composition;
 };
 
 }  // namespace rackbook

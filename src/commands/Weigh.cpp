@@ -9,6 +9,7 @@
 #include "commands/BookAccess.h"
 #include "commands/Cautions.h"
 #include "commands/GivenValues.h"
+#include "commands/MassGiven.h"
 #include "commands/OptionRows.h"
 #include "commands/RecordNamed.h"
 #include "commands/Recording.h"
@@ -36,11 +37,18 @@ void setSource(const CommandContext& context, const BookFile& book, Weighing& we
         weighing.act = WeighingAct::discard;
 }
 
-void setMass(const CommandContext& context, Weighing& weighing) {
-    if (context.arguments.text("mass") != "unknown")
-        weighing.mass_g = context.arguments.number("mass");
-    weighing.massLow_g = context.arguments.number("low");
-    weighing.massHigh_g = context.arguments.number("high");
+// Pre: the source is set.
+void setMass(const CommandContext& context, const BookFile& book, Weighing& weighing) {
+    const std::optional<Lot> lot =
+        weighing.lot ? findIn<Lot>(book, weighing.lot->id) : std::nullopt;
+    MassTerms terms;
+    terms.lot = lot ? &*lot : nullptr;
+    const std::string text = context.arguments.text("mass");
+    if (text != "unknown")
+        weighing.mass_g = massGiven(text, "weigh: MASS", terms);
+    terms.mayBeNothing = true;
+    weighing.massLow_g = massOption(context, "weigh", "low", terms);
+    weighing.massHigh_g = massOption(context, "weigh", "high", terms);
 }
 
 // Numbers beyond this are part of somebody's own way of naming, not counted on from.
@@ -64,9 +72,34 @@ void setOrder(const BookFile& book, Weighing& weighing) {
     } while (wasStruck(book, Weighing::kind, weighing.id));
 }
 
-// Says where the weighing recorded last took more than can have been there.
-void warnOfOverdraw(Console& console, const BookFile& book) {
-    const History history = inkHistoryIn(book);
+template <class R>
+int positionOf(const BookFile& book, const std::string& id) {
+    const std::vector<R> records = allOf<R>(book);
+    const auto found = std::find_if(records.begin(), records.end(),
+                                    [&](const R& record) { return record.id == id; });
+    return static_cast<int>(found - records.begin());
+}
+
+// As the history would hold it, were it recorded last.
+HistoryWeighing rowOf(const BookFile& book, const Weighing& weighing) {
+    HistoryWeighing row;
+    row.mix = positionOf<Mix>(book, weighing.mix.id);
+    row.act = weighing.act;
+    row.lot = weighing.lot ? positionOf<Lot>(book, weighing.lot->id) : -1;
+    row.fromMix = weighing.fromMix ? positionOf<Mix>(book, weighing.fromMix->id) : -1;
+    row.at = {weighing.at.earliest(), weighing.at.latest()};
+    row.sequence = weighing.sequence;
+    row.mass_g = weighing.mass_g.value_or(notKnown);
+    row.massLow_g = weighing.massLow_g.value_or(notKnown);
+    row.massHigh_g = weighing.massHigh_g.value_or(notKnown);
+    return row;
+}
+
+// Says where the weighing, recorded last or only tried, takes more than can be there.
+void warnOfOverdraw(Console& console, const BookFile& book, const Weighing& weighing, bool tried) {
+    History history = inkHistoryIn(book);
+    if (tried)
+        history.weighings.push_back(rowOf(book, weighing));
     const MixLedger ledger(ledgerByLot(history));
     const double tolerance_g =
         HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
@@ -82,13 +115,9 @@ void warnOfOverdraw(Console& console, const BookFile& book) {
     }
 }
 
-void printAfter(CommandContext& context, const BookFile& book, const Weighing& weighing,
-                const Mix& mix) {
-    MixShowing::ofMix(book, mix).print(context.console);
-    if (mix.drierFree && weighing.lot &&
-        recordNamed<Lot>(book, weighing.lot->id).lotKind == LotKind::drier)
-        context.console.out() << "\nThis mix was declared free of drier, and now holds some.\n";
-    warnOfOverdraw(context.console, book);
+bool bringsDrierIntoDrierFree(const BookFile& book, const Weighing& weighing, const Mix& mix) {
+    return mix.drierFree && weighing.lot &&
+           recordNamed<Lot>(book, weighing.lot->id).lotKind == LotKind::drier;
 }
 
 ExitCode run(CommandContext& context) {
@@ -98,13 +127,18 @@ ExitCode run(CommandContext& context) {
     Weighing weighing;
     weighing.mix = {mix.id};
     setSource(context, book, weighing);
-    setMass(context, weighing);
+    setMass(context, book, weighing);
     weighing.at = momentGivenOrNow(context, studio, "at");
     weighing.note = context.arguments.value("note");
     setOrder(book, weighing);
     const ExitCode code = recordMade(context, book, {{weighing, std::nullopt}});
-    if (!context.arguments.has("dry-run"))
-        printAfter(context, book, weighing, mix);
+    const bool tried = context.arguments.has("dry-run");
+    if (!tried)
+        MixShowing::ofMix(book, mix).print(context.console);
+    if (bringsDrierIntoDrierFree(book, weighing, mix))
+        context.console.out() << "\nThis mix was declared free of drier, and "
+                              << (tried ? "would then hold" : "now holds") << " some.\n";
+    warnOfOverdraw(context.console, book, weighing, tried);
     return code;
 }
 
@@ -119,22 +153,25 @@ Command weighCommand() {
         "Each weighing adds to a mix from a lot or from another mix, takes out of it, or discards "
         "from it. What the mix holds follows from all of them, and is printed. An addition from "
         "another mix takes the same mass out of that one. The mix itself is entered first, with "
-        "rackbook enter mix.";
+        "rackbook enter mix.\n\n" +
+        std::string(massHelp);
     spec.positionals = {{"mix", "Id of the mix that gains or loses."},
-                        {"mass", "Mass in grams, or the word unknown."}};
+                        {"mass", "What was weighed, such as 4.5g, or the word unknown."}};
     spec.options = {
         valueOption("lot", "LOT", "Id of the tin, tube or bottle it comes from."),
         valueOption("from-mix", "MIX", "Id of the mix it comes from."),
         flagOption("withdraw", "Taken out, to be used without a portion of its own."),
         flagOption("discard", "Thrown away."),
-        valueOption("low", "GRAMS", "The least it can have been, where it is badly known."),
-        valueOption("high", "GRAMS", "The most it can have been."),
+        valueOption("low", "MASS", "The least it can have been, where it is badly known."),
+        valueOption("high", "MASS", "The most it can have been."),
         valueOption("at", "DATE", "When: a date, a date with a time, or a time of today.", "now"),
         valueOption("note", "TEXT", "Anything else worth keeping.")};
     spec.writesBook = true;
     spec.caution = inkCaution;
     spec.examples = {
         {"rackbook weigh eel-stock-dusk 4.25 --lot plum-violet-1", "4.25 g out of a tin."},
+        {"rackbook weigh eel-stock-dusk 3,5ml --lot bottle-green-1",
+         "By the measure, where the density of the lot is recorded."},
         {"rackbook weigh eel-l8-b 12 --from-mix eel-l8-letdown --at 18:40",
          "Take a portion off the let-down, at twenty to seven this evening."},
         {"rackbook weigh eel-l8-b unknown --discard --low 1 --high 3",

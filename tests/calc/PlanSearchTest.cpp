@@ -128,5 +128,23 @@ TEST(PlanSearch, LetsEachColourDownByItself) {
     EXPECT_LT(plan->waste.total_g, 0.9 * alike_g);
 }
 
+// The weakest weighings are those into the stock mix, which has no base to let anything down in; it
+// is made larger instead, and what is taken of it is let down.
+TEST(PlanSearch, LetsDownAStockMixThatIsMadeLarger) {
+    const PlanRequest request =
+        requestFor({stageOf(MixPurpose::stock, {{blue, -1, 0.75}, {red, -1, 0.25}}),
+                    stageOf(MixPurpose::letDown, {{base, -1, 0.98}, {-1, 0, 0.02}})});
+    const WeighingPlans plans = weighingPlans(request);
+    const WeighingPlan* plan = planOf(plans, PlanKind::tint);
+    ASSERT_NE(plan, nullptr);
+    ASSERT_EQ(plan->stages.size(), 3U);
+    EXPECT_GT(plan->stages[0].leftOver_g, 0);
+    EXPECT_EQ(plan->stages[1].role, StageRole::tint);
+    EXPECT_EQ(plan->stages[1].parts.front().stage, 0);
+    const WeighingPlan* larger = planOf(plans, PlanKind::largerBatch);
+    ASSERT_NE(larger, nullptr);
+    EXPECT_LT(plan->waste.total_g, 0.5 * larger->waste.total_g);
+}
+
 }  // namespace
 }  // namespace rackbook

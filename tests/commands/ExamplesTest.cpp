@@ -56,7 +56,7 @@ TEST(Descriptions, HaveNoFaults) {
 
 // Whoever handles ink, drier or solvent reads the caution where the verb is explained.
 TEST(Descriptions, CautionAboutDriersAndSolvents) {
-    for (const char* verb : {"weigh", "pull", "enter"}) {
+    for (const char* verb : {"weigh", "pull", "slab", "stock-take", "enter"}) {
         const std::string& caution = commandNamed(verb).spec.caution;
         for (const char* word : {"Driers and solvents", "skin", "fresh air", "Rags", "lidded metal",
                                  "safety data sheet", "rules where you work"})

@@ -1,0 +1,122 @@
+#include "commands/HeapOnSlab.h"
+
+#include <cmath>
+
+#include "base/Numbers.h"
+#include "calc/Wording.h"
+#include "commands/InkWords.h"
+#include "records/Mix.h"
+#include "store/HistoryQuery.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr double usual_C = 20;
+constexpr double coldest_C = -50;
+constexpr double warmest_C = 100;
+
+CivilMinute middleOf(const TimeSpan& span) {
+    return span.earliest + (span.latest - span.earliest) / 2;
+}
+
+enum class Age { young, nearItsEnd, probablyPast, past };
+
+Age ageOf(const HeapLife& life, const TimeSpan& start) {
+    if (life.verdict == HeapVerdict::notThere || !life.ends)
+        return Age::young;
+    if (start.earliest > life.ends->latest)
+        return Age::past;
+    if (middleOf(start) > middleOf(*life.ends))
+        return Age::probablyPast;
+    return life.verdict == HeapVerdict::nearItsEnd ? Age::nearItsEnd : Age::young;
+}
+
+std::string wordsFor(Age age) {
+    switch (age) {
+        case Age::past:
+            return "was past when this run began";
+        case Age::probablyPast:
+            return "was probably past when this run began, as far as the dates tell";
+        default:
+            return "was near its end when this run began";
+    }
+}
+
+std::string sinceWords(const HeapLife& life) {
+    if (life.since->earliest == life.since->latest)
+        return momentWords(*life.since) + ", " + ageWords(life.age_h.best);
+    return momentWords(*life.since);
+}
+
+// The position of the mix among all mixes.
+std::size_t positionOf(const BookFile& book, const std::string& mix) {
+    std::size_t position = 0;
+    for (const Mix& one : allOf<Mix>(book)) {
+        if (one.id == mix)
+            break;
+        ++position;
+    }
+    return position;
+}
+
+HeapLife lifeOf(const BookFile& book, const Pull& pull, const HouseRules& rules,
+                double temperature_C) {
+    const History history = inkHistoryIn(book);
+    std::vector<HeapFacts> facts;
+    for (const Mix& mix : allOf<Mix>(book)) {
+        HeapFacts fact;
+        if (mix.madeOn)
+            fact.made = TimeSpan{mix.madeOn->earliest(), mix.madeOn->latest()};
+        facts.push_back(fact);
+    }
+    const CivilMinute asOf = middleOf({pull.start.earliest(), pull.start.latest()});
+    return heapLives({history, facts, asOf, heapLivesBy(rules), temperature_C,
+                      rules.value("overdrawTolerance_g")})[positionOf(book, pull.portion->id)];
+}
+
+}  // namespace
+
+const std::vector<std::string>& rulesOfHeaps() {
+    static const std::vector<std::string> names = {"heapLifeWithDrier_h", "heapLifeWithoutDrier_h"};
+    return names;
+}
+
+HeapLives heapLivesBy(const HouseRules& rules) {
+    return {rules.value("heapLifeWithDrier_h"), rules.value("heapLifeWithoutDrier_h")};
+}
+
+bool isRoomTemperature(double temperature_C) {
+    return temperature_C >= coldest_C && temperature_C <= warmest_C;
+}
+
+std::string lifeWords(double hours) {
+    constexpr double hoursPerDay = 24;
+    if (hours < 2 * hoursPerDay)
+        return formatFixed(hours, 1) + " h";
+    return formatFixed(hours / hoursPerDay, 1) + " days";
+}
+
+std::string oldHeapWords(const BookFile& book, const Pull& pull) {
+    if (!pull.portion || pull.start.isBadlyKnown())
+        return {};
+    const HouseRules rules(bookRecordOf(book).houseRules);
+    const bool isKnown = pull.temperature_C && isRoomTemperature(*pull.temperature_C);
+    const double temperature_C = isKnown ? *pull.temperature_C : usual_C;
+    const HeapLife life = lifeOf(book, pull, rules, temperature_C);
+    const Age age = ageOf(life, {pull.start.earliest(), pull.start.latest()});
+    if (age == Age::young)
+        return {};
+    const RuleInForce& rule =
+        rules.rule(life.holdsDrier ? "heapLifeWithDrier_h" : "heapLifeWithoutDrier_h");
+    return "By the book, " + pull.portion->id + " " + wordsFor(age) + ": " +
+           (life.holdsDrier ? "it has held drier since " : "it was made ") + sinceWords(life) +
+           (life.holdsDrier ? "" : " before") + ". At " + formatShortest(temperature_C) + " °C" +
+           (isKnown ? "" : " (assumed)") + " such a heap lasts about " + lifeWords(life.life_h) +
+           " (house rule " + rule.rule + " " + formatShortest(rule.value) +
+           " h at 20 °C: " + originWords(rule) +
+           "). Try the ink on scrap paper, or take a new portion, before going on.";
+}
+
+}  // namespace rackbook
