@@ -10,6 +10,7 @@
 #include "commands/MixAgainPlan.h"
 #include "commands/MixAgainReport.h"
 #include "commands/OptionRows.h"
+#include "commands/ShareGiven.h"
 #include "exchange/TreeJson.h"
 
 namespace rackbook {
@@ -46,18 +47,14 @@ BalanceToUse balanceToUse(const CommandContext& context, const InkBook& ink) {
     return {given->figures, balanceWords(given)};
 }
 
-// "5%" or 0.05.
 double limitGiven(const CommandContext& context, const HouseRules& rules) {
     const std::optional<std::string> text = context.arguments.value("within");
     if (!text)
         return rules.value("colourMostUncertainty");
-    const bool isPercent = !text->empty() && text->back() == '%';
-    const std::optional<double> number =
-        parseNumber(isPercent ? text->substr(0, text->size() - 1) : *text);
-    const double limit = number.value_or(0) * (isPercent ? 0.01 : 1);
+    const double limit = shareGiven(*text, "--within");
     if (!(limit > 0 && limit < 1))
         throw UsageError("--within is \"" + excerpt(*text) + "\"",
-                         "Give a share between 0 and 1, or per cent as 5%.");
+                         "Give a share above 0 and below 1, or per cent as 5%.");
     return limit;
 }
 
@@ -117,7 +114,8 @@ Command mixAgainCommand() {
                     "today at the studio")};
     spec.reportsJson = true;
     spec.caution = inkCaution;
-    spec.examples = {{"rackbook mix-again EEL 4 --mass 60", "60 g of the ink of layer 4."},
+    spec.examples = {{"rackbook mix-again EEL 4 --mass 60 --balance kitchen-balance",
+                      "60 g of the ink of layer 4."},
                      {"rackbook mix-again eel-stock-reed --mass 25 --readability 0.01",
                       "A stock mix, on a finer balance than the book knows of."}};
     return {spec, run};

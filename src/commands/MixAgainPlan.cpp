@@ -9,6 +9,7 @@
 #include "calc/RecipeShares.h"
 #include "commands/BookAccess.h"
 #include "commands/LayerNamed.h"
+#include "commands/Obstacles.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -42,32 +43,10 @@ WantedInk ofLayer(const InkBook& ink, const Layer& layer) {
     return wanted;
 }
 
-std::string obstacleWords(const InkBook& ink, const MixProblem& problem) {
-    const auto mixId = [&] {
-        return ink.records.of<Mix>()[static_cast<std::size_t>(problem.mix)].id;
-    };
-    switch (problem.obstacle) {
-        case MixObstacle::massOfWeighing:
-            return "weighing " +
-                   ink.records.of<Weighing>()[static_cast<std::size_t>(problem.weighing)].id +
-                   " has no mass";
-        case MixObstacle::inkOfPull:
-            return "pull " + ink.records.of<Pull>()[static_cast<std::size_t>(problem.pull)].id +
-                   " took an unknown mass before more was added";
-        default:
-            return problem.mix < 0 ? "no portion is recorded"
-                                   : "what went into mix " + mixId() + " was never weighed";
-    }
-}
-
 [[noreturn]] void refuseUnknown(const InkBook& ink, const WantedInk& wanted,
                                 const RecipeFound& found) {
-    std::vector<std::string> reasons;
-    for (const MixProblem& problem : found.problems)
-        reasons.push_back(obstacleWords(ink, problem));
-    std::sort(reasons.begin(), reasons.end());
-    reasons.erase(std::unique(reasons.begin(), reasons.end()), reasons.end());
-    throw InputError(wanted.words, "what it is made of cannot be computed: " + joined(reasons),
+    throw InputError(wanted.words,
+                     "what it is made of cannot be computed: " + obstacleWords(ink, found.problems),
                      "Record what is missing, or match the colour by eye.");
 }
 

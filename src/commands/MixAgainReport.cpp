@@ -7,9 +7,9 @@
 #include "base/Text.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
-#include "cli/Wrap.h"
 #include "commands/BalanceGiven.h"
 #include "commands/Cautions.h"
+#include "commands/Paragraph.h"
 
 namespace rackbook {
 
@@ -56,11 +56,7 @@ public:
     }
 
 private:
-    void say(const std::string& words) {
-        m_console.out() << "\n";
-        for (const std::string& line : wrapped(words, std::min(m_console.width(), 100)))
-            m_console.out() << printable(line) << "\n";
-    }
+    void say(const std::string& words) { printParagraph(m_console, words); }
 
     std::string grams(double mass_g) const { return formatFixed(mass_g, m_decimals); }
 

@@ -11,6 +11,7 @@
 #include "calc/Wording.h"
 #include "cli/Table.h"
 #include "cli/Wrap.h"
+#include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 
 namespace rackbook {
@@ -112,19 +113,6 @@ void printSummary(Console& console, const ReadyFacts& facts) {
         console.out() << facts.readiness.leftOut << " spoiled or destroyed were left out.\n";
 }
 
-void printRules(Console& console, const HouseRules& rules) {
-    console.out() << "\nHouse rules used\n";
-    for (const std::string& name : rulesOfReadiness()) {
-        const RuleInForce& rule = rules.rule(name);
-        const std::string origin = rule.source.empty() ? textOf(rule.origin) : rule.source;
-        for (const std::string& line :
-             wrapped(rule.rule + " " + formatShortest(rule.value) + " " + rule.unit + ": " +
-                         rule.words + " (" + origin + ")",
-                     std::min(console.width() - 2, 96)))
-            console.out() << "  " << printable(line) << "\n";
-    }
-}
-
 }  // namespace
 
 int urgencyOf(Verdict verdict) {
@@ -178,7 +166,7 @@ void printReadiness(Console& console, const ReadyFacts& facts) {
     }
     printSummary(console, facts);
     if (facts.explainsAll)
-        printRules(console, facts.rules);
+        printHouseRules(console, facts.rules, rulesOfReadiness());
     else if (!facts.chosen.empty())
         console.out() << "Judged by the house rules; --why prints them, and all reasons.\n";
 }
@@ -221,15 +209,7 @@ Tree readinessTree(const ReadyFacts& facts) {
         rows.add(std::move(one));
     }
     report.set("impressions", std::move(rows));
-    Tree rules = Tree::array();
-    for (const std::string& name : rulesOfReadiness()) {
-        const RuleInForce& rule = facts.rules.rule(name);
-        Tree one = Tree::object();
-        one.set("rule", rule.rule).set("value", rule.value).set("unit", rule.unit);
-        one.set("origin", textOf(rule.origin)).set("source", rule.source);
-        rules.add(std::move(one));
-    }
-    report.set("houseRules", std::move(rules));
+    report.set("houseRules", treeOf(facts.rules, rulesOfReadiness()));
     return report;
 }
 

@@ -129,6 +129,7 @@ ExitCode run(CommandContext& context) {
     setSource(context, book, weighing);
     setMass(context, book, weighing);
     weighing.at = momentGivenOrNow(context, studio, "at");
+    weighing.balance = refGiven<Balance>(context, book, "balance");
     weighing.note = context.arguments.value("note");
     setOrder(book, weighing);
     const ExitCode code = recordMade(context, book, {{weighing, std::nullopt}});
@@ -164,6 +165,7 @@ Command weighCommand() {
         flagOption("discard", "Thrown away."),
         valueOption("low", "MASS", "The least it can have been, where it is badly known."),
         valueOption("high", "MASS", "The most it can have been."),
+        valueOption("balance", "BALANCE", "Id of the balance it was weighed on."),
         valueOption("at", "DATE", "When: a date, a date with a time, or a time of today.", "now"),
         valueOption("note", "TEXT", "Anything else worth keeping.")};
     spec.writesBook = true;
