@@ -122,7 +122,7 @@ void judge(HeapLife& life, CivilMinute asOf) {
 
 bool isNotThere(const HeapLife& life, const Heap& heap, const HeapFacts& facts,
                 const HeapQuestion& question) {
-    const bool finished = facts.finished && facts.finished->earliest <= question.asOf;
+    const bool finished = facts.finished && facts.finished->latest <= question.asOf;
     const bool notMadeYet = life.since ? life.since->earliest > question.asOf : heap.hasAdditions;
     return finished || notMadeYet || life.left_g.best <= question.tolerance_g ||
            life.left_g.high <= question.tolerance_g;

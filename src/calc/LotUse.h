@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "calc/Estimate.h"
+#include "records/EnumText.h"
 #include "records/History.h"
 
 namespace rackbook {
@@ -52,6 +53,10 @@ struct UseRate {
 };
 
 enum class BeforeLifeEnds { yes, no, cannotTell };
+template <>
+struct EnumText<BeforeLifeEnds> {
+    static constexpr const char* names[] = {"yes", "no", "cannotTell"};
+};
 
 struct LotUse {
     std::vector<LotTaking> takings;  // in the order of recording

@@ -41,6 +41,7 @@ const std::vector<AuditRule>& auditRules() {
          rules::promisedFate},
         {"mix-overdrawn", "no more is taken from a mix than was in it", rules::mixOverdrawn},
         {"mix-ring", "mixes do not take from one another in a ring", rules::mixRing},
+        {"lot-overdrawn", "no more is taken from a lot than its net mass", rules::lotOverdrawn},
         {"drier-in-drier-free", "no drier gets into a mix that is declared free of it",
          rules::drierInDrierFree},
         {"drier-share", "a portion holds no more drier than usual", rules::drierShare},

@@ -51,6 +51,16 @@ Findings lotDates(const AuditContext& context) {
             compare(weighing, "/at", weighing.at, name, lot->boughtOn, true, "bought", found);
         compare(weighing, "/at", weighing.at, name, lot->finishedOn, false, "finished", found);
     }
+    for (const StockTake& take : context.records().of<StockTake>()) {
+        const Lot* lot = context.records().find(take.lot);
+        if (!lot)
+            continue;
+        const std::string name = "lot " + lot->id;
+        compare(take, "/at", take.at, name, lot->boughtOn, true, "bought", found);
+        // Of an empty container nothing need be left.
+        if (take.mass_g > 0)
+            compare(take, "/at", take.at, name, lot->finishedOn, false, "finished", found);
+    }
     return found.take();
 }
 

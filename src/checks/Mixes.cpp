@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "base/Text.h"
+#include "calc/LotUse.h"
 #include "checks/FindingList.h"
 #include "checks/Rules.h"
 
@@ -113,6 +114,23 @@ Findings mixRing(const AuditContext& context) {
                   "Where leftovers went back into a jar, begin a new mix for what is in it then; "
                   "else correct the source of a weighing.");
     }
+    return found.take();
+}
+
+Findings lotOverdrawn(const AuditContext& context) {
+    const std::vector<Lot>& lots = context.records().of<Lot>();
+    const std::vector<LotFacts> noFacts(lots.size());
+    const std::vector<HistoryStockTake> noStockTakes;
+    const std::vector<LotUse> uses =
+        useOfLots({context.history(), noFacts, noStockTakes, context.asOf()});
+    const double tolerance_g = context.rules().value("overdrawTolerance_g");
+    FindingList found;
+    for (std::size_t i = 0; i < lots.size(); ++i)
+        if (lots[i].netMass_g && uses[i].used_g.low > *lots[i].netMass_g + tolerance_g)
+            found.add(Severity::error, lots[i], "/netMass_g",
+                      gramsWords(uses[i].used_g.low) + " were weighed out of it, and it held " +
+                          gramsWords(*lots[i].netMass_g),
+                      "", "Correct a weighing, or the net mass; another tin is another lot.");
     return found.take();
 }
 

@@ -44,6 +44,7 @@ Findings promisedFate(const AuditContext& context);
 // Mixes.cpp
 Findings mixOverdrawn(const AuditContext& context);
 Findings mixRing(const AuditContext& context);
+Findings lotOverdrawn(const AuditContext& context);
 
 // Drier.cpp
 Findings drierInDrierFree(const AuditContext& context);

@@ -16,6 +16,7 @@ BookOptions bookOptionsOf(const CommandContext& context) {
     if (options.path.front() == ':')
         options.path = "./" + options.path;
     options.schemaFolder = context.folders.schema;
+    options.onlyTries = context.arguments.has("dry-run");
     if (const std::optional<long long> wait_s = context.arguments.whole("wait")) {
         if (*wait_s < 0 || *wait_s > 3600)
             throw UsageError("--wait takes 0 to 3600 seconds", "Give a number in that range.");

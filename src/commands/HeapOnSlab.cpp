@@ -23,8 +23,9 @@ CivilMinute middleOf(const TimeSpan& span) {
 
 enum class Age { young, nearItsEnd, probablyPast, past };
 
+// Of a heap that is gone by the book too: what was printed with must have been there.
 Age ageOf(const HeapLife& life, const TimeSpan& start) {
-    if (life.verdict == HeapVerdict::notThere || !life.ends)
+    if (!life.ends)
         return Age::young;
     if (start.earliest > life.ends->latest)
         return Age::past;
@@ -59,6 +60,22 @@ std::size_t positionOf(const BookFile& book, const std::string& mix) {
         ++position;
     }
     return position;
+}
+
+// Where the heap was finished before the run, or held less than the run took.
+std::string goneWords(const BookFile& book, const Pull& pull, const HeapLife& life) {
+    const std::optional<Mix> mix = findIn<Mix>(book, pull.portion->id);
+    if (mix && mix->finishedOn && certainlyBefore(*mix->finishedOn, pull.start))
+        return "By the book, " + mix->id + " was finished on " + mix->finishedOn->text() +
+               ". Name the portion that was printed with, or correct the date.";
+    const double tolerance_g =
+        HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
+    if (!pull.inkBefore_g || life.left_g.high + tolerance_g >= *pull.inkBefore_g)
+        return {};
+    return "By the book, " + pull.portion->id + " held no more than " +
+           formatFixed(life.left_g.high, 2) + " g when this run began, and " +
+           formatShortest(*pull.inkBefore_g) +
+           " g were on the slab. Record what went in before, or weigh again.";
 }
 
 HeapLife lifeOf(const BookFile& book, const Pull& pull, const HouseRules& rules,
@@ -106,16 +123,17 @@ std::string oldHeapWords(const BookFile& book, const Pull& pull) {
     const double temperature_C = isKnown ? *pull.temperature_C : usual_C;
     const HeapLife life = lifeOf(book, pull, rules, temperature_C);
     const Age age = ageOf(life, {pull.start.earliest(), pull.start.latest()});
+    const std::string gone = goneWords(book, pull, life);
     if (age == Age::young)
-        return {};
+        return gone;
     const RuleInForce& rule =
         rules.rule(life.holdsDrier ? "heapLifeWithDrier_h" : "heapLifeWithoutDrier_h");
-    return "By the book, " + pull.portion->id + " " + wordsFor(age) + ": " +
-           (life.holdsDrier ? "it has held drier since " : "it was made ") + sinceWords(life) +
-           (life.holdsDrier ? "" : " before") + ". At " + formatShortest(temperature_C) + " °C" +
-           (isKnown ? "" : " (assumed)") + " such a heap lasts about " + lifeWords(life.life_h) +
-           " (house rule " + rule.rule + " " + formatShortest(rule.value) +
-           " h at 20 °C: " + originWords(rule) +
+    return (gone.empty() ? "" : gone + " ") + "By the book, " + pull.portion->id + " " +
+           wordsFor(age) + ": " + (life.holdsDrier ? "it has held drier since " : "it was made ") +
+           sinceWords(life) + (life.holdsDrier ? "" : " before") + ". At " +
+           formatShortest(temperature_C) + " °C" + (isKnown ? "" : " (assumed)") +
+           " such a heap lasts about " + lifeWords(life.life_h) + " (house rule " + rule.rule +
+           " " + formatShortest(rule.value) + " h at 20 °C: " + originWords(rule) +
            "). Try the ink on scrap paper, or take a new portion, before going on.";
 }
 

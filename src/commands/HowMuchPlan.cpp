@@ -191,7 +191,8 @@ void addMixes(HowMuch& much, const InkBook& ink, CivilMinute asOf) {
     }
     much.closedMixes.assign(closed.begin(), closed.end());
     for (const MixNeed& need : inkByMix(inks))
-        much.mixes.push_back({need, ledger.atEnd(static_cast<std::size_t>(need.mix)).total_g});
+        much.mixes.push_back(
+            {need, leftInMix(ink, ledger, static_cast<std::size_t>(need.mix), asOf)});
 }
 
 }  // namespace

@@ -90,6 +90,12 @@ std::vector<LotUse> lotUseOf(const InkBook& ink, CivilMinute asOf) {
     return useOfLots({ink.history, facts, takes, asOf});
 }
 
+Estimate leftInMix(const InkBook& ink, const MixLedger& ledger, std::size_t mix, CivilMinute asOf) {
+    const std::optional<EdtfDate>& finished = ink.records.of<Mix>()[mix].finishedOn;
+    return finished && finished->latest() <= asOf ? Estimate::exactly(0)
+                                                  : ledger.atEnd(mix).total_g;
+}
+
 std::string lotWords(const Lot& lot) {
     // What the container says comes first, how it looks after a semicolon.
     return lot.id + ", " + lot.colourWords.substr(0, lot.colourWords.find(';')) +

@@ -8,6 +8,7 @@
 
 #include "calc/HeapLife.h"
 #include "calc/LotUse.h"
+#include "calc/MixLedger.h"
 #include "calc/RecipeOf.h"
 #include "calc/Substitutes.h"
 #include "records/Balance.h"
@@ -38,6 +39,9 @@ std::vector<LotKind> lotKindsOf(const InkBook& ink);
 
 std::vector<HistoryStockTake> stockTakesOf(const InkBook& ink);
 std::vector<LotUse> lotUseOf(const InkBook& ink, CivilMinute asOf);
+
+// What a mix still holds: nothing once it is finished.
+Estimate leftInMix(const InkBook& ink, const MixLedger& ledger, std::size_t mix, CivilMinute asOf);
 
 // "field-rose-1, Field rose (PV19)"
 std::string lotWords(const Lot& lot);

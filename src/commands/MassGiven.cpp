@@ -100,7 +100,8 @@ double massGiven(const std::string& text, const std::string& label, const MassTe
         throw UsageError(
             label + " is \"" + excerpt(text) + "\"",
             terms.mayBeNothing ? "Give a mass of 0 g or more." : "Give a mass above 0 g.");
-    return *mass_g;
+    // What units and densities leave behind the ninth decimal is no mass that was weighed.
+    return std::round(*mass_g * 1e9) / 1e9;
 }
 
 std::optional<double> massOption(const CommandContext& context, const std::string& verb,

@@ -20,21 +20,35 @@ namespace {
 struct BalanceToUse {
     BalanceFigures figures;
     std::string words;
+    std::optional<double> capacity_g;
 };
 
 // The figures of --readability and --repeatability, else of a balance of the book.
 BalanceToUse balanceToUse(const CommandContext& context, const InkBook& ink) {
     const std::optional<double> readability_g = context.arguments.number("readability");
     const std::optional<double> repeatability_g = context.arguments.number("repeatability");
+    if (readability_g && context.arguments.has("balance"))
+        throw UsageError("--balance and --readability name two balances", "Give one of the two.");
     if (readability_g) {
+        constexpr double finest_g = 1e-6;
+        constexpr double coarsest_g = 1000;
+        if (*readability_g < finest_g || *readability_g > coarsest_g)
+            throw UsageError("--readability is " + formatShortest(*readability_g) + " g",
+                             "Give the step of its display, 0.000001 to 1000 g.");
         const BalanceFigures figures{*readability_g, repeatability_g.value_or(*readability_g)};
         try {
             requireUsable(figures);
         } catch (const InputError& error) {
             throw UsageError(error);
         }
-        return {figures, "a balance that shows " + formatShortest(*readability_g) + " g" +
-                             (repeatability_g ? "" : ", taken to repeat as well as it shows")};
+        const auto shown = [&](double mass_g) {
+            return formatFixed(mass_g, decimalsOf({mass_g, 0})) + " g";
+        };
+        return {figures,
+                "a balance in steps of " + shown(*readability_g) + ", " +
+                    (repeatability_g ? "repeatable to " + shown(*repeatability_g)
+                                     : "taken to repeat to a step (our guess)"),
+                std::nullopt};
     }
     if (repeatability_g)
         throw UsageError("--repeatability says nothing without --readability", "Give both.");
@@ -44,7 +58,7 @@ BalanceToUse balanceToUse(const CommandContext& context, const InkBook& ink) {
                          "Give --readability GRAMS, the step of its display, or record it once: "
                          "rackbook enter balance kitchen name=\"Kitchen balance\" "
                          "readability_g=0.1.");
-    return {given->figures, balanceWords(given)};
+    return {given->figures, balanceWords(given), given->record->capacity_g};
 }
 
 double limitGiven(const CommandContext& context, const HouseRules& rules) {
@@ -76,9 +90,9 @@ ExitCode run(CommandContext& context) {
         addMixAgain(report, ink, again);
         context.console.out() << jsonText(report);
     } else {
-        printMixAgain(context.console, ink, again, balance.words);
+        printMixAgain(context.console, ink, again, balance.words, balance.capacity_g);
     }
-    return again.lacksLots() ? ExitCode::findings : ExitCode::success;
+    return again.lacksLots() || !again.plans.chosen ? ExitCode::findings : ExitCode::success;
 }
 
 }  // namespace
@@ -98,7 +112,7 @@ Command mixAgainCommand() {
         "and "
         "of all ways the one that leaves least over is shown, with the others below it. Of a "
         "layer, the ink of the pull that printed most good sheets is taken. Exit code 1 where a "
-        "lot is missing or too small.";
+        "lot is missing or too small, or no way of weighing keeps the limit.";
     spec.positionals = {
         {"what", "Id of a mix, a layer or a pull; or the code of an edition, with the layer."},
         {"layer", "Its place in the printing order, such as 4.", false}};

@@ -7,6 +7,7 @@
 #include "base/Text.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
+#include "cli/Wrap.h"
 #include "commands/BalanceGiven.h"
 #include "commands/Cautions.h"
 #include "commands/Paragraph.h"
@@ -28,25 +29,34 @@ std::string ofIt(double share, int decimals) {
 
 class Report {
 public:
-    Report(Console& console, const InkBook& ink, const MixAgain& again)
+    Report(Console& console, const InkBook& ink, const MixAgain& again,
+           std::optional<double> capacity_g)
         : m_console(console),
           m_ink(ink),
           m_again(again),
-          m_decimals(decimalsOf(again.request.balance)) {}
+          m_decimals(decimalsOf(again.request.balance)),
+          m_capacity_g(capacity_g) {}
 
     void print(const std::string& balanceWords) {
         heading(balanceWords);
         lots();
         jars();
+        if (!canBeWeighed()) {
+            say("On this balance the recipe as it stands cannot be weighed: a part is less than "
+                "its "
+                "display can show. " +
+                smallestBatchWords());
+            return;
+        }
         if (m_again.plans.chosen)
-            say("Weigh each step in the order given and tare before each part: the smallest comes "
-                "first, so that where too much drops in, the rest can be raised to it; drier comes "
-                "last, because it starts the clock.");
+            say("Weigh each step in the order given and tare before each part: colours first, the "
+                "smallest of them before the others, so that where too much drops in, the rest can "
+                "be raised to it; then base; drier last, because it starts the clock.");
         else
-            say("No way of weighing keeps every colour within " + ofIt(m_again.request.limit, 1) +
-                " of its share on this balance (" + faultWords() +
-                "). This is the recipe as it stands; mix more, or weigh on a finer "
-                "balance.");
+            say("No way of weighing keeps every colour within " +
+                shareWords(m_again.request.limit) + " of its share on this balance (" +
+                faultWords() +
+                "). This is the recipe as it stands; mix more, or weigh on a finer balance.");
         for (std::size_t i = 0; i < m_again.plan().stages.size(); ++i)
             step(i);
         outcome();
@@ -56,6 +66,22 @@ public:
     }
 
 private:
+    bool canBeWeighed() const {
+        const std::vector<PlanStage>& stages = m_again.plan().stages;
+        return std::all_of(stages.begin(), stages.end(),
+                           [](const PlanStage& stage) { return stage.total_g > 0; });
+    }
+
+    std::string smallestBatchWords() const {
+        return "Weighed as the recipe stands, each colour keeps the limit from about " +
+               formatFixed(m_again.plans.smallestBatch_g, 0) + " g on, before rounding.";
+    }
+
+    // Per cent, with as many digits as it was given with.
+    static std::string shareWords(double share) {
+        return formatShortest(std::round(share * 1e6) / 1e4) + " %";
+    }
+
     void say(const std::string& words) { printParagraph(m_console, words); }
 
     std::string grams(double mass_g) const { return formatFixed(mass_g, m_decimals); }
@@ -65,13 +91,21 @@ private:
     }
 
     void heading(const std::string& balanceWords) {
-        std::string words = grams(m_again.request.wanted_g) + " g of " + m_again.wanted.words;
+        std::string words = formatShortest(std::round(m_again.request.wanted_g * 1000) / 1000) +
+                            " g of " + m_again.wanted.words;
         if (m_again.fromPull >= 0) {
             const Pull& pull = m_ink.records.of<Pull>()[static_cast<std::size_t>(m_again.fromPull)];
             words += ", as in pull " + pull.id + " of " + pull.start.text();
         }
-        m_console.out() << m_console.emphasis(printable(words)) << "\n"
-                        << printable("Weighed on: " + balanceWords) << "\n";
+        for (const std::string& line : wrapped(words, std::min(m_console.width(), 100)))
+            m_console.out() << m_console.emphasis(printable(line)) << "\n";
+        printWrapped(m_console, "Weighed on: " + balanceWords);
+        const WeighingPlan& plan = m_again.plan();
+        for (std::size_t i = 0; m_capacity_g && i < plan.stages.size(); ++i)
+            if (plan.stages[i].total_g > *m_capacity_g)
+                say("Step " + std::to_string(i + 1) + " comes to " + grams(plan.stages[i].total_g) +
+                    " g, and the balance carries " + formatShortest(*m_capacity_g) +
+                    " g with the dish: weigh it in parts.");
     }
 
     void lots() {
@@ -115,15 +149,15 @@ private:
                 break;
             case LotAnswer::noneAlike:
                 say(name +
-                    " is used up, and there is nothing of its kind. The steps below name it "
+                    " is not there on that day, nor anything of its kind. The steps below name it "
                     "as if it were there.");
                 break;
         }
     }
 
     std::string replacementWords(const LotService& service, const std::string& name) const {
-        std::string words =
-            "In place of " + name + ", which is used up, stands " + lotWords(lot(service.by)) + ".";
+        std::string words = "In place of " + name + ", which is not there on that day, stands " +
+                            lotWords(lot(service.by)) + ".";
         if (lot(service.by).lotKind == LotKind::ink)
             words +=
                 " The same pigments may be stronger or weaker in another tin: compare a "
@@ -219,12 +253,24 @@ private:
         if (plan.colour.recipe > 0)
             addShare(table, "all colour together", plan.colour);
         m_console.out() << table.text(m_console.width(), "");
+        drierOutcome();
         const RuleInForce& rule = m_ink.rules.rule("colourMostUncertainty");
         say("Off by: what rounding to the display does. Give or take: twice the standard "
             "uncertainty from the balance alone. Both are of the share itself; together they are "
             "to stay within " +
-            ofIt(m_again.request.limit, 1) + " for every colour" +
+            shareWords(m_again.request.limit) + " for every colour" +
             (rule.value == m_again.request.limit ? " (" + originWords(rule) + ")" : "") + ".");
+    }
+
+    // Drier has no limit, because a wide range of it does; but one may want to know.
+    void drierOutcome() {
+        constexpr double worthAWord = 0.25;
+        for (const PlannedShare& share : m_again.plan().lots) {
+            const double off = std::abs(share.deviation()) + share.expandedUncertainty();
+            if (lot(share.lot).lotKind == LotKind::drier && off > worthAWord)
+                say("The drier is only known to " + ofIt(off, 0) +
+                    " of itself so: weigh it on a finer balance, or take a larger portion.");
+        }
     }
 
     static void addShare(Table& table, const std::string& name, const PlannedShare& share) {
@@ -257,25 +303,24 @@ private:
         if (m_again.plans.plans.size() < 2)
             return;
         m_console.out() << "\n" << m_console.emphasis("Other ways") << "\n";
-        Table table({{"way"},
+        Table table({{""},
+                     {"way"},
                      {"steps", Align::right},
                      {"left over g", Align::decimal},
                      {"of that colour g", Align::decimal},
                      {"worst colour", Align::right},
                      {"within the limit"}});
         for (const WeighingPlan& plan : m_again.plans.plans)
-            table.addRow(
-                {std::string(&plan == &m_again.plan() ? "* " : "  ") + kindWords(plan.kind),
-                 std::to_string(plan.stages.size()), grams(plan.waste.total_g),
-                 grams(plan.waste.ink_g), ofIt(worst(plan), 1),
-                 plan.isWithinLimit() ? "yes" : "no"});
+            table.addRow({m_again.plans.chosen && &plan == &m_again.plan() ? "*" : "",
+                          kindWords(plan.kind), std::to_string(plan.stages.size()),
+                          grams(plan.waste.total_g), grams(plan.waste.ink_g), ofIt(worst(plan), 1),
+                          plan.isWithinLimit() ? "yes" : "no"});
         m_console.out() << table.text(m_console.width(), "");
         say(std::string(m_again.plans.chosen
                             ? "* is the one above: of those within the limit it leaves least "
                               "over. "
                             : "") +
-            "Weighed as the recipe stands, the smallest batch within the limit is " +
-            grams(m_again.plans.smallestBatch_g) + " g.");
+            smallestBatchWords());
     }
 
     void otherPulls() {
@@ -294,94 +339,14 @@ private:
     const InkBook& m_ink;
     const MixAgain& m_again;
     int m_decimals;
+    std::optional<double> m_capacity_g;
 };
-
-Tree treeOf(const PlannedShare& share, const InkBook& ink) {
-    Tree tree = Tree::object();
-    tree.set("lot", share.lot < 0
-                        ? Tree(nullptr)
-                        : Tree(ink.records.of<Lot>()[static_cast<std::size_t>(share.lot)].id));
-    tree.set("recipeShare", share.recipe).set("weighedShare", share.planned);
-    tree.set("standardUncertainty", share.uncertainty).set("isLimited", share.isLimited);
-    return tree;
-}
-
-Tree treeOf(const WeighingPlan& plan, const InkBook& ink, const Recipe& recipe) {
-    Tree tree = Tree::object();
-    tree.set("way", textOf(plan.kind)).set("withinLimit", plan.isWithinLimit());
-    Tree stages = Tree::array();
-    for (const PlanStage& stage : plan.stages) {
-        Tree one = Tree::object();
-        one.set("role", textOf(stage.role));
-        one.set("name", recipe.stages[static_cast<std::size_t>(stage.recipeStage)].name);
-        if (stage.role != StageRole::recipe)
-            one.set("baseParts", stage.baseParts);
-        Tree parts = Tree::array();
-        for (const PlanPart& part : stage.parts) {
-            Tree weighed = Tree::object();
-            if (part.lot >= 0)
-                weighed.set("lot", ink.records.of<Lot>()[static_cast<std::size_t>(part.lot)].id);
-            else
-                weighed.set("step", part.stage + 1);
-            weighed.set("mass_g", part.mass_g);
-            parts.add(std::move(weighed));
-        }
-        one.set("parts", std::move(parts));
-        one.set("total_g", stage.total_g).set("taken_g", stage.taken_g);
-        one.set("leftOver_g", stage.leftOver_g);
-        stages.add(std::move(one));
-    }
-    tree.set("steps", std::move(stages));
-    Tree shares = Tree::array();
-    for (const PlannedShare& share : plan.lots)
-        shares.add(treeOf(share, ink));
-    tree.set("shares", std::move(shares)).set("allColour", treeOf(plan.colour, ink));
-    tree.set("waste_g", plan.waste.total_g).set("inkWaste_g", plan.waste.ink_g);
-    return tree;
-}
-
-Tree lotsTree(const InkBook& ink, const MixAgain& again) {
-    static constexpr const char* answers[] = {"serves", "replaced", "tooLittle",
-                                              "needsColourMatching", "noneAlike"};
-    Tree lots = Tree::array();
-    for (const LotService& service : again.services) {
-        Tree one = Tree::object();
-        one.set("lot", ink.records.of<Lot>()[static_cast<std::size_t>(service.need.lot)].id);
-        one.set("needed_g", service.need.mass_g);
-        one.set("answer", answers[static_cast<std::size_t>(service.answer)]);
-        if (service.answer == LotAnswer::replaced)
-            one.set("by", ink.records.of<Lot>()[static_cast<std::size_t>(service.by)].id)
-                .set("factor", service.factor);
-        if (service.answer == LotAnswer::tooLittle)
-            one.set("short_g", service.short_g);
-        lots.add(std::move(one));
-    }
-    return lots;
-}
 
 }  // namespace
 
 void printMixAgain(Console& console, const InkBook& ink, const MixAgain& again,
-                   const std::string& balanceWords) {
-    Report(console, ink, again).print(balanceWords);
-}
-
-void addMixAgain(Tree& report, const InkBook& ink, const MixAgain& again) {
-    report.set("wanted", again.wanted.words).set("wanted_g", again.request.wanted_g);
-    report.set("pull",
-               again.fromPull < 0
-                   ? Tree(nullptr)
-                   : Tree(ink.records.of<Pull>()[static_cast<std::size_t>(again.fromPull)].id));
-    report.set("readability_g", again.request.balance.readability_g);
-    report.set("repeatability_g", again.request.balance.repeatability_g);
-    report.set("limit", again.request.limit);
-    report.set("lots", lotsTree(ink, again));
-    Tree plans = Tree::array();
-    for (const WeighingPlan& plan : again.plans.plans)
-        plans.add(treeOf(plan, ink, again.request.recipe));
-    report.set("plans", std::move(plans));
-    report.set("chosen", again.plans.chosen ? Tree(*again.plans.chosen) : Tree(nullptr));
-    report.set("smallestBatch_g", again.plans.smallestBatch_g);
+                   const std::string& balanceWords, std::optional<double> capacity_g) {
+    Report(console, ink, again, capacity_g).print(balanceWords);
 }
 
 }  // namespace rackbook

@@ -67,8 +67,8 @@ CorrectionQuestion questionOf(const PutRight& plan) {
     for (const PutRightPart& part : plan.parts) {
         question.shares.push_back(part.share);
         question.inDish_g.push_back(part.inDish_g);
-        question.inStock_g.push_back(
-            part.left_g.isKnown() ? part.left_g.best : std::numeric_limits<double>::infinity());
+        // The upper bound, which may be infinite, where nothing between the bounds is likelier.
+        question.inStock_g.push_back(part.left_g.isKnown() ? part.left_g.best : part.left_g.high);
     }
     question.atLeast_g = plan.wanted_g;
     return question;

@@ -79,18 +79,6 @@ bool anyProjected(const StockFacts& facts) {
     });
 }
 
-const char* textOf(BeforeLifeEnds before) {
-    switch (before) {
-        case BeforeLifeEnds::yes:
-            return "yes";
-        case BeforeLifeEnds::no:
-            return "no";
-        case BeforeLifeEnds::cannotTell:
-            break;
-    }
-    return "cannotTell";
-}
-
 Tree differencesTree(const StockFacts& facts, const LotUse& use) {
     Tree list = Tree::array();
     for (const StockDifference& difference : use.differences) {

@@ -53,15 +53,9 @@ std::string runsOutWords(const LotUse& use, CivilMinute asOf) {
 std::string beforeLifeEndsWords(const LotUse& use) {
     if (!use.lifeEnds)
         return {};
-    switch (use.runsOutBeforeLifeEnds) {
-        case BeforeLifeEnds::yes:
-            return "yes";
-        case BeforeLifeEnds::no:
-            return "no";
-        case BeforeLifeEnds::cannotTell:
-            break;
-    }
-    return "cannot tell";
+    return use.runsOutBeforeLifeEnds == BeforeLifeEnds::cannotTell
+               ? "cannot tell"
+               : textOf(use.runsOutBeforeLifeEnds);
 }
 
 std::string costPerGramWords(const Lot& lot, const LotUse& use) {

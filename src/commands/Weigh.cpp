@@ -5,12 +5,14 @@
 
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "calc/LotUse.h"
 #include "calc/MixLedger.h"
 #include "commands/BookAccess.h"
 #include "commands/Cautions.h"
 #include "commands/GivenValues.h"
 #include "commands/MassGiven.h"
 #include "commands/OptionRows.h"
+#include "commands/Paragraph.h"
 #include "commands/RecordNamed.h"
 #include "commands/Recording.h"
 #include "commands/ShowMix.h"
@@ -115,6 +117,29 @@ void warnOfOverdraw(Console& console, const BookFile& book, const Weighing& weig
     }
 }
 
+// Says where more was weighed out of the lot than it held.
+void warnOfEmptyLot(Console& console, const BookFile& book, const Weighing& weighing, bool tried) {
+    if (!weighing.lot)
+        return;
+    History history = inkHistoryIn(book);
+    if (tried)
+        history.weighings.push_back(rowOf(book, weighing));
+    const std::vector<Lot> lots = allOf<Lot>(book);
+    const std::vector<LotFacts> noFacts(lots.size());
+    const std::vector<HistoryStockTake> noStockTakes;
+    const std::vector<LotUse> uses = useOfLots({history, noFacts, noStockTakes, endOfTime});
+    const double tolerance_g =
+        HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
+    for (std::size_t i = 0; i < lots.size(); ++i)
+        if (lots[i].id == weighing.lot->id && lots[i].netMass_g &&
+            uses[i].used_g.low > *lots[i].netMass_g + tolerance_g)
+            printParagraph(console, "By the book, " + formatFixed(uses[i].used_g.low, 2) +
+                                        " g were weighed out of " + lots[i].id + ", and it held " +
+                                        formatShortest(*lots[i].netMass_g) +
+                                        " g. Weigh again, or enter the new tin as a lot of its "
+                                        "own.");
+}
+
 bool bringsDrierIntoDrierFree(const BookFile& book, const Weighing& weighing, const Mix& mix) {
     return mix.drierFree && weighing.lot &&
            recordNamed<Lot>(book, weighing.lot->id).lotKind == LotKind::drier;
@@ -140,6 +165,7 @@ ExitCode run(CommandContext& context) {
         context.console.out() << "\nThis mix was declared free of drier, and "
                               << (tried ? "would then hold" : "now holds") << " some.\n";
     warnOfOverdraw(context.console, book, weighing, tried);
+    warnOfEmptyLot(context.console, book, weighing, tried);
     return code;
 }
 

@@ -80,6 +80,17 @@ void configure(Database& database) {
     database.execute("PRAGMA cache_size = -65536");
 }
 
+bool isEarlier(const Database& database) {
+    return database.wholeOf("PRAGMA user_version") < bookVersion;
+}
+
+// A book of an earlier version as it would be in this one; the file stays as it is.
+std::unique_ptr<Database> broughtUpInMemory(const Database& earlier, const BookOptions& options) {
+    auto database = std::make_unique<Database>(Database::copyInMemory(earlier));
+    migrate(*database, options.schemaFolder, bookVersion);
+    return database;
+}
+
 std::unique_ptr<Database> openReadable(const BookOptions& options) {
     try {
         auto database =
@@ -164,11 +175,8 @@ BookFile BookFile::openToRead(const BookOptions& options) {
     requireFile(options.path);
     auto inner = std::make_unique<Inner>(options);
     inner->database = openReadable(options);
-    // A book of an earlier version is read as it would be in this one, and stays as it is.
-    if (inner->database->wholeOf("PRAGMA user_version") < bookVersion) {
-        inner->database = std::make_unique<Database>(Database::copyInMemory(*inner->database));
-        migrate(*inner->database, options.schemaFolder, bookVersion);
-    }
+    if (isEarlier(*inner->database))
+        inner->database = broughtUpInMemory(*inner->database, options);
     configure(*inner->database);
     // Everything that is read through this handle belongs to one state of the book.
     inner->database->execute("BEGIN");
@@ -186,7 +194,10 @@ BookFile BookFile::openToWrite(const BookOptions& options) {
     if (inner->database->isReadOnly())
         throw StoreError(options.path, "the file cannot be written",
                          "Check its permissions and those of its folder.");
-    inner->database->execute("PRAGMA journal_mode = WAL");
+    if (options.onlyTries && isEarlier(*inner->database))
+        inner->database = broughtUpInMemory(*inner->database, options);
+    else
+        inner->database->execute("PRAGMA journal_mode = WAL");
     configure(*inner->database);
     migrate(*inner->database, options.schemaFolder, bookVersion);
     return BookFile(std::move(inner));

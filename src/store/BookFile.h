@@ -13,6 +13,7 @@ struct BookOptions {
     std::string path;
     std::string schemaFolder;  // where sql/0001.sql … lie
     int wait_s = 5;            // how long a book that another process writes is waited for
+    bool onlyTries = false;    // nothing will be kept: an earlier version is brought up in memory
 };
 
 // Owns the file's handle; closing brings everything back into the one file. Movable, not
@@ -25,7 +26,8 @@ public:
     // newer version wrote.
     static BookFile openToRead(const BookOptions& options);
     // One writer at a time, over all processes: throws StoreError naming the holder when
-    // options.wait_s have passed. Older versions of the tables are brought up first.
+    // options.wait_s have passed. Older versions of the tables are brought up first, in memory only
+    // where nothing will be kept.
     static BookFile openToWrite(const BookOptions& options);
 
     BookFile(BookFile&&) noexcept;

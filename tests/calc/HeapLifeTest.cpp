@@ -126,7 +126,9 @@ TEST_F(HeapLifeTest, WhatIsUsedUpFinishedOrNotYetMadeIsNotThere) {
     EXPECT_EQ(verdict(stock, "2026-03-05T09:00"), HeapVerdict::lives);
     mixes[stock].finished = on("2026-03-06");
     EXPECT_EQ(verdict(stock, "2026-03-05T09:00"), HeapVerdict::lives);
-    EXPECT_EQ(verdict(stock, "2026-03-06T09:00"), HeapVerdict::notThere);
+    // Some time that day.
+    EXPECT_EQ(verdict(stock, "2026-03-06T09:00"), HeapVerdict::lives);
+    EXPECT_EQ(verdict(stock, "2026-03-07T00:00"), HeapVerdict::notThere);
     mixes[stock].finished.reset();
     history.pulls.push_back({-1, stock, on("2026-03-07T09:00"), 19.6});
     EXPECT_EQ(verdict(stock, "2026-03-08T09:00"), HeapVerdict::notThere);

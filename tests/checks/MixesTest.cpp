@@ -131,6 +131,47 @@ TEST(DrierShare, LooksAtPortionsThatWereNotPulled) {
                     "weighings (our reading: handbooks advise about 0.01 to 0.03, from memory)."});
 }
 
+TEST(LotOverdrawn, FindsMoreThanTheTinHeld) {
+    Book book;
+    book.lot("blue", LotKind::ink, [](Lot& r) { r.netMass_g = 60; });
+    book.lot("red", LotKind::ink).mix("jar", MixPurpose::stock);
+    book.addLot("jar", "blue", 40, "2026-03-01").addLot("jar", "red", 400, "2026-03-01");
+    book.addLot("jar", "blue", 20.4, "2026-03-02");
+    EXPECT_EQ(found(book, "lot-overdrawn"), Texts{});
+    book.addLot("jar", "blue", 0.2, "2026-03-03");
+    EXPECT_EQ(found(book, "lot-overdrawn"),
+              Texts{"error: /netMass_g lot blue: 60.6 g were weighed out of it, and it held 60 g. "
+                    "Correct a weighing, or the net mass; another tin is another lot."});
+}
+
+TEST(LotDates, FindsAStockTakeOfALotThatWasNotThere) {
+    Book book;
+    book.lot("blue", LotKind::ink, [](Lot& r) {
+        r.boughtOn = on("2026-01-10");
+        r.finishedOn = on("2026-04-01");
+    });
+    const auto take = [&](const std::string& id, const std::string& at, double mass_g) {
+        StockTake record;
+        record.id = id;
+        record.lot = {"blue"};
+        record.at = on(at);
+        record.mass_g = mass_g;
+        book.records.add(record);
+    };
+    take("early", "2026-01-09", 20);
+    take("late", "2026-04-02", 20);
+    take("empty", "2026-04-02", 0);
+    take("sound", "2026-02", 20);
+    const std::string remedy = " Correct one of the two dates.";
+    EXPECT_EQ(found(book, "lot-dates"),
+              (Texts{"error: /at stockTake early: lot blue was only bought later, on 2026-01-10 "
+                     "(2026-01-09)." +
+                         remedy,
+                     "error: /at stockTake late: lot blue was finished before, on 2026-04-01 "
+                     "(2026-04-02)." +
+                         remedy}));
+}
+
 TEST(LotDates, FindsUseOutsideTheLifeOfALot) {
     Book book;
     book.lot("blue", LotKind::ink, [](Lot& r) {

@@ -121,6 +121,20 @@ TEST_P(EarlierBook, IsBroughtUpByTheFirstWriter) {
     EXPECT_EQ(allOf<Balance>(opened).front().readability_g, 0.1);
 }
 
+TEST_P(EarlierBook, StaysAsItIsWhereSomethingIsOnlyTried) {
+    const std::string before = test::bytesOf(path());
+    {
+        BookOptions tries = options();
+        tries.onlyTries = true;
+        BookFile opened = BookFile::openToWrite(tries);
+        Mix mix;
+        mix.id = "tried";
+        mix.name = "tried";
+        takeSound(opened, {mix});
+    }
+    EXPECT_EQ(test::bytesOf(path()), before);
+}
+
 INSTANTIATE_TEST_SUITE_P(OfVersion, EarlierBook, testing::Range(1, bookVersion));
 
 }  // namespace
