@@ -5,6 +5,7 @@
 #include "commands/Audit.h"
 #include "commands/Begin.h"
 #include "commands/Blend.h"
+#include "commands/Colour.h"
 #include "commands/Cost.h"
 #include "commands/Edition.h"
 #include "commands/Enter.h"
@@ -68,6 +69,7 @@ const std::vector<Command>& commandTable() {
         stockCommand(),
         traceCommand(),
         costCommand(),
+        colourCommand(),
         showCommand(),
         listCommand(),
         // Sheets

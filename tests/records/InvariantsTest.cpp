@@ -60,8 +60,8 @@ TEST(Invariants, OfHouseRules) {
               "/houseRules/0/rule: no house rule is named \"weather\". Use one of "
               "extenderRichShare, lightDays, lightDaysCareful, drierLeastShare, drierMostShare, "
               "overdrawTolerance_g, proofsMostShare, colourMostUncertainty, spoilShare, "
-              "heapLifeWithDrier_h, heapLifeWithoutDrier_h, openedLifeTin_days or "
-              "openedLifeTube_days.");
+              "heapLifeWithDrier_h, heapLifeWithoutDrier_h, colourTolerance_dE00, "
+              "openedLifeTin_days or openedLifeTube_days.");
     EXPECT_EQ(complaints<Book>([](Book& r) {
                   r.houseRules = {{"lightDays", 14, {}, {}}, {"lightDays", 21, {}, {}}};
               }),
