@@ -29,6 +29,7 @@ public:
         } else {
             printAdditions();
             sayOutcome();
+            sayHowWell();
             sayCapacity();
             sayShortfalls();
         }
@@ -135,6 +136,30 @@ private:
                            : ". Weigh it on a finer one, or let some of it down and add of that."));
         }
         return said;
+    }
+
+    // What carries colour and is off or uncertain by more than the house rule wants.
+    void sayHowWell() {
+        const RuleInForce& rule = m_ink.rules.rule("colourMostUncertainty");
+        std::vector<std::string> worse;
+        for (std::size_t i = 0; m_balance && i < m_plan.parts.size(); ++i) {
+            const PutRightPart& part = m_plan.parts[i];
+            if (part.share <= 0 || part.then_g <= 0 || !carriesColour(part.source))
+                continue;
+            const double off = std::abs(part.thenShare - part.share) / part.share + part.giveOrTake;
+            if (off > rule.value)
+                worse.push_back(id(i) + " to " + formatFixed(off * 100, 0) + " %");
+        }
+        if (!worse.empty())
+            say("On this balance a share is known only so well: " + joined(worse) + " of it; " +
+                formatShortest(rule.value * 100) + " % is wanted (" + originWords(rule) +
+                "). A larger batch or a finer balance does better.");
+    }
+
+    bool carriesColour(const InkSource& source) const {
+        return source.lot < 0 ||
+               m_ink.records.of<Lot>()[static_cast<std::size_t>(source.lot)].lotKind ==
+                   LotKind::ink;
     }
 
     void sayCapacity() {
