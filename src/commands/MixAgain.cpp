@@ -25,8 +25,9 @@ struct BalanceToUse {
 
 // The figures of --readability and --repeatability, else of a balance of the book.
 BalanceToUse balanceToUse(const CommandContext& context, const InkBook& ink) {
-    const std::optional<double> readability_g = context.arguments.number("readability");
-    const std::optional<double> repeatability_g = context.arguments.number("repeatability");
+    const std::optional<double> readability_g = massOption(context, "mix-again", "readability");
+    const std::optional<double> repeatability_g =
+        massOption(context, "mix-again", "repeatability", {nullptr, true});
     if (readability_g && context.arguments.has("balance"))
         throw UsageError("--balance and --readability name two balances", "Give one of the two.");
     if (readability_g) {

@@ -10,6 +10,7 @@
 #include "cli/Wrap.h"
 #include "commands/BalanceGiven.h"
 #include "commands/Cautions.h"
+#include "commands/MixAgainLots.h"
 #include "commands/Paragraph.h"
 
 namespace rackbook {
@@ -39,7 +40,8 @@ public:
 
     void print(const std::string& balanceWords) {
         heading(balanceWords);
-        lots();
+        for (const std::string& sentence : lotSentences(m_ink, m_again))
+            say(sentence);
         jars();
         if (!canBeWeighed()) {
             say("On this balance the recipe as it stands cannot be weighed: a part is less than "
@@ -106,80 +108,6 @@ private:
                 say("Step " + std::to_string(i + 1) + " comes to " + grams(plan.stages[i].total_g) +
                     " g, and the balance carries " + formatShortest(*m_capacity_g) +
                     " g with the dish: weigh it in parts.");
-    }
-
-    void lots() {
-        std::vector<std::string> leftNotKnown;
-        for (const LotService& service : m_again.services) {
-            if (service.answer == LotAnswer::serves && service.leftNotKnown)
-                leftNotKnown.push_back(lot(service.need.lot).id);
-            lotAnswer(service);
-        }
-        if (!leftNotKnown.empty())
-            say("How much is left of " + joined(leftNotKnown) +
-                " is not known; look before you begin.");
-        for (const LotShortage& shortage : m_again.shortages)
-            say("By the book " + lot(shortage.lot).id + " holds " +
-                formatFixed(shortage.left_g.best, 1) + " g, and this takes " +
-                grams(shortage.needed_g) + " g. Weigh what is in it, or mix less.");
-        if (m_again.found.drierWasEarlier)
-            say("Drier had gone into an earlier step then. Here it goes into the last one only.");
-    }
-
-    void lotAnswer(const LotService& service) {
-        const std::string name = lotWords(lot(service.need.lot));
-        switch (service.answer) {
-            case LotAnswer::serves:
-                break;
-            case LotAnswer::replaced:
-                say(replacementWords(service, name));
-                break;
-            case LotAnswer::tooLittle:
-                say("There is too little of " + name + ": " + formatFixed(service.short_g, 1) +
-                    " g are missing" +
-                    (service.shortTogether_g > 0 ? " and no other tin makes up for it."
-                                                 : "; together with others like it there is "
-                                                   "enough: " +
-                                                       togetherWords(service) + "."));
-                break;
-            case LotAnswer::needsColourMatching:
-                say(name +
-                    " is used up, and no other lot has the same pigments: this needs colour "
-                    "matching. The steps below name it as if it were there.");
-                break;
-            case LotAnswer::noneAlike:
-                say(name +
-                    " is not there on that day, nor anything of its kind. The steps below name it "
-                    "as if it were there.");
-                break;
-        }
-    }
-
-    std::string replacementWords(const LotService& service, const std::string& name) const {
-        std::string words = "In place of " + name + ", which is not there on that day, stands " +
-                            lotWords(lot(service.by)) + ".";
-        if (lot(service.by).lotKind == LotKind::ink)
-            words +=
-                " The same pigments may be stronger or weaker in another tin: compare a "
-                "drawdown.";
-        if (service.baseDiffers)
-            words += " Another base may be paler or thicker: try a drawdown first.";
-        if (service.metalsDiffer)
-            words += " Its metals are mixed otherwise; their sum is kept.";
-        if (service.contentNotStated)
-            words += " Its content is not stated, so it is taken gram for gram, which is a guess.";
-        else if (service.factor != 1)
-            words += " Of it " + formatFixed(service.factor, 2) + " g go for each gram.";
-        if (service.leftNotKnown)
-            words += " How much is left of it is not known; look before you begin.";
-        return words;
-    }
-
-    std::string togetherWords(const LotService& service) const {
-        std::vector<std::string> ids;
-        for (const int position : service.together)
-            ids.push_back(lot(position).id);
-        return joined(ids);
     }
 
     void jars() {
