@@ -60,6 +60,15 @@ std::vector<LotUse> useOfLots(const LotUseQuestion& question) {
     return uses;
 }
 
+std::vector<Estimate> takenOutOfLots(const History& history, CivilMinute asOf) {
+    const std::vector<LotFacts> noFacts(history.lots.size());
+    const std::vector<HistoryStockTake> noStockTakes;
+    std::vector<Estimate> taken_g;
+    for (const LotUse& use : useOfLots({history, noFacts, noStockTakes, asOf}))
+        taken_g.push_back(use.used_g);
+    return taken_g;
+}
+
 OfferCost costOfOffer(const LotOffer& offer, double perMonth_g) {
     refuseBelow(offer.price, false, "the price");
     refuseBelow(offer.netMass_g, true, "the net mass");

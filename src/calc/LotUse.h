@@ -90,6 +90,9 @@ struct LotUseQuestion {
 // number of 0 or more, or an opened life is not above 0.
 std::vector<LotUse> useOfLots(const LotUseQuestion& question);
 
+// What was weighed out of each lot until then, by position of the lot.
+std::vector<Estimate> takenOutOfLots(const History& history, CivilMinute asOf);
+
 // One container as offered.
 struct LotOffer {
     double price = notKnown;

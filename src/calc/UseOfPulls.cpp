@@ -118,20 +118,22 @@ std::vector<int> sheetsOfPulls(const History& history) {
     return sheets;
 }
 
+Holding holdingOf(const MixLedger& ledger, std::size_t pull, int lot) {
+    const Estimate share = ledger.shareAtPull(pull, lot);
+    if (share.low > 0)
+        return Holding::holds;
+    // What could be no lot at all can only be in what was never recorded.
+    return share.high > ledger.shareAtPull(pull, noLot).high ? Holding::mayHold
+                                                             : Holding::cannotRuleOut;
+}
+
 LotTrace traceOfLot(const History& history, const MixLedger& ledger, int lot) {
     LotTrace trace;
     for (std::size_t pull = 0; pull < history.pulls.size(); ++pull) {
         const Estimate share = ledger.shareAtPull(pull, lot);
         if (share.high <= 0)
             continue;
-        // What could be no lot at all can only be in what was never recorded.
-        const double unrecorded = ledger.shareAtPull(pull, noLot).high;
-        Holding holding = Holding::cannotRuleOut;
-        if (share.low > 0)
-            holding = Holding::holds;
-        else if (share.high > unrecorded)
-            holding = Holding::mayHold;
-        trace.pulls.push_back({pull, holding, share});
+        trace.pulls.push_back({pull, holdingOf(ledger, pull, lot), share});
     }
     const std::vector<int> places = placesOf(trace.pulls, history.pulls.size());
     for (std::size_t i = 0; i < history.impressions.size(); ++i) {

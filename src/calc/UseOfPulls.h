@@ -72,6 +72,9 @@ enum class Holding {
     cannotRuleOut  // part of the ink was never recorded
 };
 
+// Of a lot in the portion of a pull. Pre: its share there can be above 0; the ledger is by lot.
+Holding holdingOf(const MixLedger& ledger, std::size_t pull, int lot);
+
 struct TracedPull {
     std::size_t pull = 0;
     Holding holding = Holding::holds;

@@ -119,16 +119,13 @@ Findings mixRing(const AuditContext& context) {
 
 Findings lotOverdrawn(const AuditContext& context) {
     const std::vector<Lot>& lots = context.records().of<Lot>();
-    const std::vector<LotFacts> noFacts(lots.size());
-    const std::vector<HistoryStockTake> noStockTakes;
-    const std::vector<LotUse> uses =
-        useOfLots({context.history(), noFacts, noStockTakes, context.asOf()});
+    const std::vector<Estimate> taken_g = takenOutOfLots(context.history(), context.asOf());
     const double tolerance_g = context.rules().value("overdrawTolerance_g");
     FindingList found;
     for (std::size_t i = 0; i < lots.size(); ++i)
-        if (lots[i].netMass_g && uses[i].used_g.low > *lots[i].netMass_g + tolerance_g)
+        if (lots[i].netMass_g && taken_g[i].low > *lots[i].netMass_g + tolerance_g)
             found.add(Severity::error, lots[i], "/netMass_g",
-                      gramsWords(uses[i].used_g.low) + " were weighed out of it, and it held " +
+                      gramsWords(taken_g[i].low) + " were weighed out of it, and it held " +
                           gramsWords(*lots[i].netMass_g),
                       "", "Correct a weighing, or the net mass; another tin is another lot.");
     return found.take();

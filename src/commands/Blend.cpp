@@ -21,10 +21,6 @@ namespace rackbook {
 
 namespace {
 
-const Mix& mixAt(const InkBook& ink, int position) {
-    return ink.records.of<Mix>()[static_cast<std::size_t>(position)];
-}
-
 int mixOf(const CommandContext& context, const BookFile& book, const InkBook& ink,
           const std::string& name) {
     return ink.records.indexOf<Mix>(recordNamed<Mix>(book, context.arguments.text(name)).id);

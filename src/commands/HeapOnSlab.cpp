@@ -5,6 +5,7 @@
 #include "base/Numbers.h"
 #include "calc/Wording.h"
 #include "commands/InkWords.h"
+#include "commands/RecordNamed.h"
 #include "records/Mix.h"
 #include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
@@ -51,25 +52,13 @@ std::string sinceWords(const HeapLife& life) {
     return momentWords(*life.since);
 }
 
-// The position of the mix among all mixes.
-std::size_t positionOf(const BookFile& book, const std::string& mix) {
-    std::size_t position = 0;
-    for (const Mix& one : allOf<Mix>(book)) {
-        if (one.id == mix)
-            break;
-        ++position;
-    }
-    return position;
-}
-
 // Where the heap was finished before the run, or held less than the run took.
-std::string goneWords(const BookFile& book, const Pull& pull, const HeapLife& life) {
+std::string goneWords(const BookFile& book, const Pull& pull, const HeapLife& life,
+                      double tolerance_g) {
     const std::optional<Mix> mix = findIn<Mix>(book, pull.portion->id);
     if (mix && mix->finishedOn && certainlyBefore(*mix->finishedOn, pull.start))
         return "By the book, " + mix->id + " was finished on " + mix->finishedOn->text() +
                ". Name the portion that was printed with, or correct the date.";
-    const double tolerance_g =
-        HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
     if (!pull.inkBefore_g || life.left_g.high + tolerance_g >= *pull.inkBefore_g)
         return {};
     return "By the book, " + pull.portion->id + " held no more than " +
@@ -90,7 +79,7 @@ HeapLife lifeOf(const BookFile& book, const Pull& pull, const HouseRules& rules,
     }
     const CivilMinute asOf = middleOf({pull.start.earliest(), pull.start.latest()});
     return heapLives({history, facts, asOf, heapLivesBy(rules), temperature_C,
-                      rules.value("overdrawTolerance_g")})[positionOf(book, pull.portion->id)];
+                      rules.value("overdrawTolerance_g")})[positionOf<Mix>(book, pull.portion->id)];
 }
 
 }  // namespace
@@ -123,7 +112,7 @@ std::string oldHeapWords(const BookFile& book, const Pull& pull) {
     const double temperature_C = isKnown ? *pull.temperature_C : usual_C;
     const HeapLife life = lifeOf(book, pull, rules, temperature_C);
     const Age age = ageOf(life, {pull.start.earliest(), pull.start.latest()});
-    const std::string gone = goneWords(book, pull, life);
+    const std::string gone = goneWords(book, pull, life, rules.value("overdrawTolerance_g"));
     if (age == Age::young)
         return gone;
     const RuleInForce& rule =

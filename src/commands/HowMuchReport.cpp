@@ -22,10 +22,6 @@ const Layer& layerAt(const InkBook& ink, int position) {
     return ink.records.of<Layer>()[static_cast<std::size_t>(position)];
 }
 
-const Mix& mixAt(const InkBook& ink, int position) {
-    return ink.records.of<Mix>()[static_cast<std::size_t>(position)];
-}
-
 std::string grams(double mass_g) {
     return std::isfinite(mass_g) ? formatFixed(mass_g, gramDecimals) : "not known";
 }

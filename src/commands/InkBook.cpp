@@ -30,6 +30,14 @@ InkBook inkBookOf(const BookFile& book) {
     return {std::move(studio), std::move(rules), std::move(records), std::move(history)};
 }
 
+const Lot& lotAt(const InkBook& ink, int position) {
+    return ink.records.of<Lot>()[static_cast<std::size_t>(position)];
+}
+
+const Mix& mixAt(const InkBook& ink, int position) {
+    return ink.records.of<Mix>()[static_cast<std::size_t>(position)];
+}
+
 std::vector<LotFacts> lotFactsOf(const InkBook& ink) {
     std::vector<LotFacts> facts;
     for (const Lot& lot : ink.records.of<Lot>()) {

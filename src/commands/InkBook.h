@@ -30,6 +30,10 @@ struct InkBook {
 // Throws StoreError.
 InkBook inkBookOf(const BookFile& book);
 
+// By position. The references hold as long as the ink book.
+const Lot& lotAt(const InkBook& ink, int position);
+const Mix& mixAt(const InkBook& ink, int position);
+
 // Each by position of the lot or mix.
 std::vector<LotFacts> lotFactsOf(const InkBook& ink);
 std::vector<LotOnShelf> shelfOf(const InkBook& ink, CivilMinute asOf);

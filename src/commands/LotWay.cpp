@@ -9,8 +9,6 @@ namespace rackbook {
 
 namespace {
 
-constexpr int noLot = -1;
-
 bool isAddition(const HistoryWeighing& weighing) {
     return weighing.mix >= 0 && weighing.act == WeighingAct::add;
 }
@@ -32,14 +30,6 @@ std::vector<bool> mixesReached(const History& history, int lot) {
         }
     }
     return reached;
-}
-
-Holding holdingOf(const MixLedger& ledger, std::size_t pull, int lot) {
-    const Estimate share = ledger.shareAtPull(pull, lot);
-    if (share.low > 0)
-        return Holding::holds;
-    return share.high > ledger.shareAtPull(pull, noLot).high ? Holding::mayHold
-                                                             : Holding::cannotRuleOut;
 }
 
 // A probe is a pull that uses nothing: the ledger keeps what a mix holds at a pull, so one behind

@@ -8,10 +8,6 @@ namespace rackbook {
 
 namespace {
 
-const Lot& lotAt(const InkBook& ink, int position) {
-    return ink.records.of<Lot>()[static_cast<std::size_t>(position)];
-}
-
 std::string replacementWords(const InkBook& ink, const LotService& service,
                              const std::string& name) {
     const Lot& by = lotAt(ink, service.by);

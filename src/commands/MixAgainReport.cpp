@@ -88,9 +88,7 @@ private:
 
     std::string grams(double mass_g) const { return formatFixed(mass_g, m_decimals); }
 
-    const Lot& lot(int position) const {
-        return m_ink.records.of<Lot>()[static_cast<std::size_t>(position)];
-    }
+    const Lot& lot(int position) const { return lotAt(m_ink, position); }
 
     void heading(const std::string& balanceWords) {
         std::string words = formatShortest(std::round(m_again.request.wanted_g * 1000) / 1000) +

@@ -1,6 +1,7 @@
 // Records that the words of a command line name by id.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,6 +26,16 @@ R recordNamed(const BookFile& book, const std::string& id) {
     for (const R& record : allOf<R>(book))
         ids.push_back(record.id);
     refuseUnknownRecord(R::kind, id, ids);
+}
+
+// Among all records of its kind, which is its place in a history too; their number where there is
+// none of that id.
+template <class R>
+std::size_t positionOf(const BookFile& book, const std::string& id) {
+    const std::vector<R> records = allOf<R>(book);
+    const auto found = std::find_if(records.begin(), records.end(),
+                                    [&](const R& record) { return record.id == id; });
+    return static_cast<std::size_t>(found - records.begin());
 }
 
 // Throws UsageError where the book has a record of that id already.

@@ -8,6 +8,7 @@
 #include "calc/MixLedger.h"
 #include "cli/Table.h"
 #include "cli/Wrap.h"
+#include "commands/RecordNamed.h"
 #include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
 
@@ -57,14 +58,6 @@ namespace {
 
 Tree withShare(Tree tree, const Estimate& share) {
     return tree.set("share", share.best).set("shareLow", share.low).set("shareHigh", share.high);
-}
-
-template <class R>
-std::size_t positionOf(const BookFile& book, const std::string& id) {
-    const std::vector<R> records = allOf<R>(book);
-    const auto found = std::find_if(records.begin(), records.end(),
-                                    [&](const R& record) { return record.id == id; });
-    return static_cast<std::size_t>(found - records.begin());
 }
 
 std::string partWords(const CompositionPart& part) {

@@ -74,21 +74,14 @@ void setOrder(const BookFile& book, Weighing& weighing) {
     } while (wasStruck(book, Weighing::kind, weighing.id));
 }
 
-template <class R>
-int positionOf(const BookFile& book, const std::string& id) {
-    const std::vector<R> records = allOf<R>(book);
-    const auto found = std::find_if(records.begin(), records.end(),
-                                    [&](const R& record) { return record.id == id; });
-    return static_cast<int>(found - records.begin());
-}
-
 // As the history would hold it, were it recorded last.
 HistoryWeighing rowOf(const BookFile& book, const Weighing& weighing) {
     HistoryWeighing row;
-    row.mix = positionOf<Mix>(book, weighing.mix.id);
+    row.mix = static_cast<int>(positionOf<Mix>(book, weighing.mix.id));
     row.act = weighing.act;
-    row.lot = weighing.lot ? positionOf<Lot>(book, weighing.lot->id) : -1;
-    row.fromMix = weighing.fromMix ? positionOf<Mix>(book, weighing.fromMix->id) : -1;
+    row.lot = weighing.lot ? static_cast<int>(positionOf<Lot>(book, weighing.lot->id)) : -1;
+    row.fromMix =
+        weighing.fromMix ? static_cast<int>(positionOf<Mix>(book, weighing.fromMix->id)) : -1;
     row.at = {weighing.at.earliest(), weighing.at.latest()};
     row.sequence = weighing.sequence;
     row.mass_g = weighing.mass_g.value_or(notKnown);
@@ -97,14 +90,10 @@ HistoryWeighing rowOf(const BookFile& book, const Weighing& weighing) {
     return row;
 }
 
-// Says where the weighing, recorded last or only tried, takes more than can be there.
-void warnOfOverdraw(Console& console, const BookFile& book, const Weighing& weighing, bool tried) {
-    History history = inkHistoryIn(book);
-    if (tried)
-        history.weighings.push_back(rowOf(book, weighing));
+// Says where the last weighing of the history takes more from a mix than can be there.
+void warnOfOverdraw(Console& console, const BookFile& book, const History& history,
+                    double tolerance_g) {
     const MixLedger ledger(ledgerByLot(history));
-    const double tolerance_g =
-        HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
     const std::vector<Mix> mixes = allOf<Mix>(book);
     for (const Overdraw& overdraw : ledger.overdraws()) {
         const double short_g = std::isnan(overdraw.best_g) ? overdraw.least_g : overdraw.best_g;
@@ -117,27 +106,20 @@ void warnOfOverdraw(Console& console, const BookFile& book, const Weighing& weig
     }
 }
 
-// Says where more was weighed out of the lot than it held.
-void warnOfEmptyLot(Console& console, const BookFile& book, const Weighing& weighing, bool tried) {
-    if (!weighing.lot)
+// Says where more was weighed out of the lot of the last weighing than it held.
+void warnOfEmptyLot(Console& console, const BookFile& book, const History& history,
+                    double tolerance_g) {
+    const int position = history.weighings.back().lot;
+    if (position < 0)
         return;
-    History history = inkHistoryIn(book);
-    if (tried)
-        history.weighings.push_back(rowOf(book, weighing));
-    const std::vector<Lot> lots = allOf<Lot>(book);
-    const std::vector<LotFacts> noFacts(lots.size());
-    const std::vector<HistoryStockTake> noStockTakes;
-    const std::vector<LotUse> uses = useOfLots({history, noFacts, noStockTakes, endOfTime});
-    const double tolerance_g =
-        HouseRules(bookRecordOf(book).houseRules).value("overdrawTolerance_g");
-    for (std::size_t i = 0; i < lots.size(); ++i)
-        if (lots[i].id == weighing.lot->id && lots[i].netMass_g &&
-            uses[i].used_g.low > *lots[i].netMass_g + tolerance_g)
-            printParagraph(console, "By the book, " + formatFixed(uses[i].used_g.low, 2) +
-                                        " g were weighed out of " + lots[i].id + ", and it held " +
-                                        formatShortest(*lots[i].netMass_g) +
-                                        " g. Weigh again, or enter the new tin as a lot of its "
-                                        "own.");
+    const Lot lot = allOf<Lot>(book)[static_cast<std::size_t>(position)];
+    const double taken_g =
+        takenOutOfLots(history, endOfTime)[static_cast<std::size_t>(position)].low;
+    if (lot.netMass_g && taken_g > *lot.netMass_g + tolerance_g)
+        printParagraph(console, "By the book, " + formatFixed(taken_g, 2) +
+                                    " g were weighed out of " + lot.id + ", and it held " +
+                                    formatShortest(*lot.netMass_g) +
+                                    " g. Weigh again, or enter the new tin as a lot of its own.");
 }
 
 bool bringsDrierIntoDrierFree(const BookFile& book, const Weighing& weighing, const Mix& mix) {
@@ -164,8 +146,12 @@ ExitCode run(CommandContext& context) {
     if (bringsDrierIntoDrierFree(book, weighing, mix))
         context.console.out() << "\nThis mix was declared free of drier, and "
                               << (tried ? "would then hold" : "now holds") << " some.\n";
-    warnOfOverdraw(context.console, book, weighing, tried);
-    warnOfEmptyLot(context.console, book, weighing, tried);
+    History history = inkHistoryIn(book);
+    if (tried)
+        history.weighings.push_back(rowOf(book, weighing));
+    const double tolerance_g = HouseRules(studio.houseRules).value("overdrawTolerance_g");
+    warnOfOverdraw(context.console, book, history, tolerance_g);
+    warnOfEmptyLot(context.console, book, history, tolerance_g);
     return code;
 }
 
