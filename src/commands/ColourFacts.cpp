@@ -29,7 +29,24 @@ bool speaksOf(const Look& look, const std::string& impression) {
     return look.colour && (names(look.impressions) || names(look.standsFor));
 }
 
-// Ink that is rich in base turns brown while it cures; a reading taken then is not its colour.
+const Lab* labUnder(const ReadingFacts& facts, ViewingLight light) {
+    for (const ColourInLight& colour : facts.colours)
+        if (colour.light == light)
+            return &colour.colour.lab;
+    return nullptr;
+}
+
+const Lab& underD50(const ReadingFacts& facts) {
+    const Lab* lab = labUnder(facts, ViewingLight::D50);
+    if (!lab)
+        throw InputError("reading " + facts.reading.id, "it holds no colour under D50 and 2°",
+                         "Readings without a spectrum can only be compared where both were typed "
+                         "for D50.");
+    return *lab;
+}
+
+}  // namespace
+
 std::string notReturnedWords(const BookFile& book, const Reading& reading) {
     if (!reading.impression)
         return {};
@@ -51,24 +68,6 @@ std::string notReturnedWords(const BookFile& book, const Reading& reading) {
            ", found the colour " + textOf(*last->colour) +
            ": this is not its own colour yet. Read it again when it is true.";
 }
-
-const Lab* labUnder(const ReadingFacts& facts, ViewingLight light) {
-    for (const ColourInLight& colour : facts.colours)
-        if (colour.light == light)
-            return &colour.colour.lab;
-    return nullptr;
-}
-
-const Lab& underD50(const ReadingFacts& facts) {
-    const Lab* lab = labUnder(facts, ViewingLight::D50);
-    if (!lab)
-        throw InputError("reading " + facts.reading.id, "it holds no colour under D50 and 2°",
-                         "Readings without a spectrum can only be compared where both were typed "
-                         "for D50.");
-    return *lab;
-}
-
-}  // namespace
 
 ReadingFacts readingFactsOf(const BookFile& book, const Reading& reading) {
     ReadingFacts facts;

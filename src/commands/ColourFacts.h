@@ -34,6 +34,10 @@ struct Difference {
     std::vector<std::pair<ViewingLight, double>> metameric_dE00;
 };
 
+// Why a reading of an impression may not be its own colour yet: ink that is rich in base turns
+// brown while it cures. Empty where the last look before found it true, or it is of no impression.
+std::string notReturnedWords(const BookFile& book, const Reading& reading);
+
 // Throws InputError where the spectrum of the reading cannot be used.
 ReadingFacts readingFactsOf(const BookFile& book, const Reading& reading);
 

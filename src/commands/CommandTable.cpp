@@ -5,6 +5,7 @@
 #include "commands/Audit.h"
 #include "commands/Begin.h"
 #include "commands/Blend.h"
+#include "commands/Characterise.h"
 #include "commands/Colour.h"
 #include "commands/Cost.h"
 #include "commands/Edition.h"
@@ -15,11 +16,14 @@
 #include "commands/Layer.h"
 #include "commands/List.h"
 #include "commands/Look.h"
+#include "commands/Match.h"
 #include "commands/MixAgain.h"
 #include "commands/Move.h"
+#include "commands/Predict.h"
 #include "commands/Pull.h"
 #include "commands/PutRight.h"
 #include "commands/Ready.h"
+#include "commands/Shade.h"
 #include "commands/Sheet.h"
 #include "commands/Show.h"
 #include "commands/Sign.h"
@@ -28,6 +32,7 @@
 #include "commands/StockTake.h"
 #include "commands/Strike.h"
 #include "commands/TakeIn.h"
+#include "commands/TakeReadings.h"
 #include "commands/Trace.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
@@ -59,6 +64,7 @@ const std::vector<Command>& commandTable() {
         strikeCommand(),
         // Record files
         takeInCommand(),
+        takeReadingsCommand(),
         writeOutCommand(),
         // Questions
         readyCommand(),
@@ -70,6 +76,10 @@ const std::vector<Command>& commandTable() {
         traceCommand(),
         costCommand(),
         colourCommand(),
+        characteriseCommand(),
+        predictCommand(),
+        matchCommand(),
+        shadeCommand(),
         showCommand(),
         listCommand(),
         // Sheets

@@ -11,14 +11,13 @@ namespace rackbook {
 
 namespace {
 
-constexpr double mm2PerM2 = 1e6;
-
-double areaOf(const Edition& edition) {
-    if (!edition.imageHeight_mm || !edition.imageWidth_mm)
+double imageAreaOf_m2(const Edition& edition) {
+    const std::optional<double> area_m2 = recordedAreaOf_m2(edition);
+    if (!area_m2)
         throw UsageError("the image size of " + edition.code + " is not recorded",
                          "Record it with rackbook enter edition " + edition.id +
                              " imageHeight_mm=300 imageWidth_mm=200 --reason \"measured\".");
-    return *edition.imageHeight_mm * *edition.imageWidth_mm / mm2PerM2;
+    return *area_m2;
 }
 
 std::vector<int> layersInOrder(const InkBook& ink, const std::string& edition) {
@@ -99,70 +98,6 @@ void setSheets(HowMuch& much, const InkBook& ink, const InkWanted& wanted,
                              edition.id + " declaredNumbered=20 --reason \"decided\".");
 }
 
-// `wholeFor` is the layer for which the whole image counts where no coverage is recorded; others
-// without one teach nothing.
-std::vector<PulledFilm> filmsOf(const InkBook& ink, int wholeFor) {
-    const std::vector<Pull>& pulls = ink.records.of<Pull>();
-    std::vector<PulledFilm> films;
-    for (std::size_t i = 0; i < pulls.size(); ++i) {
-        const HistoryPull& row = ink.history.pulls[i];
-        if (row.layer < 0)
-            continue;
-        const Layer& layer = ink.records.of<Layer>()[static_cast<std::size_t>(row.layer)];
-        const Edition* edition = ink.records.find(layer.edition);
-        PulledFilm film;
-        film.edition = ink.records.indexOf<Edition>(layer.edition.id);
-        film.layer = row.layer;
-        film.inkUsed_g = row.inkUsed_g;
-        film.sheets = static_cast<int>(pulls[i].impressions.size());
-        film.coverage = layer.coverage.value_or(row.layer == wholeFor ? 1 : notKnown);
-        if (edition && edition->imageHeight_mm && edition->imageWidth_mm)
-            film.area_m2 = areaOf(*edition);
-        films.push_back(film);
-    }
-    return films;
-}
-
-WeightSource sourceOf(FilmWeightFrom from) {
-    switch (from) {
-        case FilmWeightFrom::layer:
-            return WeightSource::layer;
-        case FilmWeightFrom::edition:
-            return WeightSource::edition;
-        case FilmWeightFrom::studio:
-            return WeightSource::studio;
-        case FilmWeightFrom::commonPractice:
-            break;
-    }
-    return WeightSource::commonPractice;
-}
-
-FilmWeight learntFor(const InkBook& ink, int edition, int layer) {
-    const FilmWeight ofLayer = filmWeightFor(filmsOf(ink, layer), edition, layer);
-    return ofLayer.from == FilmWeightFrom::layer ? ofLayer
-                                                 : filmWeightFor(filmsOf(ink, -1), edition, -1);
-}
-
-void setWeight(LayerNeed& need, const InkBook& ink, const Layer& layer, const InkWanted& wanted) {
-    if (wanted.weight_gm2) {
-        need.weight_gm2 = Estimate::exactly(*wanted.weight_gm2);
-        need.weightFrom = WeightSource::given;
-        return;
-    }
-    const FilmWeight learnt =
-        learntFor(ink, ink.records.indexOf<Edition>(layer.edition.id), need.layer);
-    need.weight_gm2 = learnt.weight_gm2;
-    need.weightFrom = sourceOf(learnt.from);
-    need.pulls = learnt.pulls;
-    const bool nothingLearnt = learnt.from == FilmWeightFrom::commonPractice;
-    if (!layer.filmWeight_gm2 || !(wanted.aimed || nothingLearnt))
-        return;
-    const double aim_gm2 = *layer.filmWeight_gm2;
-    need.weight_gm2 = {std::min(learnt.weight_gm2.low, aim_gm2), aim_gm2,
-                       std::max(learnt.weight_gm2.high, aim_gm2)};
-    need.weightFrom = WeightSource::aimed;
-}
-
 LayerNeed needOf(const InkBook& ink, int position, const InkWanted& wanted, const HowMuch& much) {
     const Layer& layer = ink.records.of<Layer>()[static_cast<std::size_t>(position)];
     LayerNeed need;
@@ -170,9 +105,11 @@ LayerNeed needOf(const InkBook& ink, int position, const InkWanted& wanted, cons
     need.coverage = layer.coverage.value_or(1);
     need.coverageAssumed = !layer.coverage;
     need.mix = layer.mix ? ink.records.indexOf<Mix>(layer.mix->id) : -1;
-    setWeight(need, ink, layer, wanted);
-    need.ink_g = inkNeeded(
-        {areaOf(*much.edition), need.coverage, much.sheets, much.spoilShare, need.weight_gm2});
+    need.film = wanted.weight_gm2
+                    ? LayerFilm{Estimate::exactly(*wanted.weight_gm2), WeightSource::given, 0}
+                    : layerFilm(ink, position, wanted.aimed);
+    need.ink_g = inkNeeded({imageAreaOf_m2(*much.edition), need.coverage, much.sheets,
+                            much.spoilShare, need.film.weight_gm2});
     return need;
 }
 
@@ -200,7 +137,7 @@ void addMixes(HowMuch& much, const InkBook& ink, CivilMinute asOf) {
 HowMuch howMuch(const InkBook& ink, const InkWanted& wanted, CivilMinute asOf) {
     HowMuch much;
     much.edition = ink.records.find<Edition>(wanted.edition);
-    areaOf(*much.edition);
+    imageAreaOf_m2(*much.edition);
     const std::vector<int> layers = layersInOrder(ink, wanted.edition);
     setSheets(much, ink, wanted, layers);
     much.spoilGiven = wanted.spoilShare.has_value();

@@ -7,24 +7,15 @@
 
 #include "calc/InkAmount.h"
 #include "commands/InkBook.h"
-#include "records/EnumText.h"
+#include "commands/LayerFilm.h"
 
 namespace rackbook {
-
-enum class WeightSource { given, aimed, layer, edition, studio, commonPractice };
-template <>
-struct EnumText<WeightSource> {
-    static constexpr const char* names[] = {"given",   "aimed",  "layer",
-                                            "edition", "studio", "commonPractice"};
-};
 
 struct LayerNeed {
     int layer = -1;  // position
     double coverage = 1;
     bool coverageAssumed = false;  // none is recorded: all of the image is taken as inked
-    Estimate weight_gm2;
-    WeightSource weightFrom = WeightSource::commonPractice;
-    std::size_t pulls = 0;  // that the weight was learnt from
+    LayerFilm film;
     Estimate ink_g;
     int mix = -1;  // that the layer is printed from
 };

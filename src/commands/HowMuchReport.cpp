@@ -38,25 +38,6 @@ const char* wordsOf(MixPurpose purpose) {
     return "portion";
 }
 
-std::string sourceWords(const LayerNeed& need) {
-    const std::string pulls = std::to_string(need.pulls) + " pulls of ";
-    switch (need.weightFrom) {
-        case WeightSource::given:
-            return "as given";
-        case WeightSource::aimed:
-            return "aimed at";
-        case WeightSource::layer:
-            return pulls + "this layer";
-        case WeightSource::edition:
-            return pulls + "this edition";
-        case WeightSource::studio:
-            return pulls + "all editions";
-        case WeightSource::commonPractice:
-            break;
-    }
-    return "common practice";
-}
-
 class Report {
 public:
     Report(Console& console, const InkBook& ink, const HowMuch& much)
@@ -84,7 +65,7 @@ private:
 
     bool anyFrom(WeightSource source) const {
         for (const LayerNeed& need : m_much.layers)
-            if (need.weightFrom == source)
+            if (need.film.from == source)
                 return true;
         return false;
     }
@@ -120,9 +101,9 @@ private:
         for (const LayerNeed& need : m_much.layers) {
             const Layer& layer = layerAt(m_ink, need.layer);
             table.addRow({std::to_string(layer.ordinal), layer.colourWords,
-                          formatFixed(need.coverage * 100, 0), estimateWords(need.weight_gm2, 1),
-                          sourceWords(need), grams(need.ink_g.low), grams(need.ink_g.best),
-                          grams(need.ink_g.high)});
+                          formatFixed(need.coverage * 100, 0),
+                          estimateWords(need.film.weight_gm2, 1), filmSourceWords(need.film),
+                          grams(need.ink_g.low), grams(need.ink_g.best), grams(need.ink_g.high)});
         }
         if (m_much.layers.size() > 1)
             table.addRow({"", "in all", "", "", "", grams(m_much.total_g.low),
@@ -236,8 +217,8 @@ Tree treeOf(const InkBook& ink, const LayerNeed& need) {
     Tree tree = Tree::object();
     tree.set("layer", layerAt(ink, need.layer).id).set("coverage", need.coverage);
     tree.set("coverageAssumed", need.coverageAssumed);
-    tree.set("filmWeight_gm2", treeOf(need.weight_gm2));
-    tree.set("filmWeightFrom", textOf(need.weightFrom)).set("pulls", need.pulls);
+    tree.set("filmWeight_gm2", treeOf(need.film.weight_gm2));
+    tree.set("filmWeightFrom", textOf(need.film.from)).set("pulls", need.film.pulls);
     tree.set("ink_g", treeOf(need.ink_g));
     tree.set("mix", need.mix < 0 ? Tree() : Tree(mixAt(ink, need.mix).id));
     return tree;

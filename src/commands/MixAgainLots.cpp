@@ -73,7 +73,7 @@ std::vector<std::string> lotSentences(const InkBook& ink, const MixAgain& again)
     if (!leftNotKnown.empty())
         sentences.push_back("How much is left of " + joined(leftNotKnown) +
                             " is not known; look before you begin.");
-    const int decimals = decimalsOf(again.request.balance);
+    const int decimals = decimalsOf(again.weighing.request.balance);
     for (const LotShortage& shortage : again.shortages)
         sentences.push_back("By the book " + lotAt(ink, shortage.lot).id + " holds " +
                             formatFixed(shortage.left_g.best, 1) + " g, and this takes " +

@@ -54,16 +54,6 @@ std::size_t goodSheets(const Pull& pull) {
     return pull.impressions.size() - pull.spoiled.size();
 }
 
-// Positions of the pulls, those that printed most good sheets first.
-std::vector<int> byGoodSheets(const InkBook& ink, std::vector<int> pulls) {
-    std::stable_sort(pulls.begin(), pulls.end(), [&](int a, int b) {
-        const std::vector<Pull>& all = ink.records.of<Pull>();
-        return goodSheets(all[static_cast<std::size_t>(a)]) >
-               goodSheets(all[static_cast<std::size_t>(b)]);
-    });
-    return pulls;
-}
-
 std::vector<double> sharesByLot(const Recipe& recipe, std::size_t lots) {
     std::vector<double> shares(lots, 0);
     for (const LotShare& share : flattened(recipe))
@@ -188,8 +178,13 @@ std::vector<LotShortage> shortagesOf(const WeighingPlan& plan,
 
 }  // namespace
 
-const WeighingPlan& MixAgain::plan() const {
-    return plans.plans[plans.chosen.value_or(0)];
+std::vector<int> byGoodSheets(const InkBook& ink, std::vector<int> pulls) {
+    std::stable_sort(pulls.begin(), pulls.end(), [&](int a, int b) {
+        const std::vector<Pull>& all = ink.records.of<Pull>();
+        return goodSheets(all[static_cast<std::size_t>(a)]) >
+               goodSheets(all[static_cast<std::size_t>(b)]);
+    });
+    return pulls;
 }
 
 bool MixAgain::lacksLots() const {
@@ -240,16 +235,8 @@ MixAgain mixAgain(const InkBook& ink, const WantedInk& wanted, PlanRequest reque
     request.lotKinds = lotKindsOf(ink);
     if (holdsDrier(request.recipe.stages.back(), request.lotKinds))
         request.recipe.stages.back().purpose = MixPurpose::portion;
-    again.request = std::move(request);
-    again.plans = weighingPlans(again.request);
-    if (!again.plans.chosen) {
-        // The recipe as it stands is to be shown where nothing keeps the limit.
-        const auto asItStands = std::find_if(
-            again.plans.plans.begin(), again.plans.plans.end(),
-            [](const WeighingPlan& plan) { return plan.kind == PlanKind::asItStands; });
-        std::iter_swap(again.plans.plans.begin(), asItStands);
-    }
-    again.shortages = shortagesOf(again.plan(), again.services, shelf);
+    again.weighing = plannedWeighing(std::move(request));
+    again.shortages = shortagesOf(again.weighing.plan(), again.services, shelf);
     return again;
 }
 

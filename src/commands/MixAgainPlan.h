@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "calc/WeighingPlan.h"
 #include "commands/InkBook.h"
+#include "commands/PlannedWeighing.h"
 
 namespace rackbook {
 
@@ -42,15 +42,15 @@ struct MixAgain {
     std::vector<LotService> services;  // of the lots in the recipe as it was
     std::vector<StageInJar> inJars;
     std::vector<OtherPull> others;
-    PlanRequest request;  // its recipe is the one with the lots that serve now
-    WeighingPlans plans;
+    PlannedWeighing weighing;            // of the recipe with the lots that serve now
     std::vector<LotShortage> shortages;  // lots that the plan to follow asks more of than is left
 
-    // The chosen plan; where none keeps the limit, the recipe as it stands.
-    const WeighingPlan& plan() const;
     // A lot is missing, or there is too little of it.
     bool lacksLots() const;
 };
+
+// Positions of the pulls, those that printed most good sheets first.
+std::vector<int> byGoodSheets(const InkBook& ink, std::vector<int> pulls);
 
 // `words` names a mix, a layer or a pull by id, or an edition by code with `layer`, its place in
 // the printing order. Throws UsageError with the nearest name.

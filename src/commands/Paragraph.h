@@ -10,7 +10,10 @@ namespace rackbook {
 // An empty line, then the text, wrapped.
 void printParagraph(Console& console, const std::string& text);
 
-// The same without the empty line.
+// The text in lines of their own, emphasised.
+void printHeading(Console& console, const std::string& text);
+
+// A paragraph without the empty line.
 void printWrapped(Console& console, const std::string& text);
 
 }  // namespace rackbook

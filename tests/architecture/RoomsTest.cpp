@@ -33,10 +33,24 @@ const std::map<std::string, Names> arrows = {
 };
 
 // Libraries that one room keeps to itself, by how their headers begin.
-const std::map<std::string, std::string> keepers = {
-    {"sqlite3", "store"}, {"nlohmann/", "exchange"}, {"valijson/", "exchange"},
-    {"podofo/", "pdf"},   {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
+// lcms2 has two: it makes the output profile of sheets and reads measurement files.
+const std::multimap<std::string, std::string> keepers = {
+    {"sqlite3", "store"},  {"nlohmann/", "exchange"}, {"valijson/", "exchange"},
+    {"podofo/", "pdf"},    {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
+    {"lcms2", "exchange"}, {"nlopt", "calc"},
 };
+
+bool mayInclude(const std::string& room, const std::string& header) {
+    bool isKept = false;
+    for (const auto& [beginning, keeper] : keepers) {
+        if (header.rfind(beginning, 0) != 0)
+            continue;
+        if (keeper == room)
+            return true;
+        isKept = true;
+    }
+    return !isKept;
+}
 
 struct Source {
     std::string room;
@@ -121,10 +135,7 @@ TEST(Rooms, StandInAnOrder) {
 TEST(Rooms, KeepTheirLibrariesToThemselves) {
     for (const Source& source : sources())
         for (const std::string& header : source.libraries)
-            for (const auto& [beginning, keeper] : keepers)
-                if (startsWith(header, beginning)) {
-                    EXPECT_EQ(source.room, keeper) << source.name << " includes " << header;
-                }
+            EXPECT_TRUE(mayInclude(source.room, header)) << source.name << " includes " << header;
 }
 
 TEST(Rooms, NameNoTypesOfOtherRoomsLibraries) {

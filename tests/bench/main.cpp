@@ -1,6 +1,6 @@
-// Prints what the main work costs, beside the bare engine doing the same, for books of several
-// sizes. Usage: rackbookBench [IMPRESSIONS …]; without arguments 1,000, 10,000 and 100,000.
-// Figures are wall-clock seconds on this machine; ratios are what carries over.
+// Prints what the main work costs, beside the bare engine doing the same: colour first, then books
+// of several sizes. Usage: rackbookBench [IMPRESSIONS …]; without arguments 1,000, 10,000 and
+// 100,000. Figures are wall-clock seconds on this machine; ratios are what carries over.
 
 #include <sys/resource.h>
 
@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "BareEngine.h"
+#include "ColourBench.h"
 #include "Generator.h"
 #include "base/Files.h"
 #include "calc/MixLedger.h"
@@ -225,6 +226,24 @@ void measureDailyVerb(const std::string& folder) {
     ratio("daily verb against the bare engine", seconds / (bare.seconds / times));
 }
 
+// The same whatever the book holds.
+void measureColour() {
+    const ColourFigures figures = measuredColour();
+    const auto drawdowns = static_cast<double>(figures.drawdowns);
+    const auto films = static_cast<double>(figures.films);
+    const double oneFilm = figures.filmSeconds / films;
+    std::printf("colour: 12 invented inks\n");
+    line("match: one colour, at most 4 inks at once", figures.matchSeconds,
+         1 / figures.matchSeconds, "colours/s");
+    line("characterise: 4 drawdowns of each lot", figures.learnSeconds,
+         drawdowns / figures.learnSeconds, "drawdowns/s");
+    line("bare engine: films of 36 bands", figures.filmSeconds, 1 / oneFilm, "films/s");
+    ratio("match, in bare films", figures.matchSeconds / oneFilm);
+    ratio("characterise, in bare films for a drawdown", figures.learnSeconds / drawdowns / oneFilm);
+    std::printf("\n");
+    std::fflush(stdout);
+}
+
 void measure(int impressions) {
     QTemporaryDir folder;
     const std::string path = folder.path().toStdString();
@@ -256,6 +275,7 @@ int main(int argc, char** argv) {
         sizes.push_back(std::atoi(argv[i]));
     if (sizes.empty())
         sizes = {1000, 10000, 100000};
+    measureColour();
     for (const int size : sizes)
         measure(size);
     return 0;

@@ -6,6 +6,8 @@
 //   ...                         standard output before standard error
 //   [2]                         the exit code, where it is not 0
 //
+// The folder measured/ beside a script's book is tests/commands/measured.
+//
 // Words are split at spaces; single and double quotes keep them together. Ids that the program
 // makes up are compared with their random end as ******.
 #pragma once

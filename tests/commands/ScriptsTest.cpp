@@ -25,6 +25,8 @@ class Scripts : public testing::TestWithParam<std::string> {};
 
 TEST_P(Scripts, PrintWhatTheySay) {
     const FreshFolder folder;
+    std::filesystem::create_directory_symlink(std::string(RACKBOOK_SCRIPTS) + "/../measured",
+                                              "measured");
     const std::string path = std::string(RACKBOOK_SCRIPTS) + "/" + GetParam() + ".txt";
     std::string before;
     for (const ScriptStep& step : readScript(path)) {

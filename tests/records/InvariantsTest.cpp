@@ -61,6 +61,7 @@ TEST(Invariants, OfHouseRules) {
               "extenderRichShare, lightDays, lightDaysCareful, drierLeastShare, drierMostShare, "
               "overdrawTolerance_g, proofsMostShare, colourMostUncertainty, spoilShare, "
               "heapLifeWithDrier_h, heapLifeWithoutDrier_h, colourTolerance_dE00, "
+              "filmWeightUncertainty, surfaceOuterReflection, surfaceInnerReflection, "
               "openedLifeTin_days or openedLifeTube_days.");
     EXPECT_EQ(complaints<Book>([](Book& r) {
                   r.houseRules = {{"lightDays", 14, {}, {}}, {"lightDays", 21, {}, {}}};

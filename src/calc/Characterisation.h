@@ -1,0 +1,84 @@
+// What each lot does to light, learnt from drawdowns, and how far that can be trusted.
+//
+// Assumptions: wet film weight as recorded; the same film all through; K and S of a mix add up by
+// mass; the surface alike on every film and on paper; readings taken once the colour had returned.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "calc/InkFilm.h"
+#include "records/Lot.h"
+
+namespace rackbook {
+
+// One reading of a drawdown, and that of the bare backing; both as measured.
+struct ReadingOver {
+    std::string reading;  // id
+    Bands backing{};
+    Bands film{};
+};
+
+struct DrawdownSample {
+    std::string drawdown;           // id
+    std::vector<LotShare> shares;   // of the ink, adding up to 1
+    double filmWeight_gm2 = 0;      // above 0
+    std::vector<ReadingOver> over;  // one or more
+};
+
+enum class OpticsSource {
+    fitted,       // K and S by least squares
+    oneReading,   // K alone; S is taken as in base of the same mass
+    takenAsClear  // a base, drier or modifier without drawdowns: K and S taken as nothing
+};
+
+// Predicted against measured, under D50 and 2°.
+struct PredictionCheck {
+    std::size_t readings = 0;
+    double mean_dE00 = 0;
+    double most_dE00 = 0;
+};
+
+// One drawdown predicted from the others of its lot.
+struct LeftOutDrawdown {
+    std::size_t sample = 0;
+    double laid_gm2 = 0;           // of the lot: its share of the film weight
+    double overLightest_dE00 = 0;  // of its readings, the one over the lightest backing, like paper
+};
+
+struct LotOptics {
+    int lot = -1;
+    OpticsSource source = OpticsSource::fitted;
+    InkOptics optics;
+    std::vector<std::size_t> samples;  // that it was learnt from
+    std::size_t readings = 0;          // of them
+    // Each drawdown predicted from the others; nothing where the others leave nothing to fit.
+    std::optional<PredictionCheck> leftOut;
+    std::vector<LeftOutDrawdown> leftOutOf;  // that it is made of
+    PredictionCheck fit;                     // the drawdowns themselves
+};
+
+struct MixCheck {
+    std::size_t sample = 0;
+    PredictionCheck check;
+};
+
+struct Characterisation {
+    FilmSurface surface;
+    std::vector<LotOptics> lots;    // those that are known, by lot
+    std::vector<MixCheck> mixes;    // drawdowns of several inks: none was fitted to them
+    std::vector<InkOptics> optics;  // by position of the lot; nothing does anything where unknown
+
+    // Nothing where the lot is not known.
+    const LotOptics* of(int lot) const;
+};
+
+// A drawdown tells of a lot where that is the only one of its kind in it and no lot of a later kind
+// is: bases first, then modifiers, driers, inks. Drawdowns that hold inks which stay unknown are
+// left out. Throws InputError naming the drawdown where a film weight or a share is wrong.
+Characterisation characterise(const std::vector<DrawdownSample>& samples,
+                              const std::vector<LotKind>& lotKinds, const FilmSurface& surface);
+
+}  // namespace rackbook

@@ -1,0 +1,247 @@
+#include "commands/Characterise.h"
+
+#include "base/Numbers.h"
+#include "base/Text.h"
+#include "cli/Table.h"
+#include "commands/BookAccess.h"
+#include "commands/ColourModel.h"
+#include "commands/InkWords.h"
+#include "commands/JsonReport.h"
+#include "commands/Paragraph.h"
+#include "commands/RecordNamed.h"
+#include "exchange/TreeJson.h"
+
+namespace rackbook {
+
+namespace {
+
+const std::vector<std::string> rulesUsed = {"surfaceOuterReflection", "surfaceInnerReflection"};
+
+std::string dE00Words(double value) {
+    return formatFixed(value, 2);
+}
+
+std::string sourceWords(const LotOptics& lot) {
+    switch (lot.source) {
+        case OpticsSource::fitted:
+            return lot.leftOut ? "" : "nothing left to check it with";
+        case OpticsSource::oneReading:
+            return "one reading: taken to scatter as base does";
+        case OpticsSource::takenAsClear:
+            break;
+    }
+    return "never measured: taken as clear";
+}
+
+class Report {
+public:
+    Report(Console& console, const InkBook& ink, const ColourModel& model)
+        : m_console(console), m_ink(ink), m_model(model) {}
+
+    void printAll() {
+        lotsTable();
+        say("Fit: ΔE00 under D50 between the drawdowns and what K and S give for them. Left out: "
+            "each drawdown predicted from the others, on average and at most; this is how far "
+            "predictions of the ink may be trusted.");
+        mixesTable();
+        unusedTable();
+        early();
+        say("Taken for granted: film weights as recorded; the ink the same all through; K and S of "
+            "a mix the sums of those of its parts, by mass; the surface the same on ink and "
+            "paper.");
+        printHouseRules(m_console, m_ink.rules, rulesUsed);
+    }
+
+    void printOne(const LotOptics& lot) {
+        m_console.out() << m_console.emphasis(printable(lotWords(lotAt(m_ink, lot.lot)))) << "\n";
+        if (const std::string words = sourceWords(lot); !words.empty())
+            say("Of it: " + words + ".");
+        drawdownsTable(lot);
+        m_console.out() << "\n";
+        Table table({{"nm", Align::right}, {"K m²/g", Align::decimal}, {"S m²/g", Align::decimal}});
+        for (std::size_t band = 0; band < bandCount; ++band)
+            table.addRow({formatFixed(wavelengthOf_nm(band), 0),
+                          formatFixed(lot.optics.absorption_m2g[band], 5),
+                          formatFixed(lot.optics.scattering_m2g[band], 5)});
+        m_console.out() << table.text(m_console.width(), "");
+    }
+
+private:
+    void say(const std::string& words) { printParagraph(m_console, words); }
+
+    void lotsTable() {
+        Table table({{"lot"},
+                     {"drawdowns", Align::right},
+                     {"readings", Align::right},
+                     {"fit", Align::decimal},
+                     {"left out", Align::decimal},
+                     {"at most", Align::decimal},
+                     {"note"}});
+        for (const LotOptics& lot : m_model.inks.lots) {
+            const bool isMeasured = lot.source != OpticsSource::takenAsClear;
+            table.addRow({lotAt(m_ink, lot.lot).id, std::to_string(lot.samples.size()),
+                          std::to_string(lot.readings),
+                          isMeasured ? dE00Words(lot.fit.mean_dE00) : "",
+                          lot.leftOut ? dE00Words(lot.leftOut->mean_dE00) : "",
+                          lot.leftOut ? dE00Words(lot.leftOut->most_dE00) : "", sourceWords(lot)});
+        }
+        m_console.out() << table.text(m_console.width(), "No lot is known by its drawdowns.");
+    }
+
+    void mixesTable() {
+        if (m_model.inks.mixes.empty())
+            return;
+        m_console.out() << "\n" << m_console.emphasis("Drawdowns of several inks") << "\n";
+        Table table({{"drawdown"}, {"predicted, off by ΔE00", Align::decimal}});
+        for (const MixCheck& mix : m_model.inks.mixes)
+            table.addRow({m_model.samples[mix.sample].drawdown, dE00Words(mix.check.mean_dE00)});
+        m_console.out() << table.text(m_console.width(), "");
+        say("None of the inks was fitted to them.");
+    }
+
+    void unusedTable() {
+        if (m_model.leftOut.empty())
+            return;
+        m_console.out() << "\n" << m_console.emphasis("Drawdowns that teach nothing") << "\n";
+        Table table({{"drawdown"}, {"why"}});
+        for (const DrawdownLeftOut& one : m_model.leftOut)
+            table.addRow({one.drawdown, one.why});
+        m_console.out() << table.text(m_console.width(), "");
+    }
+
+    void early() {
+        if (!m_model.readEarly.empty())
+            say("Read before their days in light were over, and perhaps still brown: " +
+                joined(m_model.readEarly) + ".");
+    }
+
+    void drawdownsTable(const LotOptics& lot) {
+        Table table({{"drawdown"},
+                     {"% of the lot", Align::decimal},
+                     {"g/m²", Align::decimal},
+                     {"readings", Align::right}});
+        for (const std::size_t at : lot.samples) {
+            const DrawdownSample& sample = m_model.samples[at];
+            double share = 0;
+            for (const LotShare& part : sample.shares)
+                if (part.lot == lot.lot)
+                    share += part.share;
+            table.addRow({sample.drawdown, formatFixed(share * 100, 2),
+                          formatShortest(sample.filmWeight_gm2),
+                          std::to_string(sample.over.size())});
+        }
+        m_console.out() << "\n" << table.text(m_console.width(), "It has no drawdowns.");
+    }
+
+    Console& m_console;
+    const InkBook& m_ink;
+    const ColourModel& m_model;
+};
+
+Tree treeOf(const std::optional<PredictionCheck>& check) {
+    if (!check)
+        return {};
+    Tree tree = Tree::object();
+    tree.set("readings", check->readings);
+    tree.set("mean_dE00", check->mean_dE00).set("most_dE00", check->most_dE00);
+    return tree;
+}
+
+Tree treeOf(const LotOptics& lot, const InkBook& ink, const ColourModel& model) {
+    static constexpr const char* sources[] = {"fitted", "oneReading", "takenAsClear"};
+    Tree tree = Tree::object();
+    tree.set("lot", lotAt(ink, lot.lot).id);
+    tree.set("source", sources[static_cast<std::size_t>(lot.source)]);
+    Tree drawdowns = Tree::array();
+    for (const std::size_t sample : lot.samples)
+        drawdowns.add(model.samples[sample].drawdown);
+    tree.set("drawdowns", std::move(drawdowns)).set("readings", lot.readings);
+    tree.set("fit", lot.samples.empty() ? Tree() : treeOf(std::optional(lot.fit)));
+    tree.set("leftOut", treeOf(lot.leftOut));
+    Tree absorption = Tree::array();
+    Tree scattering = Tree::array();
+    for (std::size_t band = 0; band < bandCount; ++band) {
+        absorption.add(lot.optics.absorption_m2g[band]);
+        scattering.add(lot.optics.scattering_m2g[band]);
+    }
+    tree.set("absorption_m2g", std::move(absorption));
+    tree.set("scattering_m2g", std::move(scattering));
+    return tree;
+}
+
+void addModel(Tree& report, const InkBook& ink, const ColourModel& model, int only) {
+    report.set("start_nm", bandStart_nm).set("step_nm", bandStep_nm);
+    Tree lots = Tree::array();
+    for (const LotOptics& lot : model.inks.lots)
+        if (only < 0 || lot.lot == only)
+            lots.add(treeOf(lot, ink, model));
+    report.set("lots", std::move(lots));
+    Tree mixes = Tree::array();
+    for (const MixCheck& mix : model.inks.mixes)
+        mixes.add(Tree::object()
+                      .set("drawdown", model.samples[mix.sample].drawdown)
+                      .set("check", treeOf(std::optional(mix.check))));
+    report.set("mixes", std::move(mixes));
+    Tree unused = Tree::array();
+    for (const DrawdownLeftOut& one : model.leftOut)
+        unused.add(Tree::object().set("drawdown", one.drawdown).set("why", one.why));
+    report.set("drawdownsLeftOut", std::move(unused));
+    Tree early = Tree::array();
+    for (const std::string& drawdown : model.readEarly)
+        early.add(drawdown);
+    report.set("readEarly", std::move(early));
+    report.set("houseRules", treeOf(ink.rules, rulesUsed));
+}
+
+ExitCode run(CommandContext& context) {
+    const BookFile book = bookToRead(context);
+    const InkBook ink = inkBookOf(book);
+    int only = -1;
+    if (const std::optional<std::string> lot = context.arguments.value("lot"))
+        only = ink.records.indexOf<Lot>(recordNamed<Lot>(book, *lot).id);
+    const ColourModel model = colourModelOf(ink);
+    if (context.arguments.has("json")) {
+        Tree report = newReport("characterise");
+        addModel(report, ink, model, only);
+        context.console.out() << jsonText(report);
+        return ExitCode::success;
+    }
+    Report report(context.console, ink, model);
+    if (only < 0) {
+        report.printAll();
+        return ExitCode::success;
+    }
+    const LotOptics* known = model.inks.of(only);
+    if (!known)
+        throw InputError("lot " + lotAt(ink, only).id, "no drawdown tells what it does to light",
+                         "Make drawdowns of it, full strength and let down, and measure them over "
+                         "a paper that was measured too.");
+    report.printOne(*known);
+    return ExitCode::success;
+}
+
+}  // namespace
+
+Command characteriseCommand() {
+    CommandSpec spec;
+    spec.name = "characterise";
+    spec.group = "Questions";
+    spec.summary = "Say what the drawdowns teach about each lot, and how far that can be trusted";
+    spec.details =
+        "From the spectra of drawdowns, full strength and let down, and of the papers below them: "
+        "how much a gram of each lot on a square metre absorbs (K) and scatters (S) at every "
+        "wavelength, by the film theory of Kubelka and Munk with Saunderson's correction for the "
+        "surface. Base, driers and modifiers are characterised as inks are; one that was never "
+        "measured is taken as clear, and the table says so. Two drawdowns of a lot fix K and S; "
+        "from three on each can be predicted from the others, which shows how good it is. Over "
+        "black as well as white, S is known better. A paper's reading belongs to a drawdown where "
+        "its words are those of the drawdown's substrate; where it has one over white and one "
+        "over black, the reading with the same backing counts.\n\nWith LOT: its K and S.";
+    spec.positionals = {{"lot", "Id of one lot.", false}};
+    spec.reportsJson = true;
+    spec.examples = {{"rackbook characterise", "All lots that were measured."},
+                     {"rackbook characterise field-rose-1", "K and S of one."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

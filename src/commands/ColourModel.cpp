@@ -1,0 +1,198 @@
+#include "commands/ColourModel.h"
+
+#include <algorithm>
+#include <limits>
+#include <map>
+#include <memory>
+
+#include "base/Error.h"
+#include "calc/Spectrum.h"
+#include "commands/MixAgainPlan.h"
+
+namespace rackbook {
+
+namespace {
+
+std::optional<std::vector<LotShare>> knownShares(const MixContents& contents) {
+    if (!contents.isKnown() || contents.parts.empty())
+        return std::nullopt;
+    std::vector<LotShare> shares;
+    for (const MixPart& part : contents.parts)
+        if (part.share.best > 0)
+            shares.push_back({part.constituent, part.share.best});
+    return shares;
+}
+
+// Ledgers of the days on which drawdowns were made, each made once.
+class Ledgers {
+public:
+    explicit Ledgers(const InkBook& ink) : m_ink(ink) {}
+
+    // Nothing where the shares are not known.
+    std::optional<std::vector<LotShare>> sharesOf(int mix, CivilMinute asOf) {
+        std::unique_ptr<MixLedger>& ledger = m_ledgers[asOf];
+        if (!ledger)
+            ledger = std::make_unique<MixLedger>(ledgerByLot(m_ink.history, asOf));
+        return knownShares(ledger->atEnd(static_cast<std::size_t>(mix)));
+    }
+
+private:
+    const InkBook& m_ink;
+    std::map<CivilMinute, std::unique_ptr<MixLedger>> m_ledgers;
+};
+
+class Gathering {
+public:
+    explicit Gathering(const InkBook& ink)
+        : m_ink(ink), m_ledgers(ink), m_surface(surfaceOf(ink.rules)) {}
+
+    ColourModel run() {
+        for (const Reading& reading : m_ink.records.of<Reading>())
+            if (reading.drawdown)
+                m_readings[reading.drawdown->id].push_back(&reading);
+        for (const Drawdown& drawdown : m_ink.records.of<Drawdown>())
+            if (const auto found = m_readings.find(drawdown.id); found != m_readings.end())
+                gather(drawdown, found->second);
+        m_model.inks = characterise(m_model.samples, lotKindsOf(m_ink), m_surface);
+        return std::move(m_model);
+    }
+
+private:
+    void leaveOut(const Drawdown& drawdown, const std::string& why) {
+        m_model.leftOut.push_back({drawdown.id, why});
+    }
+
+    void gather(const Drawdown& drawdown, const std::vector<const Reading*>& readings) {
+        const std::optional<std::vector<LotShare>> shares = sharesIn(drawdown);
+        if (shares && wasReadEarly(drawdown, readings, *shares))
+            m_model.readEarly.push_back(drawdown.id);
+        const bool hasSpectrum =
+            std::any_of(readings.begin(), readings.end(),
+                        [](const Reading* reading) { return spectrumIn(*reading).has_value(); });
+        if (!hasSpectrum)
+            return;
+        if (!drawdown.filmWeight_gm2) {
+            leaveOut(drawdown, "its film weight is not recorded");
+            return;
+        }
+        if (!shares) {
+            leaveOut(drawdown, "what " + drawdown.mix->id + " was made of is not known");
+            return;
+        }
+        DrawdownSample sample{drawdown.id, *shares, *drawdown.filmWeight_gm2, {}};
+        for (const Reading* reading : readings)
+            if (spectrumIn(*reading))
+                addReading(drawdown, *reading, sample);
+        if (!sample.over.empty())
+            m_model.samples.push_back(std::move(sample));
+    }
+
+    std::optional<std::vector<LotShare>> sharesIn(const Drawdown& drawdown) {
+        if (drawdown.lot)
+            return std::vector<LotShare>{{m_ink.records.indexOf<Lot>(drawdown.lot->id), 1}};
+        return m_ledgers.sharesOf(m_ink.records.indexOf<Mix>(drawdown.mix->id),
+                                  drawdown.madeOn ? drawdown.madeOn->latest() : endOfTime);
+    }
+
+    void addReading(const Drawdown& drawdown, const Reading& reading, DrawdownSample& sample) {
+        const Reading* backing = paperReading(m_ink, drawdown.substrate, reading.backing);
+        if (!backing) {
+            leaveOut(drawdown, "no reading of its bare substrate holds a spectrum (" +
+                                   drawdown.substrate + ")");
+            return;
+        }
+        try {
+            sample.over.push_back(
+                {reading.id, bandsIn(*backing, m_surface), bandsIn(reading, m_surface)});
+        } catch (const InputError& error) {
+            leaveOut(drawdown, error.what());
+        }
+    }
+
+    bool wasReadEarly(const Drawdown& drawdown, const std::vector<const Reading*>& readings,
+                      const std::vector<LotShare>& shares) const {
+        double base = 0;
+        for (const LotShare& part : shares)
+            if (lotAt(m_ink, part.lot).lotKind == LotKind::base)
+                base += part.share;
+        if (base < m_ink.rules.value("extenderRichShare") || !drawdown.madeOn)
+            return false;
+        const auto wanted = static_cast<CivilMinute>(m_ink.rules.value("lightDays") *
+                                                     static_cast<double>(minutesPerDay));
+        return std::any_of(readings.begin(), readings.end(), [&](const Reading* reading) {
+            return reading->takenOn &&
+                   reading->takenOn->latest() < drawdown.madeOn->earliest() + wanted;
+        });
+    }
+
+    const InkBook& m_ink;
+    Ledgers m_ledgers;
+    FilmSurface m_surface;
+    std::map<std::string, std::vector<const Reading*>> m_readings;
+    ColourModel m_model;
+};
+
+CivilMinute whenTaken(const Reading& reading) {
+    return reading.takenOn ? reading.takenOn->latest() : std::numeric_limits<CivilMinute>::min();
+}
+
+}  // namespace
+
+FilmSurface surfaceOf(const HouseRules& rules) {
+    FilmSurface surface;
+    surface.outerReflection = rules.value("surfaceOuterReflection");
+    surface.innerReflection = rules.value("surfaceInnerReflection");
+    return surface;
+}
+
+ColourModel colourModelOf(const InkBook& ink) {
+    return Gathering(ink).run();
+}
+
+const Reading* paperReading(const InkBook& ink, const std::string& paper,
+                            const std::optional<Backing>& backing) {
+    const Reading* best = nullptr;
+    const auto isBetter = [&](const Reading& reading) {
+        const bool fits = reading.backing == backing;
+        const bool bestFits = best->backing == backing;
+        return fits != bestFits ? fits : whenTaken(reading) > whenTaken(*best);
+    };
+    for (const Reading& reading : ink.records.of<Reading>())
+        if (reading.paper == paper && spectrumIn(reading) && (!best || isBetter(reading)))
+            best = &reading;
+    return best;
+}
+
+Bands bandsIn(const Reading& reading, const FilmSurface& surface) {
+    const std::optional<Spectrum> spectrum = spectrumIn(reading);
+    requireUsable(*spectrum, "reading " + reading.id);
+    Bands bands = bandsOf(*spectrum);
+    if (reading.geometry && reading.geometry->rfind("di", 0) == 0)
+        for (double& band : bands)
+            band = std::max(0.0, band - surface.outerReflection);
+    return bands;
+}
+
+std::optional<std::vector<LotShare>> sharesOfLayer(const InkBook& ink, const MixLedger& ledger,
+                                                   const Layer& layer) {
+    std::vector<int> pulls;
+    const std::vector<Pull>& all = ink.records.of<Pull>();
+    for (std::size_t i = 0; i < all.size(); ++i)
+        if (all[i].layer.id == layer.id)
+            pulls.push_back(static_cast<int>(i));
+    for (const int pull : byGoodSheets(ink, pulls))
+        if (auto shares = knownShares(ledger.atPull(static_cast<std::size_t>(pull))))
+            return shares;
+    const int mix = layer.mix ? ink.records.indexOf<Mix>(layer.mix->id) : -1;
+    return mix < 0 ? std::nullopt : knownShares(ledger.atEnd(static_cast<std::size_t>(mix)));
+}
+
+std::vector<LotShare> sharesOfMix(const InkBook& ink, int mix, CivilMinute asOf) {
+    std::optional<std::vector<LotShare>> shares = Ledgers(ink).sharesOf(mix, asOf);
+    if (!shares)
+        throw InputError("mix " + mixAt(ink, mix).id, "what it is made of is not known in full",
+                         "Record the masses that are missing.");
+    return std::move(*shares);
+}
+
+}  // namespace rackbook

@@ -1,0 +1,124 @@
+#include "commands/ColourWords.h"
+
+#include "base/Numbers.h"
+#include "base/Text.h"
+
+namespace rackbook {
+
+namespace {
+
+// Standard uncertainties are told twice as large, as those of weighing are.
+constexpr double coverage = 2;
+
+// Two digits that count, down to a thousandth of a per cent.
+std::string percentOf(double share) {
+    const double percent = share * 100;
+    return formatFixed(percent, percent >= 10 ? 1 : percent >= 1 ? 2 : 3) + " %";
+}
+
+std::vector<std::string> idsOf(const InkBook& ink, const std::vector<int>& lots) {
+    std::vector<std::string> ids;
+    for (const int lot : lots)
+        ids.push_back(lotAt(ink, lot).id);
+    return ids;
+}
+
+}  // namespace
+
+std::string labWords(const Lab& lab) {
+    return "L* " + formatFixed(lab.l, 2) + ", a* " + formatFixed(lab.a, 2) + ", b* " +
+           formatFixed(lab.b, 2);
+}
+
+std::string shareWords(const InkBook& ink, const std::vector<LotShare>& shares, LotKind kind) {
+    std::vector<std::string> words;
+    for (const LotShare& part : shares)
+        if (lotAt(ink, part.lot).lotKind == kind)
+            words.push_back(percentOf(part.share) + " " + lotAt(ink, part.lot).id);
+    return joined(words, ", ");
+}
+
+double shareOfKind(const InkBook& ink, const std::vector<LotShare>& shares, LotKind kind) {
+    double sum = 0;
+    for (const LotShare& part : shares)
+        if (lotAt(ink, part.lot).lotKind == kind)
+            sum += part.share;
+    return sum;
+}
+
+std::string giveOrTakeWords(const PredictionSpread& spread) {
+    return formatFixed(coverage * spread.together_dE00, 1);
+}
+
+std::string spreadSentence(const InkBook& ink, const PredictionSpread& spread) {
+    const bool isOneCause = spread.weighing_dE00 <= 0 && !spread.inks_dE00;
+    std::string words = "Give or take ΔE00 " + giveOrTakeWords(spread) + ", an estimate: twice " +
+                        (isOneCause ? "the " : "the root of the squares of ") +
+                        formatFixed(spread.filmWeight_dE00, 2) + " from the film weight";
+    if (spread.weighing_dE00 > 0)
+        words += ", " + formatFixed(spread.weighing_dE00, 2) + " from weighing";
+    if (spread.inks_dE00)
+        words += " and " + formatFixed(*spread.inks_dE00, 2) +
+                 " from how well drawdowns of its inks predict one another";
+    words += ".";
+    if (!spread.uncheckedInks.empty())
+        words += " How well " + joined(idsOf(ink, spread.uncheckedInks)) +
+                 (spread.uncheckedInks.size() == 1 ? " is" : " are") +
+                 " known could not be checked and is not in it.";
+    if (!spread.takenAsClear.empty())
+        words +=
+            " Never measured, and taken as clear: " + joined(idsOf(ink, spread.takenAsClear)) + ".";
+    return words;
+}
+
+Tree treeOf(const Lab& lab) {
+    Tree tree = Tree::object();
+    tree.set("l", lab.l).set("a", lab.a).set("b", lab.b);
+    return tree;
+}
+
+Tree treeOf(const Bands& bands) {
+    Tree values = Tree::array();
+    for (const double value : bands)
+        values.add(value);
+    Tree tree = Tree::object();
+    tree.set("start_nm", bandStart_nm).set("step_nm", bandStep_nm);
+    tree.set("reflectance", std::move(values));
+    return tree;
+}
+
+Tree treeOf(const ColourMiss& miss) {
+    const auto orNull = [](const std::optional<double>& value) {
+        return value ? Tree(*value) : Tree();
+    };
+    Tree tree = Tree::object();
+    tree.set("D50", miss.underD50_dE00);
+    tree.set("A", orNull(miss.underA_dE00)).set("FL11", orNull(miss.underFL11_dE00));
+    return tree;
+}
+
+Tree treeOf(const InkBook& ink, const PredictionSpread& spread) {
+    Tree tree = Tree::object();
+    tree.set("filmWeight_dE00", spread.filmWeight_dE00);
+    tree.set("weighing_dE00", spread.weighing_dE00);
+    tree.set("inks_dE00", spread.inks_dE00 ? Tree(*spread.inks_dE00) : Tree());
+    Tree unchecked = Tree::array();
+    for (const std::string& lot : idsOf(ink, spread.uncheckedInks))
+        unchecked.add(lot);
+    tree.set("uncheckedLots", std::move(unchecked));
+    Tree clear = Tree::array();
+    for (const std::string& lot : idsOf(ink, spread.takenAsClear))
+        clear.add(lot);
+    tree.set("lotsTakenAsClear", std::move(clear));
+    tree.set("together_dE00", spread.together_dE00);
+    return tree;
+}
+
+Tree treeOf(const InkBook& ink, const std::vector<LotShare>& shares) {
+    Tree parts = Tree::array();
+    for (const LotShare& part : shares)
+        parts.add(Tree::object().set("lot", lotAt(ink, part.lot).id).set("share", part.share));
+    return parts;
+}
+
+}  // namespace rackbook

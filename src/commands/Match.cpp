@@ -1,0 +1,209 @@
+#include "commands/Match.h"
+
+#include "base/Error.h"
+#include "base/Numbers.h"
+#include "base/Text.h"
+#include "commands/BookAccess.h"
+#include "commands/Cautions.h"
+#include "commands/InkSource.h"
+#include "commands/JsonReport.h"
+#include "commands/MassGiven.h"
+#include "commands/MatchPlan.h"
+#include "commands/MatchReport.h"
+#include "commands/MixAgainPlan.h"
+#include "commands/MixAgainReport.h"
+#include "commands/OptionRows.h"
+#include "commands/Paragraph.h"
+#include "commands/RecordNamed.h"
+#include "commands/ShareGiven.h"
+#include "exchange/TreeJson.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr long long mostColoursAllowed = 8;
+
+std::size_t countGiven(const CommandContext& context, const std::string& option, long long least,
+                       long long most, std::size_t otherwise) {
+    const std::optional<std::string> text = context.arguments.value(option);
+    if (!text)
+        return otherwise;
+    const std::optional<long long> count = parseWhole(*text);
+    if (!count || *count < least || *count > most)
+        throw UsageError("--" + option + " is \"" + excerpt(*text) + "\"",
+                         "Give a whole number from " + std::to_string(least) + " to " +
+                             std::to_string(most) + ".");
+    return static_cast<std::size_t>(*count);
+}
+
+int lotOf(const BookFile& book, const InkBook& ink, const std::string& id) {
+    return ink.records.indexOf<Lot>(recordNamed<Lot>(book, id).id);
+}
+
+int lotOfKind(const BookFile& book, const InkBook& ink, const std::string& id, LotKind kind,
+              const std::string& option) {
+    const int lot = lotOf(book, ink, id);
+    if (lotAt(ink, lot).lotKind != kind)
+        throw UsageError(option + " names " + id + ", which is " + textOf(lotAt(ink, lot).lotKind) +
+                             ", not " + textOf(kind),
+                         "Name a lot of the right kind.");
+    return lot;
+}
+
+int baseGiven(const CommandContext& context, const BookFile& book, const InkBook& ink,
+              const ColourModel& model, CivilMinute asOf) {
+    const std::optional<std::string> id = context.arguments.value("base");
+    if (id == "none")
+        return -1;
+    if (id)
+        return lotOfKind(book, ink, *id, LotKind::base, "--base");
+    const int base = usualBase(ink, model, asOf);
+    if (base < 0)
+        throw UsageError("no base on the shelf was measured",
+                         "Name one with --base, or --base none for ink without.");
+    return base;
+}
+
+std::vector<LotShare> drierGiven(const CommandContext& context, const BookFile& book,
+                                 const InkBook& ink) {
+    const std::optional<std::string> text = context.arguments.value("drier");
+    if (!text)
+        return {};
+    const auto [id, share] = assignmentIn(*text, "drier", "LOT=SHARE");
+    return {{lotOfKind(book, ink, id, LotKind::drier, "--drier"), shareGiven(share, "--drier")}};
+}
+
+MatchWanted wantedIn(const CommandContext& context, const ColourBook& colours, ColourAim aim) {
+    const InkBook& ink = colours.ink;
+    const BookFile& book = colours.book;
+    MatchWanted wanted;
+    wanted.asOf = asOfDay(context, ink.studio);
+    wanted.aim = std::move(aim);
+    wanted.paper = paperGiven(context, ink, wanted.aim.paper);
+    wanted.film = filmGiven(context, ink, wanted.aim.filmWeight_gm2, wanted.aim.layer, true);
+    wanted.mostColours = countGiven(context, "colours", 1, mostColoursAllowed, wanted.mostColours);
+    wanted.base = baseGiven(context, book, ink, colours.model, wanted.asOf);
+    wanted.held = drierGiven(context, book, ink);
+    if (const std::optional<std::string> share = context.arguments.value("extender")) {
+        if (wanted.base < 0)
+            throw UsageError("--extender says nothing with --base none", "Leave one of them out.");
+        wanted.baseShare = shareGiven(*share, "--extender");
+    }
+    for (const std::string& id : context.arguments.values("without"))
+        wanted.without.push_back(lotOf(book, ink, id));
+    wanted.recipe = countGiven(context, "recipe", 1, 99, 1) - 1;
+    wanted.mass_g = massOption(context, "match", "mass");
+    if (wanted.mass_g) {
+        wanted.balance = balanceToUse(context, "match", ink);
+        wanted.limit = colourLimitGiven(context, ink.rules);
+    }
+    return wanted;
+}
+
+// Where nothing is known of its colour: what was weighed then, from lots like those of then.
+ExitCode byProportions(CommandContext& context, const ColourBook& colours, const ColourAim& aim) {
+    if (!context.arguments.has("mass"))
+        throw InputError(aim.words, aim.noColour,
+                         "Measure a print or a drawdown of it; or give --mass, to have it by "
+                         "recorded proportions.");
+    const InkBook& ink = colours.ink;
+    const BalanceToUse balance = balanceToUse(context, "match", ink);
+    PlanRequest request;
+    request.wanted_g = *massOption(context, "match", "mass");
+    request.balance = balance.figures;
+    request.limit = colourLimitGiven(context, ink.rules);
+    const CivilMinute asOf = asOfDay(context, ink.studio);
+    const MixAgain again =
+        mixAgain(ink,
+                 wantedInkNamed(colours.book, ink, context.arguments.text("what"),
+                                context.arguments.value("layer")),
+                 std::move(request), {asOf - minutesPerDay + 1, asOf});
+    if (context.arguments.has("json")) {
+        Tree report = newReport("match");
+        report.set("by", "recordedProportions").set("why", aim.noColour);
+        addMixAgain(report, ink, again);
+        context.console.out() << jsonText(report);
+    } else {
+        printWrapped(context.console,
+                     "By recorded proportions, not by colour: " + aim.noColour +
+                         ". Lots that are gone are replaced by those of the same pigments where "
+                         "there are any; how near that comes nobody can say before a drawdown.");
+        context.console.out() << "\n";
+        printMixAgain(context.console, ink, again, balance.words, balance.capacity_g);
+    }
+    return ExitCode::findings;
+}
+
+ExitCode run(CommandContext& context) {
+    const BookFile book = bookToRead(context);
+    const InkBook ink = inkBookOf(book);
+    const ColourModel model = colourModelOf(ink);
+    const ColourBook colours{book, ink, model};
+    ColourAim aim = colourAimNamed(colours, context.arguments.text("what"),
+                                   context.arguments.value("layer"), asOfDay(context, ink.studio));
+    if (!aim.noColour.empty())
+        return byProportions(context, colours, aim);
+    const Match match = matchFor(ink, model, wantedIn(context, colours, std::move(aim)));
+    if (context.arguments.has("json")) {
+        Tree report = newReport("match");
+        addMatch(report, ink, match);
+        context.console.out() << jsonText(report);
+    } else {
+        printMatch(context.console, ink, match);
+    }
+    const bool isOutOfReach = match.found[match.wanted.recipe].miss.underD50_dE00 >
+                              ink.rules.value("colourTolerance_dE00");
+    const bool cannotBeWeighed = match.weighing && !match.weighing->plans.chosen;
+    return isOutOfReach || cannotBeWeighed || !match.shortages.empty() ? ExitCode::findings
+                                                                       : ExitCode::success;
+}
+
+}  // namespace
+
+Command matchCommand() {
+    CommandSpec spec;
+    spec.name = "match";
+    spec.group = "Questions";
+    spec.summary = "Find recipes for a recorded colour from the lots that are on the shelf";
+    spec.details =
+        "For a colour whose ink is gone: the recipes from the lots that are there and were "
+        "characterised that come nearest to it under D50, over a measured paper at a film weight; "
+        "of those that come as near, the ones that hold in other light. Each with its CIEDE2000 "
+        "difference, an estimate of how far the prediction may be off, and what 100 g cost by "
+        "the price of the tins. With --mass, how it is weighed. Where the target holds CIELAB "
+        "only, "
+        "it is matched by that; of a layer without a reading, the colour is predicted from what "
+        "was "
+        "laid down; where that is not known either, the ink is laid out by recorded proportions, "
+        "and "
+        "the report says so. Exit code 1 where the colour is out of reach of the "
+        "studio's tolerance, or the recipe cannot be weighed so.";
+    spec.positionals = aimPositionals();
+    spec.options = {
+        paperOption(),
+        filmOption(true),
+        valueOption("colours", "NUMBER", "How many inks a recipe may have at most.", "4"),
+        valueOption("base", "LOT", "What they are let down in; none for ink without base.",
+                    "the measured base of which most is left"),
+        valueOption("extender", "SHARE", "Share of base in the whole ink, such as 97%.",
+                    "whatever comes nearest"),
+        valueOption("drier", "LOT=SHARE", "Drier in the portion, such as drier-1=2%."),
+        repeatable(valueOption("without", "LOT", "A lot not to be taken.")),
+        valueOption("recipe", "NUMBER", "Which of the recipes is laid out.", "1, the nearest"),
+        valueOption("mass", "MASS", "How much is wanted of it, for the weighing.")};
+    for (OptionSpec& option : balanceToUseOptions())
+        spec.options.push_back(std::move(option));
+    spec.options.push_back(valueOption("on", "DATE", "With the lots that are there on this day.",
+                                       "today at the studio"));
+    spec.reportsJson = true;
+    spec.caution = inkCaution;
+    spec.examples = {
+        {"rackbook match FER 1 --film 8 --colours 3",
+         "A layer of an old edition, with three inks at most."},
+        {"rackbook match eel-straw-d50 --drier drier-1=2% --mass 60 --balance pocket-balance",
+         "60 g with drier, and how to weigh it."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

@@ -1,0 +1,122 @@
+#include "commands/PredictReport.h"
+
+#include <cmath>
+
+#include "base/Numbers.h"
+#include "base/Text.h"
+#include "cli/Table.h"
+#include "commands/ColourWords.h"
+#include "commands/InkWords.h"
+#include "commands/Paragraph.h"
+
+namespace rackbook {
+
+namespace {
+
+const std::vector<std::string> rulesUsed = {"filmWeightUncertainty", "surfaceOuterReflection",
+                                            "surfaceInnerReflection"};
+
+std::vector<std::string> labCells(const Bands& bands) {
+    const Lab lab = labOf(bands, ViewingLight::D50);
+    return {formatFixed(lab.l, 1), formatFixed(lab.a, 1), formatFixed(lab.b, 1)};
+}
+
+class Report {
+public:
+    Report(Console& console, const InkBook& ink, const Prediction& prediction)
+        : m_console(console), m_ink(ink), m_prediction(prediction) {}
+
+    void print() {
+        printHeading(m_console, "Predicted under D50: " + m_prediction.words);
+        printWrapped(m_console, "Over " + m_prediction.paper.words + " (reading " +
+                                    m_prediction.paper.reading + ")");
+        table("Each alone over the paper", &PredictedFilm::alone, true);
+        if (m_prediction.films.size() > 1)
+            table("In printing order, over all before", &PredictedFilm::onTop, false);
+        for (const PredictedFilm& film : m_prediction.films)
+            if (!film.unknown.empty())
+                say(film.words + ": " + film.unknown);
+        if (m_prediction.films.size() == 1 && m_prediction.films.front().unknown.empty())
+            say(spreadSentence(m_ink, m_prediction.films.front().spread));
+        else
+            say("Give or take: twice the standard uncertainty from the film weight and from how "
+                "well drawdowns of its inks predict one another, in ΔE00; an estimate.");
+        for (const std::string& note : m_prediction.notes)
+            say(note);
+        printHouseRules(m_console, m_ink.rules, rulesUsed);
+    }
+
+private:
+    void say(const std::string& words) { printParagraph(m_console, words); }
+
+    void table(const std::string& heading, Bands PredictedFilm::*bands, bool isAlone) {
+        m_console.out() << "\n" << m_console.emphasis(heading) << "\n";
+        std::vector<Column> columns = {
+            {"film"}, {"L*", Align::decimal}, {"a*", Align::decimal}, {"b*", Align::decimal}};
+        if (isAlone) {
+            columns.push_back({"give or take", Align::decimal});
+            columns.push_back({"g/m²", Align::decimal});
+            columns.push_back({"off the record ΔE00", Align::decimal});
+        }
+        Table rows(columns);
+        for (const PredictedFilm& film : m_prediction.films)
+            rows.addRow(rowOf(film, film.*bands, isAlone));
+        m_console.out() << rows.text(m_console.width(), "");
+    }
+
+    static std::vector<std::string> rowOf(const PredictedFilm& film, const Bands& bands,
+                                          bool isAlone) {
+        std::vector<std::string> row = {film.words};
+        const bool isKnown = film.unknown.empty();
+        const std::vector<std::string> lab =
+            isKnown ? labCells(bands) : std::vector<std::string>{"not known", "", ""};
+        row.insert(row.end(), lab.begin(), lab.end());
+        if (isAlone) {
+            row.push_back(isKnown ? giveOrTakeWords(film.spread) : "");
+            row.push_back(isKnown ? formatFixed(film.film.least_gm2, 1) : "");
+            row.push_back(film.recorded_dE00 ? formatFixed(*film.recorded_dE00, 2) : "");
+        }
+        return row;
+    }
+
+    Console& m_console;
+    const InkBook& m_ink;
+    const Prediction& m_prediction;
+};
+
+}  // namespace
+
+void printPrediction(Console& console, const InkBook& ink, const Prediction& prediction) {
+    Report(console, ink, prediction).print();
+}
+
+void addPrediction(Tree& report, const InkBook& ink, const Prediction& prediction) {
+    report.set("what", prediction.words);
+    report.set("paper", prediction.paper.words).set("paperReading", prediction.paper.reading);
+    Tree films = Tree::array();
+    for (const PredictedFilm& film : prediction.films) {
+        Tree one = Tree::object();
+        one.set("film", film.words);
+        one.set("unknown", film.unknown.empty() ? Tree() : Tree(film.unknown));
+        if (film.unknown.empty()) {
+            one.set("shares", treeOf(ink, film.shares));
+            one.set("filmWeight_gm2", film.film.least_gm2);
+            one.set("aloneLab_D50", treeOf(labOf(film.alone, ViewingLight::D50)));
+            one.set("aloneSpectrum", treeOf(film.alone));
+            one.set("onTopLab_D50", treeOf(labOf(film.onTop, ViewingLight::D50)));
+            one.set("onTopSpectrum", treeOf(film.onTop));
+            one.set("spread", treeOf(ink, film.spread));
+        }
+        one.set("recordedReading", film.reading.empty() ? Tree() : Tree(film.reading));
+        one.set("recordedLab_D50", film.recorded_D50 ? treeOf(*film.recorded_D50) : Tree());
+        one.set("recorded_dE00", film.recorded_dE00 ? Tree(*film.recorded_dE00) : Tree());
+        films.add(std::move(one));
+    }
+    report.set("films", std::move(films));
+    Tree notes = Tree::array();
+    for (const std::string& note : prediction.notes)
+        notes.add(note);
+    report.set("notes", std::move(notes)).set("houseRules", treeOf(ink.rules, rulesUsed));
+}
+
+}  // namespace rackbook

@@ -1,0 +1,10 @@
+// The verb take-readings: readings out of measurement files.
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command takeReadingsCommand();
+
+}  // namespace rackbook

@@ -1,0 +1,131 @@
+// The verbs of colour on the demonstration book, by their JSON reports. Its spectra were computed
+// outside of the program, with other surface constants, film weights that are off by a few per cent
+// and noise, so that what is expected here is nearness, not equality.
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <nlohmann/json.hpp>
+#include <set>
+#include <sstream>
+
+#include "Script.h"
+#include "calc/ColourDifference.h"
+#include "commands/Run.h"
+
+namespace rackbook {
+
+namespace {
+
+using nlohmann::json;
+
+class DemoColour : public testing::Test {
+protected:
+    void SetUp() override {
+        std::filesystem::create_directory_symlink(std::string(RACKBOOK_SOURCE) + "/demo-edition",
+                                                  "demo-edition");
+        transcriptOf({"rackbook", "begin"});
+        transcriptOf({"rackbook", "take-in", "demo-edition"});
+    }
+
+    static json report(const std::string& command) {
+        std::vector<std::string> words = splitWords(command);
+        words.push_back("--json");
+        std::ostringstream out;
+        std::ostringstream err;
+        runProgram(words, out, err);
+        EXPECT_EQ(err.str(), "") << command;
+        return json::parse(out.str());
+    }
+
+    static double sumOfShares(const json& recipe) {
+        double sum = 0;
+        for (const json& part : recipe.at("shares"))
+            sum += part.at("share").get<double>();
+        return sum;
+    }
+
+private:
+    FreshFolder m_folder;
+};
+
+TEST_F(DemoColour, KnowsEveryInkOnTheShelfByThreeDrawdownsOrMore) {
+    std::set<std::string> checked;
+    const json characterised = report("characterise");
+    for (const json& lot : characterised.at("lots")) {
+        if (lot.at("leftOut").is_null())
+            continue;
+        checked.insert(lot.at("lot"));
+        EXPECT_GE(lot.at("drawdowns").size(), 2u) << lot.at("lot");
+        EXPECT_LT(lot.at("leftOut").at("mean_dE00").get<double>(), 2.0) << lot.at("lot");
+    }
+    for (const char* lot : {"straw-ochre-1", "field-rose-1", "bottle-green-1", "peat-brown-1",
+                            "plum-violet-1", "soft-black-1", "kiln-red-1", "dense-white-1"})
+        EXPECT_EQ(checked.count(lot), 1u) << lot;
+}
+
+// Duncan's rule is tried on mixes that no ink was fitted to.
+TEST_F(DemoColour, PredictsMixesOfSeveralInksThatTaughtNothing) {
+    const json mixes = report("characterise").at("mixes");
+    EXPECT_GE(mixes.size(), 8u);
+    double sum = 0;
+    for (const json& mix : mixes)
+        sum += mix.at("check").at("mean_dE00").get<double>();
+    EXPECT_LT(sum / static_cast<double>(mixes.size()), 1.5);
+}
+
+TEST_F(DemoColour, MatchesTheOldLayerWithoutTheInksThatAreGone) {
+    const json match = report(
+        "match FER 1 --film 8 --mass 40 --balance pocket-balance "
+        "--on 2026-03-04");
+    EXPECT_EQ(match.at("by"), "spectrum");
+    ASSERT_GE(match.at("recipes").size(), 2u);
+    for (const json& recipe : match.at("recipes")) {
+        EXPECT_NEAR(sumOfShares(recipe), 1, 1e-9);
+        for (const json& part : recipe.at("shares")) {
+            EXPECT_GE(part.at("share").get<double>(), 0);
+            for (const char* gone : {"old-ochre", "old-black", "marigold-1", "old-base", "base-1"})
+                EXPECT_NE(part.at("lot"), gone);
+        }
+        EXPECT_GT(recipe.at("spread").at("together_dE00").get<double>(), 0);
+    }
+    EXPECT_LT(match.at("recipes")[0].at("dE00").at("D50").get<double>(), 0.5);
+    // The grams that are weighed make the recipe that was predicted.
+    const json& weighing = match.at("weighing");
+    const json& plan = weighing.at("plans").at(weighing.at("chosen").get<std::size_t>());
+    for (const json& share : plan.at("shares"))
+        EXPECT_NEAR(share.at("weighedShare").get<double>() / share.at("recipeShare").get<double>(),
+                    1, 0.05)
+            << share.at("lot");
+}
+
+TEST_F(DemoColour, ShadesTheBatchThatHoldsTooMuchRed) {
+    const json shade = report(
+        "shade ferry-again-d50 FER 1 --balance pocket-balance "
+        "--on 2026-03-20");
+    const double before = shade.at("before_dE00");
+    EXPECT_GT(before, 2);
+    const json best = shade.at("waysAsWeighed")[0];
+    EXPECT_LT(best.at("expected_dE00").at("D50").get<double>(), before / 4);
+    // By the recipe, 0.889 g of red in the batch are enough for 57.4 g of it.
+    std::map<std::string, double> added_g;
+    for (const json& addition : best.at("additions"))
+        added_g[addition.at("lot")] = addition.at("mass_g");
+    EXPECT_EQ(added_g.size(), 2u);
+    EXPECT_NEAR(added_g["straw-ochre-1"], 1.98, 0.6);
+    EXPECT_NEAR(added_g["base-2"], 15.6, 2);
+}
+
+// The reading on the weir post taught nothing: no drawdown, no fit.
+TEST_F(DemoColour, PredictsEightLayersOnOneAnother) {
+    const json films = report("predict EEL --on 2026-03-20").at("films");
+    ASSERT_EQ(films.size(), 8u);
+    const json top = films.back().at("onTopLab_D50");
+    const json read = report("colour eel-02-post").at("readings")[0].at("colours")[0];
+    EXPECT_LT(deltaE00({top.at("l"), top.at("a"), top.at("b")},
+                       {read.at("l"), read.at("a"), read.at("b")}),
+              2);
+}
+
+}  // namespace
+
+}  // namespace rackbook
