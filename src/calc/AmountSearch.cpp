@@ -30,6 +30,11 @@ public:
             smaller = std::move(larger);
         }
         sortByValue(all);
+        // In flat valleys the search for each set stops early; those that matter are gone over
+        // again.
+        for (std::size_t i = 0; i < std::min(keptSets, all.size()); ++i)
+            all[i] = improved(all[i].tried, Care::last);
+        sortByValue(all);
         return all;
     }
 
@@ -54,7 +59,9 @@ private:
         return tried;
     }
 
-    AmountsFound improved(const AmountsTried& start) const {
+    enum class Care { first, last };
+
+    AmountsFound improved(const AmountsTried& start, Care care = Care::first) const {
         MinimumQuestion question;
         for (const double amount : start.amounts) {
             question.start.push_back(
@@ -72,8 +79,8 @@ private:
         question.value = [&](const std::vector<double>& at) {
             return m_question.value(triedAt(start.things, at));
         };
-        question.closeEnough = 1e-3;
-        question.mostTrials = 60 + 50 * question.start.size();
+        question.closeEnough = care == Care::first ? 1e-3 : 1e-5;
+        question.mostTrials = (care == Care::first ? 1 : 5) * (60 + 50 * question.start.size());
         const Minimum found = minimumNear(question);
         return {triedAt(start.things, found.at), found.value};
     }
@@ -111,13 +118,21 @@ private:
         return tried;
     }
 
+    // How many sets of so many things there are.
+    double setsOf(std::size_t size) const {
+        double sets = 1;
+        for (std::size_t i = 0; i < size; ++i)
+            sets *= static_cast<double>(m_question.things - i) / static_cast<double>(i + 1);
+        return sets;
+    }
+
     // Pre: `parents` is sorted, so that the first that leads to a set is the best one.
     std::vector<AmountsFound> madeFrom(const std::vector<AmountsFound>& parents) const {
         std::map<std::vector<std::size_t>, AmountsTried> starts;
         std::vector<std::vector<std::size_t>> inOrder;
-        const std::size_t size = parents.front().tried.things.size() + 1;
-        const std::size_t sets = parents.size() * (m_question.things + 1 - size) / size;
-        const std::size_t most = sets <= everySet ? parents.size() : keptSets;
+        const bool takesAll =
+            setsOf(parents.front().tried.things.size() + 1) <= static_cast<double>(everySet);
+        const std::size_t most = takesAll ? parents.size() : keptSets;
         for (std::size_t i = 0; i < std::min(most, parents.size()); ++i)
             for (std::size_t thing = 0; thing < m_question.things; ++thing) {
                 const std::vector<std::size_t>& there = parents[i].tried.things;

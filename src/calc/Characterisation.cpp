@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "base/Error.h"
 #include "base/Numbers.h"
@@ -33,6 +34,17 @@ void requireUsable(const DrawdownSample& sample, std::size_t lots) {
     if (!(std::abs(sum - 1) < 1e-6))
         throw InputError(where, "the shares of its ink add up to " + formatShortest(sum),
                          "Check its weighings.");
+}
+
+// Each lot once.
+std::vector<LotShare> merged(const std::vector<LotShare>& shares) {
+    std::map<int, double> byLot;
+    for (const LotShare& part : shares)
+        byLot[part.lot] += part.share;
+    std::vector<LotShare> once;
+    for (const auto& [lot, share] : byLot)
+        once.push_back({lot, share});
+    return once;
 }
 
 // The lot that a sample tells of; -1 where there is none such.
@@ -238,7 +250,10 @@ Characterisation characterise(const std::vector<DrawdownSample>& samples,
                               const std::vector<LotKind>& lotKinds, const FilmSurface& surface) {
     for (const DrawdownSample& sample : samples)
         requireUsable(sample, lotKinds.size());
-    return Learning(samples, lotKinds, surface).run();
+    std::vector<DrawdownSample> once = samples;
+    for (DrawdownSample& sample : once)
+        sample.shares = merged(sample.shares);
+    return Learning(once, lotKinds, surface).run();
 }
 
 }  // namespace rackbook

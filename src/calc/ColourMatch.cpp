@@ -34,16 +34,24 @@ void addShare(std::vector<LotShare>& shares, int lot, double share) {
         shares.insert(place, {lot, share});
 }
 
+std::vector<int> eachOnce(std::vector<int> lots) {
+    std::sort(lots.begin(), lots.end());
+    lots.erase(std::unique(lots.begin(), lots.end()), lots.end());
+    return lots;
+}
+
 class Match {
 public:
     explicit Match(const MatchQuestion& question)
-        : m_question(question), m_paper(insideOf(question.paper, question.inks.surface)) {
+        : m_question(question),
+          m_colours(eachOnce(question.colours)),
+          m_paper(insideOf(question.paper, question.inks.surface)) {
         requireUsable();
     }
 
     std::vector<MatchFound> run(std::size_t most) const {
         AmountQuestion search;
-        search.things = m_question.colours.size();
+        search.things = m_colours.size();
         search.mostAtOnce = m_question.mostColours;
         search.least = leastParts;
         search.greatest = greatestParts;
@@ -55,18 +63,34 @@ public:
 
 private:
     void requireUsable() const {
-        if (m_question.colours.empty())
+        if (m_question.colours.empty() || m_question.mostColours == 0)
             throw InputError("match", "no ink is known that could be taken",
                              "Make and measure drawdowns of the inks that are there.");
+        if (m_question.base < 0 && m_question.baseShare)
+            throw InputError("match", "a share of base is asked for, and no base",
+                             "Name the base.");
+        requireRoom();
+        if (!(m_question.filmWeightLeast_gm2 > 0) ||
+            !(m_question.filmWeightGreatest_gm2 >= m_question.filmWeightLeast_gm2))
+            throw InputError("match", "the film weight is not above 0", "Give it in g/m².");
+        if (!isNumber(m_question.target))
+            throw InputError("match", "the colour to match is not a number", "Measure it again.");
+    }
+
+    void requireRoom() const {
         const double taken = sumOf(m_question.held) + m_question.baseShare.value_or(0);
-        if (!(taken >= 0 && taken < 1))
+        const bool anyNegative =
+            m_question.baseShare.value_or(0) < 0 ||
+            std::any_of(m_question.held.begin(), m_question.held.end(),
+                        [](const LotShare& part) { return !(part.share >= 0); });
+        if (anyNegative)
+            throw InputError("match", "a share of base or drier is below 0",
+                             "Give shares of 0 or more.");
+        if (!(taken < 1))
             throw InputError("match",
                              "base and drier together are to be " + formatShortest(100 * taken) +
                                  " % of the ink",
                              "Leave room for colour.");
-        if (!(m_question.filmWeightLeast_gm2 > 0) ||
-            !(m_question.filmWeightGreatest_gm2 >= m_question.filmWeightLeast_gm2))
-            throw InputError("match", "the film weight is not above 0", "Give it in g/m².");
     }
 
     std::vector<LotShare> sharesWith(const AmountsTried& tried) const {
@@ -78,8 +102,7 @@ private:
         const double base = hasFreeBase ? room / (1 + parts) : m_question.baseShare.value_or(0);
         std::vector<LotShare> shares;
         for (std::size_t i = 0; i < tried.things.size(); ++i)
-            addShare(shares, m_question.colours[tried.things[i]],
-                     (room - base) * tried.amounts[i] / parts);
+            addShare(shares, m_colours[tried.things[i]], (room - base) * tried.amounts[i] / parts);
         if (m_question.base >= 0)
             addShare(shares, m_question.base, base);
         for (const LotShare& part : m_question.held)
@@ -123,6 +146,7 @@ private:
     }
 
     const MatchQuestion& m_question;
+    std::vector<int> m_colours;
     Bands m_paper;
 };
 

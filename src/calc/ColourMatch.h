@@ -32,7 +32,8 @@ struct MatchFound {
 
 // The best first, each of other lots; one that needs more colours is there only where it comes
 // nearer by 0.25 in ΔE00 than one with fewer of the same. At most `most`. Throws InputError where
-// no lots are given, or the shares that are held leave no room.
+// no lots are given, the shares that are held leave no room or are below 0, a share of no base is
+// fixed, or the target is not a number.
 std::vector<MatchFound> matchesFor(const MatchQuestion& question, std::size_t most);
 
 // What an ink would be measured as over paper.

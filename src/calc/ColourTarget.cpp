@@ -1,5 +1,8 @@
 #include "calc/ColourTarget.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace rackbook {
 
 namespace {
@@ -15,6 +18,14 @@ double differenceUnder(ViewingLight light, const Bands& a, const Bands& b) {
 }
 
 }  // namespace
+
+bool isNumber(const ColourTarget& target) {
+    const auto isFinite = [](double value) { return std::isfinite(value); };
+    const Lab& lab = target.lab_D50;
+    return isFinite(lab.l) && isFinite(lab.a) && isFinite(lab.b) &&
+           (!target.reflectance ||
+            std::all_of(target.reflectance->begin(), target.reflectance->end(), isFinite));
+}
 
 ColourTarget targetOf(const Bands& measured) {
     return {labOf(measured, ViewingLight::D50), measured};

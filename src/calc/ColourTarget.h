@@ -19,6 +19,9 @@ struct ColourMiss {
     std::optional<double> underFL11_dE00;
 };
 
+// Finite throughout.
+bool isNumber(const ColourTarget& target);
+
 ColourTarget targetOf(const Bands& measured);
 
 ColourMiss missOf(const Bands& measured, const ColourTarget& target);

@@ -10,11 +10,13 @@ namespace rackbook {
 struct MinimumQuestion {
     std::function<double(const std::vector<double>&)> value;
     std::vector<double> start;  // within the bounds
-    std::vector<double> least;  // one bound a variable, below the greatest
+    std::vector<double> least;  // one bound a variable, finite, below the greatest
     std::vector<double> greatest;
-    std::vector<double> firstStep;  // above 0: how far the variables are tried at first
-    double closeEnough = 1e-4;      // in every variable
-    std::size_t mostTrials = 400;
+    // Above 0: how far the variables are tried at first; half the way between the bounds at most
+    // counts.
+    std::vector<double> firstStep;
+    double closeEnough = 1e-4;     // in every variable
+    std::size_t mostTrials = 400;  // the start is the first of them; at least 1
 };
 
 struct Minimum {

@@ -27,9 +27,7 @@ ColourMiss missOfLab(const Lab& lab, const ColourTarget& target) {
 class Shading {
 public:
     explicit Shading(const ShadingQuestion& question) : m_question(question) {
-        if (!(question.mass_g > 0) || !(question.filmWeight_gm2 > 0))
-            throw InputError("shade", "the mass of the batch or its film weight is not above 0",
-                             "Give both, in g and g/m².");
+        requireUsable();
         m_predicted =
             predictedOver(question.paper, question.shares, question.filmWeight_gm2, question.inks);
     }
@@ -42,7 +40,8 @@ public:
                                         m_question.inks);
         if (m_question.test.reflectance) {
             for (std::size_t band = 0; band < bandCount; ++band)
-                predicted[band] *= (*m_question.test.reflectance)[band] / m_predicted[band];
+                predicted[band] = corrected(predicted[band], m_predicted[band],
+                                            (*m_question.test.reflectance)[band]);
             shaded.expected = predicted;
             shaded.expected_D50 = labOf(predicted, ViewingLight::D50);
             shaded.miss = missOf(predicted, m_question.target);
@@ -58,6 +57,10 @@ public:
     }
 
     std::vector<Shaded> best(std::size_t most) const {
+        if (m_question.mostAdditions == 0 || !std::isfinite(m_question.greatestGrowth) ||
+            !(m_question.greatestGrowth > leastGrowth))
+            throw InputError("shade", "nothing is allowed to be added",
+                             "Allow at least one addition, and some growth of the batch.");
         AmountQuestion search;
         search.things = m_question.additions.size();
         search.mostAtOnce = m_question.mostAdditions;
@@ -78,6 +81,31 @@ public:
     }
 
 private:
+    void requireUsable() const {
+        const bool isMass = m_question.mass_g > 0 && std::isfinite(m_question.mass_g);
+        const bool isFilm =
+            m_question.filmWeight_gm2 > 0 && std::isfinite(m_question.filmWeight_gm2);
+        if (!isMass || !isFilm)
+            throw InputError("shade", "the mass of the batch or its film weight is not above 0",
+                             "Give both, in g and g/m².");
+        double sum = 0;
+        for (const LotShare& part : m_question.shares)
+            sum += part.share >= 0 ? part.share : std::nan("");
+        if (!(std::abs(sum - 1) < 1e-6))
+            throw InputError("shade", "the shares of the batch do not add up to 1",
+                             "Check its weighings.");
+        if (!isNumber(m_question.test) || !isNumber(m_question.target))
+            throw InputError("shade", "the colour of the test or of the target is not a number",
+                             "Measure it again.");
+    }
+
+    // By the ratio of what was read to what was predicted; in bands so dark that the ratio is
+    // noise, by the difference.
+    static double corrected(double predicted, double before, double read) {
+        constexpr double dark = 1e-3;
+        return before > dark ? predicted * read / before : std::max(0.0, predicted + read - before);
+    }
+
     std::vector<Addition> additionsOf(const AmountsTried& tried) const {
         std::vector<Addition> additions;
         for (std::size_t i = 0; i < tried.things.size(); ++i)
@@ -92,6 +120,9 @@ private:
         for (const LotShare& part : m_question.shares)
             mass_g[part.lot] += part.share * m_question.mass_g;
         for (const Addition& addition : additions) {
+            if (!(addition.mass_g > 0) || !std::isfinite(addition.mass_g))
+                throw InputError("shade", "an addition is not above 0 g",
+                                 "Only what is added can be computed.");
             mass_g[addition.lot] += addition.mass_g;
             total_g += addition.mass_g;
         }

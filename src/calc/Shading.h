@@ -2,8 +2,9 @@
 // it is to have.
 //
 // The model is not trusted for the colour itself, only for the change: what it predicts is brought
-// to the reading of the test, band by band by their ratio (where the test is known as CIELAB only,
-// by their difference), and the same correction is taken to hold once something was added.
+// to the reading of the test, band by band by their ratio, where it is darker than 0.001 by their
+// difference (of a test that is known as CIELAB only, the difference of those), and the same
+// correction is taken to hold once something was added.
 #pragma once
 
 #include <cstddef>

@@ -109,12 +109,8 @@ private:
         if (const Drawdown* drawdown = m_ink.records.find(reading.drawdown)) {
             aim.paper = drawdown->substrate;
             aim.filmWeight_gm2 = drawdown->filmWeight_gm2;
-            const std::vector<std::string>& early = m_model.readEarly;
-            if (std::find(early.begin(), early.end(), drawdown->id) != early.end())
-                aim.warnings.push_back(
-                    "Drawdown " + drawdown->id +
-                    " was read before its days in light were over: ink that is rich in base turns "
-                    "while it cures, and this may not be its own colour yet.");
+            if (std::string words = readEarlyWords(m_ink, reading); !words.empty())
+                aim.warnings.push_back(std::move(words));
         }
         if (const Impression* sheet = m_ink.records.find(reading.impression)) {
             if (const Edition* edition = m_ink.records.find(sheet->edition))
@@ -130,18 +126,12 @@ private:
     CivilMinute m_asOf;
 };
 
-template <class R>
-void collectIds(const InkBook& ink, std::vector<std::string>& ids) {
-    for (const R& record : ink.records.of<R>())
-        ids.push_back(record.id);
-}
-
 [[noreturn]] void refuseUnknown(const InkBook& ink, const std::string& words) {
     std::vector<std::string> ids;
-    collectIds<Reading>(ink, ids);
-    collectIds<Drawdown>(ink, ids);
-    collectIds<Layer>(ink, ids);
-    collectIds<Mix>(ink, ids);
+    addIdsOf<Reading>(ink, ids);
+    addIdsOf<Drawdown>(ink, ids);
+    addIdsOf<Layer>(ink, ids);
+    addIdsOf<Mix>(ink, ids);
     const std::optional<std::string> nearest = nearestName(words, ids);
     throw UsageError("the book has no reading, drawdown, layer or mix \"" + excerpt(words) + "\"",
                      nearest ? "Did you mean " + *nearest + "?"

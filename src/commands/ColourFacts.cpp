@@ -8,6 +8,7 @@
 #include "base/Text.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
+#include "commands/ColourModel.h"
 #include "commands/Paragraph.h"
 #include "store/RecordReader.h"
 
@@ -80,7 +81,8 @@ ReadingFacts readingFactsOf(const BookFile& book, const Reading& reading) {
         facts.colours.push_back({light, *colour, xyz.y > 0 ? visualDensity(xyz) : NAN});
     }
     facts.typedOff_dE00 = typedAgainstSpectrum(reading);
-    facts.notReturned = notReturnedWords(book, reading);
+    facts.notReturned = reading.drawdown ? readEarlyWords(inkBookOf(book), reading)
+                                         : notReturnedWords(book, reading);
     return facts;
 }
 

@@ -36,10 +36,31 @@ public:
         return knownShares(ledger->atEnd(static_cast<std::size_t>(mix)));
     }
 
+    // Of a drawdown, on the day it was made.
+    std::optional<std::vector<LotShare>> sharesIn(const Drawdown& drawdown) {
+        if (drawdown.lot)
+            return std::vector<LotShare>{{m_ink.records.indexOf<Lot>(drawdown.lot->id), 1}};
+        return sharesOf(m_ink.records.indexOf<Mix>(drawdown.mix->id),
+                        drawdown.madeOn ? drawdown.madeOn->latest() : endOfTime);
+    }
+
 private:
     const InkBook& m_ink;
     std::map<CivilMinute, std::unique_ptr<MixLedger>> m_ledgers;
 };
+
+bool wasReadEarly(const InkBook& ink, const Drawdown& drawdown, const Reading& reading,
+                  const std::vector<LotShare>& shares) {
+    double base = 0;
+    for (const LotShare& part : shares)
+        if (lotAt(ink, part.lot).lotKind == LotKind::base)
+            base += part.share;
+    if (base < ink.rules.value("extenderRichShare") || !drawdown.madeOn || !reading.takenOn)
+        return false;
+    const auto wanted =
+        static_cast<CivilMinute>(ink.rules.value("lightDays") * static_cast<double>(minutesPerDay));
+    return reading.takenOn->latest() < drawdown.madeOn->earliest() + wanted;
+}
 
 class Gathering {
 public:
@@ -63,8 +84,10 @@ private:
     }
 
     void gather(const Drawdown& drawdown, const std::vector<const Reading*>& readings) {
-        const std::optional<std::vector<LotShare>> shares = sharesIn(drawdown);
-        if (shares && wasReadEarly(drawdown, readings, *shares))
+        const std::optional<std::vector<LotShare>> shares = m_ledgers.sharesIn(drawdown);
+        if (shares && std::any_of(readings.begin(), readings.end(), [&](const Reading* reading) {
+                return wasReadEarly(m_ink, drawdown, *reading, *shares);
+            }))
             m_model.readEarly.push_back(drawdown.id);
         const bool hasSpectrum =
             std::any_of(readings.begin(), readings.end(),
@@ -87,13 +110,6 @@ private:
             m_model.samples.push_back(std::move(sample));
     }
 
-    std::optional<std::vector<LotShare>> sharesIn(const Drawdown& drawdown) {
-        if (drawdown.lot)
-            return std::vector<LotShare>{{m_ink.records.indexOf<Lot>(drawdown.lot->id), 1}};
-        return m_ledgers.sharesOf(m_ink.records.indexOf<Mix>(drawdown.mix->id),
-                                  drawdown.madeOn ? drawdown.madeOn->latest() : endOfTime);
-    }
-
     void addReading(const Drawdown& drawdown, const Reading& reading, DrawdownSample& sample) {
         const Reading* backing = paperReading(m_ink, drawdown.substrate, reading.backing);
         if (!backing) {
@@ -107,22 +123,6 @@ private:
         } catch (const InputError& error) {
             leaveOut(drawdown, error.what());
         }
-    }
-
-    bool wasReadEarly(const Drawdown& drawdown, const std::vector<const Reading*>& readings,
-                      const std::vector<LotShare>& shares) const {
-        double base = 0;
-        for (const LotShare& part : shares)
-            if (lotAt(m_ink, part.lot).lotKind == LotKind::base)
-                base += part.share;
-        if (base < m_ink.rules.value("extenderRichShare") || !drawdown.madeOn)
-            return false;
-        const auto wanted = static_cast<CivilMinute>(m_ink.rules.value("lightDays") *
-                                                     static_cast<double>(minutesPerDay));
-        return std::any_of(readings.begin(), readings.end(), [&](const Reading* reading) {
-            return reading->takenOn &&
-                   reading->takenOn->latest() < drawdown.madeOn->earliest() + wanted;
-        });
     }
 
     const InkBook& m_ink;
@@ -147,6 +147,18 @@ FilmSurface surfaceOf(const HouseRules& rules) {
 
 ColourModel colourModelOf(const InkBook& ink) {
     return Gathering(ink).run();
+}
+
+std::string readEarlyWords(const InkBook& ink, const Reading& reading) {
+    const Drawdown* drawdown = ink.records.find(reading.drawdown);
+    if (!drawdown || !drawdown->mix)
+        return {};
+    const std::optional<std::vector<LotShare>> shares = Ledgers(ink).sharesIn(*drawdown);
+    if (!shares || !wasReadEarly(ink, *drawdown, reading, *shares))
+        return {};
+    return "Drawdown " + drawdown->id +
+           " was read before its days in light were over: ink that is rich in base turns while it "
+           "cures, and this may not be its own colour yet.";
 }
 
 const Reading* paperReading(const InkBook& ink, const std::string& paper,
@@ -175,12 +187,7 @@ Bands bandsIn(const Reading& reading, const FilmSurface& surface) {
 
 std::optional<std::vector<LotShare>> sharesOfLayer(const InkBook& ink, const MixLedger& ledger,
                                                    const Layer& layer) {
-    std::vector<int> pulls;
-    const std::vector<Pull>& all = ink.records.of<Pull>();
-    for (std::size_t i = 0; i < all.size(); ++i)
-        if (all[i].layer.id == layer.id)
-            pulls.push_back(static_cast<int>(i));
-    for (const int pull : byGoodSheets(ink, pulls))
+    for (const int pull : byGoodSheets(ink, pullsOfLayer(ink, layer)))
         if (auto shares = knownShares(ledger.atPull(static_cast<std::size_t>(pull))))
             return shares;
     const int mix = layer.mix ? ink.records.indexOf<Mix>(layer.mix->id) : -1;

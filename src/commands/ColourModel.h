@@ -30,6 +30,10 @@ FilmSurface surfaceOf(const HouseRules& rules);
 
 ColourModel colourModelOf(const InkBook& ink);
 
+// That a drawdown was read too early for its ink, as in ColourModel::readEarly; empty where it was
+// not, or where what its mix was made of is not known.
+std::string readEarlyWords(const InkBook& ink, const Reading& reading);
+
 // The latest reading of a bare paper of that name that holds a spectrum, over that backing if there
 // is one, else over any. Nothing where it was never measured.
 const Reading* paperReading(const InkBook& ink, const std::string& paper,

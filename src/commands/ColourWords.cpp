@@ -46,13 +46,14 @@ double shareOfKind(const InkBook& ink, const std::vector<LotShare>& shares, LotK
     return sum;
 }
 
-std::string giveOrTakeWords(const PredictionSpread& spread) {
-    return formatFixed(coverage * spread.together_dE00, 1);
+std::string giveOrTakeWords(double standard_dE00) {
+    return formatFixed(coverage * standard_dE00, 1);
 }
 
 std::string spreadSentence(const InkBook& ink, const PredictionSpread& spread) {
     const bool isOneCause = spread.weighing_dE00 <= 0 && !spread.inks_dE00;
-    std::string words = "Give or take ΔE00 " + giveOrTakeWords(spread) + ", an estimate: twice " +
+    std::string words = "Give or take ΔE00 " + giveOrTakeWords(spread.together_dE00) +
+                        ", an estimate: twice " +
                         (isOneCause ? "the " : "the root of the squares of ") +
                         formatFixed(spread.filmWeight_dE00, 2) + " from the film weight";
     if (spread.weighing_dE00 > 0)

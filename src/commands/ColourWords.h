@@ -20,7 +20,7 @@ std::string shareWords(const InkBook& ink, const std::vector<LotShare>& shares, 
 double shareOfKind(const InkBook& ink, const std::vector<LotShare>& shares, LotKind kind);
 
 // Twice the standard uncertainty, as "1.2".
-std::string giveOrTakeWords(const PredictionSpread& spread);
+std::string giveOrTakeWords(double standard_dE00);
 
 // Whole sentences: what the spread is made of, and what is not in it.
 std::string spreadSentence(const InkBook& ink, const PredictionSpread& spread);

@@ -30,6 +30,12 @@ struct InkBook {
 // Throws StoreError.
 InkBook inkBookOf(const BookFile& book);
 
+template <class R>
+void addIdsOf(const InkBook& ink, std::vector<std::string>& ids) {
+    for (const R& record : ink.records.of<R>())
+        ids.push_back(record.id);
+}
+
 // By position. The references hold as long as the ink book.
 const Lot& lotAt(const InkBook& ink, int position);
 const Mix& mixAt(const InkBook& ink, int position);

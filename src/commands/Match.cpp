@@ -10,7 +10,7 @@
 #include "commands/MassGiven.h"
 #include "commands/MatchPlan.h"
 #include "commands/MatchReport.h"
-#include "commands/MixAgainPlan.h"
+#include "commands/MixAgain.h"
 #include "commands/MixAgainReport.h"
 #include "commands/OptionRows.h"
 #include "commands/Paragraph.h"
@@ -109,16 +109,7 @@ ExitCode byProportions(CommandContext& context, const ColourBook& colours, const
                          "recorded proportions.");
     const InkBook& ink = colours.ink;
     const BalanceToUse balance = balanceToUse(context, "match", ink);
-    PlanRequest request;
-    request.wanted_g = *massOption(context, "match", "mass");
-    request.balance = balance.figures;
-    request.limit = colourLimitGiven(context, ink.rules);
-    const CivilMinute asOf = asOfDay(context, ink.studio);
-    const MixAgain again =
-        mixAgain(ink,
-                 wantedInkNamed(colours.book, ink, context.arguments.text("what"),
-                                context.arguments.value("layer")),
-                 std::move(request), {asOf - minutesPerDay + 1, asOf});
+    const MixAgain again = mixAgainAsked(context, "match", {colours.book, ink}, balance);
     if (context.arguments.has("json")) {
         Tree report = newReport("match");
         report.set("by", "recordedProportions").set("why", aim.noColour);

@@ -115,7 +115,7 @@ private:
         const MatchFound& found = m_match.found[position];
         std::vector<std::string> row = {std::to_string(position + 1),
                                         formatFixed(found.miss.underD50_dE00, 2),
-                                        giveOrTakeWords(m_match.spreads[position])};
+                                        giveOrTakeWords(m_match.spreads[position].together_dE00)};
         if (hasSpectrum) {
             row.push_back(orNothing(found.miss.underA_dE00));
             row.push_back(orNothing(found.miss.underFL11_dE00));

@@ -17,16 +17,8 @@ namespace {
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const InkBook ink = inkBookOf(book);
-    const WantedInk wanted =
-        wantedInkNamed(book, ink, context.arguments.text("what"), context.arguments.value("layer"));
     const BalanceToUse balance = balanceToUse(context, "mix-again", ink);
-    PlanRequest request;
-    request.wanted_g = *massOption(context, "mix-again", "mass");
-    request.balance = balance.figures;
-    request.limit = colourLimitGiven(context, ink.rules);
-    const CivilMinute asOf = asOfDay(context, ink.studio);
-    const MixAgain again =
-        mixAgain(ink, wanted, std::move(request), {asOf - minutesPerDay + 1, asOf});
+    const MixAgain again = mixAgainAsked(context, "mix-again", {book, ink}, balance);
     if (context.arguments.has("json")) {
         Tree report = newReport("mix-again");
         addMixAgain(report, ink, again);
@@ -39,6 +31,19 @@ ExitCode run(CommandContext& context) {
 }
 
 }  // namespace
+
+MixAgain mixAgainAsked(const CommandContext& context, const std::string& verb,
+                       const MixAgainBook& from, const BalanceToUse& balance) {
+    PlanRequest request;
+    request.wanted_g = *massOption(context, verb, "mass");
+    request.balance = balance.figures;
+    request.limit = colourLimitGiven(context, from.ink.rules);
+    const CivilMinute asOf = asOfDay(context, from.ink.studio);
+    return mixAgain(from.ink,
+                    wantedInkNamed(from.book, from.ink, context.arguments.text("what"),
+                                   context.arguments.value("layer")),
+                    std::move(request), {asOf - minutesPerDay + 1, asOf});
+}
 
 Command mixAgainCommand() {
     CommandSpec spec;

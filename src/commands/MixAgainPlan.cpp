@@ -19,21 +19,12 @@ namespace {
 // Shares that differ by less came from the same weighings.
 constexpr double sameShare = 1e-9;
 
-template <class R>
-void collectIds(const InkBook& ink, std::vector<std::string>& ids) {
-    for (const R& record : ink.records.of<R>())
-        ids.push_back(record.id);
-}
-
 WantedInk ofLayer(const InkBook& ink, const Layer& layer) {
     WantedInk wanted;
     const Edition* edition = ink.records.find(layer.edition);
     wanted.words = "layer " + std::to_string(layer.ordinal) + " of " +
                    (edition ? edition->code : layer.edition.id) + " (" + layer.colourWords + ")";
-    const std::vector<Pull>& pulls = ink.records.of<Pull>();
-    for (std::size_t i = 0; i < pulls.size(); ++i)
-        if (pulls[i].layer.id == layer.id)
-            wanted.pulls.push_back(static_cast<int>(i));
+    wanted.pulls = pullsOfLayer(ink, layer);
     // A layer that was never pulled still has the mix it is to be printed from.
     if (wanted.pulls.empty() && layer.mix)
         wanted.mix = ink.records.indexOf<Mix>(layer.mix->id);
@@ -178,6 +169,15 @@ std::vector<LotShortage> shortagesOf(const WeighingPlan& plan,
 
 }  // namespace
 
+std::vector<int> pullsOfLayer(const InkBook& ink, const Layer& layer) {
+    const std::vector<Pull>& pulls = ink.records.of<Pull>();
+    std::vector<int> found;
+    for (std::size_t i = 0; i < pulls.size(); ++i)
+        if (pulls[i].layer.id == layer.id)
+            found.push_back(static_cast<int>(i));
+    return found;
+}
+
 std::vector<int> byGoodSheets(const InkBook& ink, std::vector<int> pulls) {
     std::stable_sort(pulls.begin(), pulls.end(), [&](int a, int b) {
         const std::vector<Pull>& all = ink.records.of<Pull>();
@@ -214,9 +214,9 @@ WantedInk wantedInkNamed(const BookFile& book, const InkBook& ink, const std::st
         return wanted;
     }
     std::vector<std::string> ids;
-    collectIds<Mix>(ink, ids);
-    collectIds<Layer>(ink, ids);
-    collectIds<Pull>(ink, ids);
+    addIdsOf<Mix>(ink, ids);
+    addIdsOf<Layer>(ink, ids);
+    addIdsOf<Pull>(ink, ids);
     const std::optional<std::string> nearest = nearestName(words, ids);
     throw UsageError("the book has no mix, layer or pull \"" + excerpt(words) + "\"",
                      nearest ? "Did you mean " + *nearest + "?"

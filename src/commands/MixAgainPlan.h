@@ -49,6 +49,9 @@ struct MixAgain {
     bool lacksLots() const;
 };
 
+// Positions, in the order of recording.
+std::vector<int> pullsOfLayer(const InkBook& ink, const Layer& layer);
+
 // Positions of the pulls, those that printed most good sheets first.
 std::vector<int> byGoodSheets(const InkBook& ink, std::vector<int> pulls);
 

@@ -1,30 +1,40 @@
 #include "commands/PredictPlan.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/Error.h"
 #include "base/Text.h"
 #include "calc/ColourMatch.h"
-#include "calc/MixLedger.h"
+#include "calc/RecipeOf.h"
 #include "commands/BookAccess.h"
 #include "commands/ColourAim.h"
 #include "commands/LayerNamed.h"
+#include "commands/MixAgainPlan.h"
+#include "commands/Obstacles.h"
+#include "commands/RecordedWeighing.h"
 
 namespace rackbook {
 
 namespace {
 
+struct LaidFilm {
+    InkOptics ink;
+    double weight_gm2 = 0;
+    double uncertainty_share = 0;
+};
+
 class Predicting {
 public:
     explicit Predicting(const PredictWanted& wanted)
-        : m_wanted(wanted), m_ledger(ledgerByLot(wanted.ink.history, wanted.asOf)) {}
+        : m_wanted(wanted), m_recipes(wanted.ink.history, recipeMixesOf(wanted.ink), wanted.asOf) {}
 
     Prediction ofMix(int mix) {
         const Mix& record = mixAt(ink(), mix);
         m_made.words = "mix " + record.id + " (" + record.name + ")";
         const ColourAim aim = aimOfMix(record.id);
         PredictedFilm film = newFilm("mix " + record.id);
-        film.shares = sharesOfMix(ink(), mix, m_wanted.asOf);
+        takeRecipe(m_recipes.atEnd(static_cast<std::size_t>(mix)), film);
         film.film = filmGiven(m_wanted.context, ink(), aim.filmWeight_gm2, -1);
         takePaper(aim.paper);
         compareWith(aim, film);
@@ -70,7 +80,6 @@ private:
 
     void takePaper(const std::optional<std::string>& paper) {
         m_made.paper = paperGiven(m_wanted.context, ink(), paper);
-        m_below = insideOf(m_made.paper.bands, m_wanted.model.inks.surface);
     }
 
     // Of the latest drawdown of the mix; nothing set where it was never measured.
@@ -87,10 +96,7 @@ private:
     void addLayer(const Layer& layer) {
         PredictedFilm film =
             newFilm("layer " + std::to_string(layer.ordinal) + ", " + layer.colourWords);
-        if (std::optional<std::vector<LotShare>> shares = sharesOfLayer(ink(), m_ledger, layer))
-            film.shares = std::move(*shares);
-        else
-            film.unknown = "what it was printed with is not known.";
+        takeRecipe(recipeOfLayer(layer), film);
         if (film.unknown.empty())
             film.film = filmGiven(m_wanted.context, ink(), std::nullopt,
                                   ink().records.indexOf<Layer>(layer.id));
@@ -106,6 +112,33 @@ private:
             return;
         film.reading = aim.reading;
         film.recorded_D50 = aim.target->lab_D50;
+    }
+
+    // Of the pull with most good sheets of which it is known, else of the layer's mix as it is
+    // then.
+    RecipeFound recipeOfLayer(const Layer& layer) const {
+        RecipeFound found;
+        for (const int pull : byGoodSheets(ink(), pullsOfLayer(ink(), layer))) {
+            found = m_recipes.atPull(static_cast<std::size_t>(pull));
+            if (found.isComputable())
+                return found;
+        }
+        if (const int mix = layer.mix ? ink().records.indexOf<Mix>(layer.mix->id) : -1; mix >= 0)
+            found = m_recipes.atEnd(static_cast<std::size_t>(mix));
+        return found;
+    }
+
+    void takeRecipe(const RecipeFound& found, PredictedFilm& film) const {
+        if (!found.isComputable())
+            film.unknown =
+                "what it is made of cannot be computed: " + obstacleWords(ink(), found.problems) +
+                ".";
+        else if (found.recipe.stages.empty())
+            film.unknown = "what it is made of is not recorded.";
+        else
+            film.shares = flattened(found.recipe);
+        if (film.unknown.empty())
+            film.shareUncertainties = recordedUncertainties(ink(), found, film.shares);
     }
 
     void add(PredictedFilm film) {
@@ -124,17 +157,37 @@ private:
         const Characterisation& inks = m_wanted.model.inks;
         const double weight_gm2 = film.film.least_gm2;
         film.alone = predictedOver(m_made.paper.bands, film.shares, weight_gm2, inks);
-        m_below = filmOver(m_below, mixedOf(film.shares, inks.optics), weight_gm2);
-        film.onTop = measuredOf(m_below, inks.surface);
-        film.spread = spreadOf({inks,
-                                film.shares,
-                                {},
-                                weight_gm2,
-                                weight_gm2 * film.film.uncertainty_share,
-                                m_made.paper.bands},
+        m_stack.push_back(
+            {mixedOf(film.shares, inks.optics), weight_gm2, film.film.uncertainty_share});
+        film.onTop = stacked(m_stack);
+        film.spread = spreadOf({inks, film.shares, film.shareUncertainties, weight_gm2,
+                                weight_gm2 * film.film.uncertainty_share, m_made.paper.bands},
                                lotKindsOf(ink()));
+        m_variance += film.spread.weighing_dE00 * film.spread.weighing_dE00 +
+                      film.spread.inks_dE00.value_or(0) * film.spread.inks_dE00.value_or(0);
+        film.onTop_dE00 = std::sqrt(m_variance + filmVariance());
         if (film.recorded_D50)
             film.recorded_dE00 = deltaE00(*film.recorded_D50, labOf(film.alone, ViewingLight::D50));
+    }
+
+    Bands stacked(const std::vector<LaidFilm>& films) const {
+        Bands inside = insideOf(m_made.paper.bands, m_wanted.model.inks.surface);
+        for (const LaidFilm& film : films)
+            inside = filmOver(inside, film.ink, film.weight_gm2);
+        return measuredOf(inside, m_wanted.model.inks.surface);
+    }
+
+    // Each film of the stack in its turn made thicker by its uncertainty, the others as they are.
+    double filmVariance() const {
+        const Lab now = labOf(stacked(m_stack), ViewingLight::D50);
+        double sum = 0;
+        for (std::size_t i = 0; i < m_stack.size(); ++i) {
+            std::vector<LaidFilm> moved = m_stack;
+            moved[i].weight_gm2 *= 1 + moved[i].uncertainty_share;
+            const double off = deltaE00(now, labOf(stacked(moved), ViewingLight::D50));
+            sum += off * off;
+        }
+        return sum;
     }
 
     // Where one of several layers is not known, no colour on top of it is either.
@@ -154,9 +207,12 @@ private:
     }
 
     const PredictWanted& m_wanted;
-    MixLedger m_ledger;
+    RecipeOf m_recipes;
     Prediction m_made;
-    Bands m_below{};
+    std::vector<LaidFilm> m_stack;
+    // Of the stack, from weighing and inks: as each film alone over paper has it, which is more
+    // than what is left of it under the others.
+    double m_variance = 0;
 };
 
 }  // namespace

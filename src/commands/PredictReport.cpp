@@ -1,5 +1,6 @@
 #include "commands/PredictReport.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "base/Numbers.h"
@@ -31,7 +32,7 @@ public:
         printWrapped(m_console, "Over " + m_prediction.paper.words + " (reading " +
                                     m_prediction.paper.reading + ")");
         table("Each alone over the paper", &PredictedFilm::alone, true);
-        if (m_prediction.films.size() > 1)
+        if (m_prediction.films.size() > 1 && anyIsKnown())
             table("In printing order, over all before", &PredictedFilm::onTop, false);
         for (const PredictedFilm& film : m_prediction.films)
             if (!film.unknown.empty())
@@ -39,22 +40,28 @@ public:
         if (m_prediction.films.size() == 1 && m_prediction.films.front().unknown.empty())
             say(spreadSentence(m_ink, m_prediction.films.front().spread));
         else
-            say("Give or take: twice the standard uncertainty from the film weight and from how "
-                "well drawdowns of its inks predict one another, in ΔE00; an estimate.");
+            say("Give or take: twice the standard uncertainty from the film weight, from weighing "
+                "and from how well drawdowns of its inks predict one another, in ΔE00; an "
+                "estimate.");
         for (const std::string& note : m_prediction.notes)
             say(note);
         printHouseRules(m_console, m_ink.rules, rulesUsed);
     }
 
 private:
+    bool anyIsKnown() const {
+        return std::any_of(m_prediction.films.begin(), m_prediction.films.end(),
+                           [](const PredictedFilm& film) { return film.unknown.empty(); });
+    }
+
     void say(const std::string& words) { printParagraph(m_console, words); }
 
     void table(const std::string& heading, Bands PredictedFilm::*bands, bool isAlone) {
         m_console.out() << "\n" << m_console.emphasis(heading) << "\n";
         std::vector<Column> columns = {
             {"film"}, {"L*", Align::decimal}, {"a*", Align::decimal}, {"b*", Align::decimal}};
+        columns.push_back({"give or take", Align::decimal});
         if (isAlone) {
-            columns.push_back({"give or take", Align::decimal});
             columns.push_back({"g/m²", Align::decimal});
             columns.push_back({"off the record ΔE00", Align::decimal});
         }
@@ -71,8 +78,9 @@ private:
         const std::vector<std::string> lab =
             isKnown ? labCells(bands) : std::vector<std::string>{"not known", "", ""};
         row.insert(row.end(), lab.begin(), lab.end());
+        const double spread_dE00 = isAlone ? film.spread.together_dE00 : film.onTop_dE00;
+        row.push_back(isKnown ? giveOrTakeWords(spread_dE00) : "");
         if (isAlone) {
-            row.push_back(isKnown ? giveOrTakeWords(film.spread) : "");
             row.push_back(isKnown ? formatFixed(film.film.least_gm2, 1) : "");
             row.push_back(film.recorded_dE00 ? formatFixed(*film.recorded_dE00, 2) : "");
         }
@@ -105,7 +113,7 @@ void addPrediction(Tree& report, const InkBook& ink, const Prediction& predictio
             one.set("aloneSpectrum", treeOf(film.alone));
             one.set("onTopLab_D50", treeOf(labOf(film.onTop, ViewingLight::D50)));
             one.set("onTopSpectrum", treeOf(film.onTop));
-            one.set("spread", treeOf(ink, film.spread));
+            one.set("spread", treeOf(ink, film.spread)).set("onTop_dE00", film.onTop_dE00);
         }
         one.set("recordedReading", film.reading.empty() ? Tree() : Tree(film.reading));
         one.set("recordedLab_D50", film.recorded_D50 ? treeOf(*film.recorded_D50) : Tree());

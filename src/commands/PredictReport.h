@@ -17,11 +17,13 @@ namespace rackbook {
 struct PredictedFilm {
     std::string words;  // "layer 2, Breath of rose", "mix eel-stock-rose"
     std::vector<LotShare> shares;
+    std::vector<double> shareUncertainties;  // of each; empty where no balance is known
     FilmGiven film;
     std::string unknown;      // why it cannot be predicted; then nothing below is set
     Bands alone{};            // over the bare paper
     Bands onTop{};            // over all before it
     PredictionSpread spread;  // of it alone
+    double onTop_dE00 = 0;    // standard uncertainty of the colour over all before
     // The colour it is held to, where that was read over the same paper.
     std::string reading;
     std::optional<double> recorded_dE00;

@@ -92,11 +92,9 @@ std::vector<Shaded> asWeighed(const ShadingQuestion& question, const std::vector
     return ways;
 }
 
-void warn(Shade& shade, const InkBook& ink, const ColourModel& model, const Reading& test,
-          const Drawdown& drawdown) {
+void warn(Shade& shade, const InkBook& ink, const Reading& test) {
     shade.warnings = shade.aim.warnings;
-    if (std::find(model.readEarly.begin(), model.readEarly.end(), drawdown.id) !=
-        model.readEarly.end())
+    if (!readEarlyWords(ink, test).empty())
         shade.warnings.push_back(
             "The test was read before its days in light were over: ink that is rich in base turns "
             "while it cures. Where it is brown still, what is added now will be too little or too "
@@ -150,7 +148,7 @@ Shade shadeFor(const CommandContext& context, const BookFile& book, const InkBoo
     shade.balance = balanceGiven(context, ink.records);
     if (shade.balance)
         shade.weighed = asWeighed(question, shade.found, shade.balance->figures);
-    warn(shade, ink, model, test, drawdown);
+    warn(shade, ink, test);
     return shade;
 }
 

@@ -4,71 +4,18 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <limits>
 #include <set>
 
-#include "InventedInks.h"
-#include "support/MessageOf.h"
+#include "MatchFixture.h"
 
 namespace rackbook {
 namespace {
 
 using namespace test;
 
-constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
-
 // What a colour more has to come nearer by (ColourMatch.h).
 constexpr double worthAColour_dE00 = 0.25;
-
-const Characterisation& inks() {
-    static const Characterisation known = knownInks();
-    return known;
-}
-
-MatchQuestion questionFor(const ColourTarget& target, const std::vector<int>& colours) {
-    return {inks(), target, colours, clearBase, {}, std::nullopt, 5, 5, whitePaper()};
-}
-
-ColourTarget targetMadeOf(const std::vector<LotShare>& shares, double filmWeight_gm2 = 5) {
-    return targetOf(readingOver(whitePaper(), shares, filmWeight_gm2));
-}
-
-double shareOf(const MatchFound& found, int lot) {
-    double share = 0;
-    for (const LotShare& part : found.shares)
-        if (part.lot == lot)
-            share += part.share;
-    return share;
-}
-
-std::vector<int> coloursIn(const MatchFound& found) {
-    std::vector<int> lots;
-    for (const LotShare& part : found.shares)
-        if (part.lot >= firstInk)
-            lots.push_back(part.lot);
-    return lots;
-}
-
-// Shares 0 or more that add up to 1, each lot once and ascending; the colour is that of the shares.
-void expectSound(const MatchFound& found, const MatchQuestion& question) {
-    double sum = 0;
-    for (std::size_t i = 0; i < found.shares.size(); ++i) {
-        EXPECT_GE(found.shares[i].share, 0);
-        sum += found.shares[i].share;
-        if (i > 0) {
-            EXPECT_LT(found.shares[i - 1].lot, found.shares[i].lot);
-        }
-    }
-    EXPECT_NEAR(sum, 1, 1e-12);
-    EXPECT_GE(found.filmWeight_gm2, question.filmWeightLeast_gm2);
-    EXPECT_LE(found.filmWeight_gm2, question.filmWeightGreatest_gm2);
-    const Bands again = readingOver(question.paper, found.shares, found.filmWeight_gm2);
-    for (std::size_t band = 0; band < bandCount; ++band)
-        EXPECT_NEAR(found.predicted[band], again[band], 1e-12);
-    EXPECT_NEAR(found.miss.underD50_dE00,
-                deltaE00(question.target.lab_D50, labOf(again, ViewingLight::D50)), 1e-9);
-}
 
 // One to four inks in base, each of them enough to show.
 std::vector<LotShare> planted(std::size_t colours, Chance& chance) {
@@ -290,21 +237,18 @@ TEST(ColourMatch, LeavesOutATraceAndTakesWhatShows) {
     const auto withBlue = [](double share) {
         return targetMadeOf({{clearBase, 0.93 - share}, {coldRed, 0.07}, {deepBlue, share}});
     };
-    MatchQuestion question = questionFor(withBlue(0.0006), {coldRed, deepBlue});
+    MatchQuestion question = questionFor(withBlue(0.0003), {coldRed, deepBlue});
     const MatchFound trace = matchesFor(question, 1).at(0);
     EXPECT_EQ(coloursIn(trace), std::vector<int>{coldRed});
     // It would come nearer with blue, but not by enough.
     EXPECT_GT(trace.miss.underD50_dE00, 0.05);
     EXPECT_LT(trace.miss.underD50_dE00, worthAColour_dE00);
-    question.target = withBlue(0.004);
+    question.target = withBlue(0.0005);
     const MatchFound shown = matchesFor(question, 1).at(0);
     EXPECT_EQ(coloursIn(shown), (std::vector<int>{coldRed, deepBlue}));
-    EXPECT_NEAR(shareOf(shown, deepBlue), 0.004, 0.0002);
+    EXPECT_NEAR(shareOf(shown, deepBlue), 0.0005, 0.00002);
 }
 
-const std::vector<LotShare> plantedGrey = {
-    {clearBase, 0.86}, {coldYellow, 0.05}, {coldRed, 0.04}, {greenBlue, 0.05}};
-const std::vector<int> plantedThree = {coldYellow, coldRed, greenBlue};
 const std::vector<int> otherThree = {firstInk + 1, firstInk + 5, firstInk + 8};
 
 // Three others meet it too under D50, and no longer in other light: the spectrum tells.
@@ -346,96 +290,6 @@ TEST(ColourMatch, IsTheSameForTheSameQuestion) {
     ASSERT_EQ(one.size(), other.size());
     for (std::size_t i = 0; i < one.size(); ++i)
         EXPECT_EQ(one[i].predicted, other[i].predicted);
-}
-
-// The ΔE00 of each light by Colorimetry.h, from the spectra themselves.
-TEST(ColourTarget, TellsHowFarAColourIsInEachLight) {
-    const Bands wanted = readingOver(whitePaper(), plantedGrey, 5);
-    const Bands other = readingOver(whitePaper(), letDown(softBlack, 0.05), 5);
-    const auto apart = [&](ViewingLight light) {
-        return deltaE00(labOf(spectrumOf(wanted), light, Observer::deg2),
-                        labOf(spectrumOf(other), light, Observer::deg2));
-    };
-    const ColourMiss miss = missOf(other, targetOf(wanted));
-    EXPECT_NEAR(miss.underD50_dE00, apart(ViewingLight::D50), 1e-9);
-    EXPECT_NEAR(miss.underA_dE00.value(), apart(ViewingLight::A), 1e-9);
-    EXPECT_NEAR(miss.underFL11_dE00.value(), apart(ViewingLight::FL11), 1e-9);
-    EXPECT_EQ(missOf(wanted, targetOf(wanted)).underD50_dE00, 0);
-    // A twentieth of the mean square of the others, as the header says.
-    EXPECT_NEAR(costOf({2, 3.0, 5.0}), 4 + 0.05 * (9 + 25) / 2, 1e-12);
-    EXPECT_NEAR(costOf({2, std::nullopt, std::nullopt}), 4, 1e-12);
-}
-
-std::string refusalOf(const std::function<void(MatchQuestion&)>& spoil) {
-    MatchQuestion question = questionFor(targetMadeOf(plantedGrey), plantedThree);
-    spoil(question);
-    return messageOf<InputError>([&] { matchesFor(question, 1); });
-}
-
-TEST(ColourMatch, RefusesToMatchWithoutInks) {
-    EXPECT_EQ(refusalOf([](MatchQuestion& question) { question.colours.clear(); }),
-              "match: no ink is known that could be taken. Make and measure drawdowns of the inks "
-              "that are there.");
-}
-
-TEST(ColourMatch, RefusesWhereNoRoomIsLeftForColour) {
-    EXPECT_EQ(refusalOf([](MatchQuestion& question) { question.baseShare = 1; }),
-              "match: base and drier together are to be 100 % of the ink. Leave room for colour.");
-    EXPECT_EQ(refusalOf([](MatchQuestion& question) {
-                  question.baseShare = 0.75;
-                  question.held = {{honeyDrier, 0.5}};
-              }),
-              "match: base and drier together are to be 125 % of the ink. Leave room for colour.");
-    EXPECT_EQ(refusalOf([](MatchQuestion& question) {
-                  question.held = {{honeyDrier, 1}};
-              }),
-              "match: base and drier together are to be 100 % of the ink. Leave room for colour.");
-    EXPECT_NE(refusalOf([](MatchQuestion& question) { question.baseShare = unknown; }),
-              "(nothing was thrown)");
-}
-
-TEST(ColourMatch, RefusesAFilmOfNothing) {
-    const std::string refusal = "match: the film weight is not above 0. Give it in g/m².";
-    const double wrong[][2] = {{0, 5}, {-1, 5}, {6, 5}, {unknown, 5}, {5, unknown}};
-    for (const auto& range : wrong)
-        EXPECT_EQ(refusalOf([&](MatchQuestion& question) {
-                      question.filmWeightLeast_gm2 = range[0];
-                      question.filmWeightGreatest_gm2 = range[1];
-                  }),
-                  refusal);
-}
-
-// Shares are 0 … 1 and add up to 1, or the question is refused.
-TEST(ColourMatch, RefusesSharesThatCannotBe) {
-    EXPECT_NE(refusalOf([](MatchQuestion& question) {
-                  question.baseShare = -0.1;
-                  question.held = {{honeyDrier, 0.2}};
-              }),
-              "(nothing was thrown)");
-    EXPECT_EQ(refusalOf([](MatchQuestion& question) {
-                  question.baseShare = 0.5;
-                  question.held = {{honeyDrier, -0.2}};
-              }).substr(0, 6),
-              "match:");
-}
-
-TEST(ColourMatch, AddsUpToOneAlsoWhereAShareOfNoBaseIsFixed) {
-    MatchQuestion question = questionFor(targetMadeOf(plantedGrey), plantedThree);
-    question.base = -1;
-    question.baseShare = 0.5;
-    try {
-        for (const MatchFound& one : matchesFor(question, 3))
-            expectSound(one, question);
-    } catch (const InputError&) {
-        // To refuse it is as good.
-    }
-}
-
-TEST(ColourMatch, RefusesATargetThatIsNoNumber) {
-    EXPECT_NE(refusalOf([](MatchQuestion& question) {
-                  question.target = {{unknown, 0, 0}, std::nullopt};
-              }),
-              "(nothing was thrown)");
 }
 
 }  // namespace
