@@ -71,7 +71,8 @@ private:
             question.firstStep.push_back(0.5);
         }
         if (hasOther()) {
-            question.start.push_back(start.other);
+            question.start.push_back(
+                std::clamp(start.other, m_question.otherLeast, m_question.otherGreatest));
             question.least.push_back(m_question.otherLeast);
             question.greatest.push_back(m_question.otherGreatest);
             question.firstStep.push_back((m_question.otherGreatest - m_question.otherLeast) / 5);

@@ -15,6 +15,8 @@ namespace {
 // Later ones are learnt over earlier ones.
 constexpr LotKind inOrder[] = {LotKind::base, LotKind::modifier, LotKind::drier, LotKind::ink};
 
+constexpr double leastEffect_dE00 = 1;
+
 int rankOf(LotKind kind) {
     return static_cast<int>(std::find(std::begin(inOrder), std::end(inOrder), kind) -
                             std::begin(inOrder));
@@ -45,6 +47,27 @@ std::vector<LotShare> merged(const std::vector<LotShare>& shares) {
     for (const auto& [lot, share] : byLot)
         once.push_back({lot, share});
     return once;
+}
+
+// One reading a backing: the mean of those over it.
+std::vector<ReadingOver> meansOver(const std::vector<ReadingOver>& all) {
+    std::vector<ReadingOver> means;
+    std::vector<double> counts;
+    for (const ReadingOver& over : all) {
+        const auto same = std::find_if(means.begin(), means.end(), [&](const ReadingOver& mean) {
+            return mean.backing == over.backing;
+        });
+        if (same == means.end()) {
+            means.push_back(over);
+            counts.push_back(1);
+            continue;
+        }
+        double& count = counts[static_cast<std::size_t>(same - means.begin())];
+        count += 1;
+        for (std::size_t band = 0; band < bandCount; ++band)
+            same->film[band] += (over.film[band] - same->film[band]) / count;
+    }
+    return means;
 }
 
 // The lot that a sample tells of; -1 where there is none such.
@@ -123,6 +146,7 @@ private:
         for (const std::size_t sample : samples)
             compare(sample, off_dE00);
         found.fit = checkOf(off_dE00);
+        found.isScatteringSeen = isScatteringSeen(samples);
         checkLeftOut(found);
         m_made.lots.push_back(std::move(found));
     }
@@ -153,14 +177,28 @@ private:
                                     restOf(sample, lot), insideOf(over.backing, m_made.surface),
                                     insideOf(over.film, m_made.surface)});
         }
-        if (readings.size() > 1)
-            return fittedOptics(readings, m_made.surface);
-        // As in base of the same mass: per gram of the film's rest.
-        Bands scattering = readings.front().rest.scattering_m2g;
-        const double rest = 1 - readings.front().share;
-        for (double& band : scattering)
-            band = rest > 0 ? band / rest : 0;
-        return fittedOptics(readings, m_made.surface, scattering);
+        const bool isInk = m_kinds[static_cast<std::size_t>(lot)] == LotKind::ink;
+        return fittedOptics(readings, m_made.surface,
+                            isInk ? usualScatteringOfInk_m2g : usualScatteringOfRest_m2g);
+    }
+
+    // Over a backing that sends back less than a tenth, or in a film that would hide half of it.
+    bool isScatteringSeen(const std::vector<std::size_t>& samples) const {
+        constexpr double dark = 10;
+        constexpr double hiding = 0.5;
+        for (const std::size_t at : samples)
+            for (const ReadingOver& over : m_samples[at].over) {
+                if (xyzOf(over.backing, ViewingLight::D50).y < dark)
+                    return true;
+                const Bands overBlack =
+                    measuredOf(filmOver(Bands{}, mixedOf(m_samples[at].shares, m_made.optics),
+                                        m_samples[at].filmWeight_gm2),
+                               m_made.surface);
+                if (xyzOf(overBlack, ViewingLight::D50).y >
+                    hiding * xyzOf(over.film, ViewingLight::D50).y)
+                    return true;
+            }
+        return false;
     }
 
     void compare(std::size_t at, std::vector<double>& off_dE00) const {
@@ -202,14 +240,24 @@ private:
             inForce = fitted(found.lot, others);
             std::vector<double> its_dE00;
             compare(out, its_dE00);
+            const std::size_t lightest = lightestOf(m_samples[out]);
             found.leftOutOf.push_back(
                 {out, shareIn(m_samples[out], found.lot) * m_samples[out].filmWeight_gm2,
-                 its_dE00[lightestOf(m_samples[out])]});
+                 checkOf(its_dE00).mean_dE00, its_dE00[lightest],
+                 effectIn(m_samples[out], found.lot, m_samples[out].over[lightest])});
             off_dE00.insert(off_dE00.end(), its_dE00.begin(), its_dE00.end());
         }
         inForce = found.optics;
         if (!off_dE00.empty())
             found.leftOut = checkOf(off_dE00);
+    }
+
+    // How far the lot moves the colour of a film that was read, beside the rest of it alone.
+    double effectIn(const DrawdownSample& sample, int lot, const ReadingOver& over) const {
+        const Bands without = measuredOf(filmOver(insideOf(over.backing, m_made.surface),
+                                                  restOf(sample, lot), sample.filmWeight_gm2),
+                                         m_made.surface);
+        return deltaE00(labOf(without, ViewingLight::D50), labOf(over.film, ViewingLight::D50));
     }
 
     void checkMixes() {
@@ -228,8 +276,16 @@ private:
                 continue;
             std::vector<double> off_dE00;
             compare(i, off_dE00);
-            m_made.mixes.push_back({i, checkOf(off_dE00)});
+            const ReadingOver& over = m_samples[i].over[lightestOf(m_samples[i])];
+            const double effect = deltaE00(labOf(over.backing, ViewingLight::D50),
+                                           labOf(over.film, ViewingLight::D50));
+            m_made.mixes.push_back({i, checkOf(off_dE00), effect});
         }
+        double sum = 0;
+        for (const MixCheck& mix : m_made.mixes)
+            sum += std::pow(mix.check.mean_dE00 / std::max(mix.effect_dE00, leastEffect_dE00), 2);
+        if (!m_made.mixes.empty())
+            m_made.mixRelativeError = std::sqrt(sum / static_cast<double>(m_made.mixes.size()));
     }
 
     const std::vector<DrawdownSample>& m_samples;
@@ -239,6 +295,18 @@ private:
 };
 
 }  // namespace
+
+std::optional<double> LotOptics::relativeError() const {
+    double sum = 0;
+    for (const LeftOutDrawdown& one : leftOutOf) {
+        // A drawdown in which the lot does next to nothing says nothing of it.
+        const double error = one.overLightest_dE00 / std::max(one.effect_dE00, leastEffect_dE00);
+        sum += error * error;
+    }
+    return leftOutOf.empty()
+               ? std::nullopt
+               : std::optional(std::sqrt(sum / static_cast<double>(leftOutOf.size())));
+}
 
 const LotOptics* Characterisation::of(int lot) const {
     const auto found = std::find_if(lots.begin(), lots.end(),
@@ -251,8 +319,10 @@ Characterisation characterise(const std::vector<DrawdownSample>& samples,
     for (const DrawdownSample& sample : samples)
         requireUsable(sample, lotKinds.size());
     std::vector<DrawdownSample> once = samples;
-    for (DrawdownSample& sample : once)
+    for (DrawdownSample& sample : once) {
         sample.shares = merged(sample.shares);
+        sample.over = meansOver(sample.over);
+    }
     return Learning(once, lotKinds, surface).run();
 }
 

@@ -16,7 +16,6 @@ namespace rackbook {
 
 // One reading of a drawdown, and that of the bare backing; both as measured.
 struct ReadingOver {
-    std::string reading;  // id
     Bands backing{};
     Bands film{};
 };
@@ -30,7 +29,7 @@ struct DrawdownSample {
 
 enum class OpticsSource {
     fitted,       // K and S by least squares
-    oneReading,   // K alone; S is taken as in base of the same mass
+    oneReading,   // K alone; S is held at what is usual for its kind
     takenAsClear  // a base, drier or modifier without drawdowns: K and S taken as nothing
 };
 
@@ -44,8 +43,12 @@ struct PredictionCheck {
 // One drawdown predicted from the others of its lot.
 struct LeftOutDrawdown {
     std::size_t sample = 0;
-    double laid_gm2 = 0;           // of the lot: its share of the film weight
-    double overLightest_dE00 = 0;  // of its readings, the one over the lightest backing, like paper
+    double laid_gm2 = 0;  // of the lot: its share of the film weight
+    double mean_dE00 = 0;
+    // Of its readings, the one over the lightest backing, like paper: how far off the prediction
+    // is, and how far the lot itself moves the colour there.
+    double overLightest_dE00 = 0;
+    double effect_dE00 = 0;
 };
 
 struct LotOptics {
@@ -57,18 +60,31 @@ struct LotOptics {
     // Each drawdown predicted from the others; nothing where the others leave nothing to fit.
     std::optional<PredictionCheck> leftOut;
     std::vector<LeftOutDrawdown> leftOutOf;  // that it is made of
-    PredictionCheck fit;                     // the drawdowns themselves
+    // How well it is known, as a share of what it does to a colour: root mean square of error over
+    // effect of the drawdowns left out. Nothing where none could be.
+    std::optional<double> relativeError() const;
+    PredictionCheck fit;  // the drawdowns themselves
+    // Whether S shows in what was read: over a dark backing too, or in a film that hides.
+    bool isScatteringSeen = false;
 };
 
 struct MixCheck {
     std::size_t sample = 0;
     PredictionCheck check;
+    double effect_dE00 = 0;  // how far the film is from its lightest backing
 };
+
+// What S is pulled to where readings do not tell, in m²/g: a film of 10 g/m² would look milky over
+// black with ink, almost clear with base (our guesses, no source).
+constexpr double usualScatteringOfInk_m2g = 1e-2;
+constexpr double usualScatteringOfRest_m2g = 1e-3;
 
 struct Characterisation {
     FilmSurface surface;
-    std::vector<LotOptics> lots;    // those that are known, by lot
-    std::vector<MixCheck> mixes;    // drawdowns of several inks: none was fitted to them
+    std::vector<LotOptics> lots;  // those that are known, by lot
+    std::vector<MixCheck> mixes;  // drawdowns of several inks: none was fitted to them
+    // Root mean square of error over effect of those; nothing where there are none.
+    std::optional<double> mixRelativeError;
     std::vector<InkOptics> optics;  // by position of the lot; nothing does anything where unknown
 
     // Nothing where the lot is not known.
@@ -77,7 +93,8 @@ struct Characterisation {
 
 // A drawdown tells of a lot where that is the only one of its kind in it and no lot of a later kind
 // is: bases first, then modifiers, driers, inks. Drawdowns that hold inks which stay unknown are
-// left out. Throws InputError naming the drawdown where a film weight or a share is wrong.
+// left out. Readings of one drawdown over one backing count as one, their mean. Throws InputError
+// naming the drawdown where a film weight or a share is wrong.
 Characterisation characterise(const std::vector<DrawdownSample>& samples,
                               const std::vector<LotKind>& lotKinds, const FilmSurface& surface);
 

@@ -130,8 +130,17 @@ private:
             if (!isWorthItsColours(one, found))
                 continue;
             matches.push_back(foundWith(one.tried));
+            matches.back().opacity = opacityOf(matches.back());
         }
         return matches;
+    }
+
+    double opacityOf(const MatchFound& found) const {
+        const Bands overBlack = measuredOf(
+            filmOver(Bands{}, mixedOf(found.shares, m_question.inks.optics), found.filmWeight_gm2),
+            m_question.inks.surface);
+        const double y = xyzOf(found.predicted, ViewingLight::D50).y;
+        return y > 0 ? xyzOf(overBlack, ViewingLight::D50).y / y : 1;
     }
 
     // The squares of what is made least are compared by their roots, which are about ΔE00.

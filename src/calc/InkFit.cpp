@@ -1,6 +1,7 @@
 #include "calc/InkFit.h"
 
 #include <cmath>
+#include <optional>
 
 #include "calc/Minimum.h"
 
@@ -11,9 +12,6 @@ namespace {
 // What stands for nothing on a scale of logarithms, and more than any ink does, in m²/g.
 constexpr double least_m2g = 1e-7;
 constexpr double greatest_m2g = 30;
-// What holds where readings do not tell: a film of 10 g/m² would send back a tenth over black, half
-// of it lost in most inks (our guess, no source).
-constexpr double usualScattering_m2g = 1e-2;
 // A factor of e away from the usual costs as much as one reading 1e-3 off in its cube root, about
 // what instruments repeat to.
 constexpr double pullToUsual = 1e-6;
@@ -21,6 +19,7 @@ constexpr double pullToUsual = 1e-6;
 struct BandFit {
     const std::vector<FilmReading>& readings;
     const FilmSurface& surface;
+    double usualScattering_m2g;
     std::size_t band;
 
     // Sum of squares with the optics exp(at).
@@ -80,13 +79,13 @@ FilmOptics fittedAt(const BandFit& fit, const std::optional<double>& heldLogScat
 }  // namespace
 
 InkOptics fittedOptics(const std::vector<FilmReading>& readings, const FilmSurface& surface,
-                       const std::optional<Bands>& scattering_m2g) {
+                       double usualScattering_m2g) {
+    std::optional<double> held;
+    if (readings.size() == 1)
+        held = std::log(usualScattering_m2g);
     InkOptics optics;
     for (std::size_t band = 0; band < bandCount; ++band) {
-        std::optional<double> held;
-        if (scattering_m2g)
-            held = std::log(std::max(least_m2g, (*scattering_m2g)[band]));
-        const FilmOptics found = fittedAt({readings, surface, band}, held);
+        const FilmOptics found = fittedAt({readings, surface, usualScattering_m2g, band}, held);
         optics.absorption_m2g[band] = found.absorption;
         optics.scattering_m2g[band] = found.scattering;
     }

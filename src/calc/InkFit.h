@@ -19,10 +19,10 @@ struct FilmReading {
 
 // Band by band the K and S, 0 or more, with which the films come out nearest to their readings:
 // least squares of the cube roots of the reflectances as measured, which go as lightness does.
-// Films so dark or so clear that S makes no difference leave it to a weak pull towards 0.01 m²/g.
-// With `scattering_m2g` given, S is held there and only K is fitted, as one reading allows no more.
-// Pre: one reading or more; the surface is usable.
+// Films so dark or so clear that S makes no difference leave it to a weak pull towards
+// `usualScattering_m2g`, above 0. One reading allows no more than K: S is then held there. Pre: one
+// reading or more; the surface is usable.
 InkOptics fittedOptics(const std::vector<FilmReading>& readings, const FilmSurface& surface,
-                       const std::optional<Bands>& scattering_m2g = std::nullopt);
+                       double usualScattering_m2g);
 
 }  // namespace rackbook

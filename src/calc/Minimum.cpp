@@ -22,7 +22,10 @@ struct Search {
 // Exceptions must not cross the C library.
 double valueAt(unsigned count, const double* x, double*, void* data) {
     auto& search = *static_cast<Search*>(data);
-    const std::vector<double> at(x, x + count);
+    // The optimiser works in steps of its own, and may come out beyond a bound by rounding.
+    std::vector<double> at(x, x + count);
+    for (std::size_t i = 0; i < at.size(); ++i)
+        at[i] = std::clamp(at[i], search.question.least[i], search.question.greatest[i]);
     try {
         const double value = search.question.value(at);
         if (value < search.best.value)

@@ -22,14 +22,31 @@ public:
     }
 
     double byWeighing() const {
+        const auto largest = std::max_element(
+            m_question.shares.begin(), m_question.shares.end(),
+            [](const LotShare& a, const LotShare& b) { return a.share < b.share; });
+        const auto filler = static_cast<std::size_t>(largest - m_question.shares.begin());
         double sum = 0;
         for (std::size_t i = 0; i < m_question.shareUncertainties.size(); ++i) {
+            if (i == filler)
+                continue;
             const double off = std::max(byShare(i, m_question.shareUncertainties[i]),
                                         byShare(i, -m_question.shareUncertainties[i]));
             sum += off * off;
         }
         return std::sqrt(sum);
     }
+
+    // How far the colour is from that of the same film with nothing in the place of one lot.
+    double without(int lot) const {
+        std::vector<LotShare> shares;
+        for (const LotShare& part : m_question.shares)
+            if (part.lot != lot)
+                shares.push_back(part);
+        return distanceTo(shares, m_question.filmWeight_gm2);
+    }
+
+    double fromPaper() const { return distanceTo({}, m_question.filmWeight_gm2); }
 
 private:
     Lab colourOf(const std::vector<LotShare>& shares, double filmWeight_gm2) const {
@@ -57,16 +74,13 @@ private:
     Lab m_colour;
 };
 
-// The error of the left-out drawdown that is most like it, by the ratio of what they lay down.
-double errorAt(const LotOptics& known, double laid_gm2) {
-    const auto farness = [&](const LeftOutDrawdown& one) {
-        return std::abs(std::log(one.laid_gm2 / laid_gm2));
-    };
-    return std::min_element(known.leftOutOf.begin(), known.leftOutOf.end(),
-                            [&](const LeftOutDrawdown& a, const LeftOutDrawdown& b) {
-                                return farness(a) < farness(b);
-                            })
-        ->overLightest_dE00;
+std::optional<double> worstRelativeError(const Characterisation& inks,
+                                         const std::vector<LotKind>& lotKinds) {
+    std::optional<double> worst;
+    for (const LotOptics& lot : inks.lots)
+        if (lotKinds[static_cast<std::size_t>(lot.lot)] == LotKind::ink && lot.relativeError())
+            worst = std::max(worst.value_or(0), *lot.relativeError());
+    return worst;
 }
 
 }  // namespace
@@ -76,18 +90,27 @@ PredictionSpread spreadOf(const SpreadQuestion& question, const std::vector<LotK
     PredictionSpread spread;
     spread.filmWeight_dE00 = moved.byFilmWeight();
     spread.weighing_dE00 = moved.byWeighing();
+    const std::optional<double> worst = worstRelativeError(question.inks, lotKinds);
+    double variance = 0;
+    int inks = 0;
     for (const LotShare& part : question.shares) {
         const LotOptics* known = question.inks.of(part.lot);
         if (part.share > 0 && known && known->source == OpticsSource::takenAsClear)
             spread.takenAsClear.push_back(part.lot);
-        if (lotKinds[static_cast<std::size_t>(part.lot)] != LotKind::ink || part.share <= 0)
+        if (part.share <= 0)
             continue;
-        if (known && known->leftOut)
-            spread.inks_dE00 = std::max(spread.inks_dE00.value_or(0),
-                                        errorAt(*known, part.share * question.filmWeight_gm2));
-        else
+        const bool isInk = lotKinds[static_cast<std::size_t>(part.lot)] == LotKind::ink;
+        inks += isInk ? 1 : 0;
+        const std::optional<double> error = known ? known->relativeError() : std::nullopt;
+        if (!error && isInk)
             spread.uncheckedInks.push_back(part.lot);
+        const double assumed = isInk ? worst.value_or(0) : 0;
+        variance += std::pow(error.value_or(assumed) * moved.without(part.lot), 2);
     }
+    if (inks > 1)
+        variance += std::pow(question.inks.mixRelativeError.value_or(0) * moved.fromPaper(), 2);
+    if (worst)
+        spread.inks_dE00 = std::sqrt(variance);
     spread.together_dE00 =
         std::hypot(spread.filmWeight_dE00, spread.weighing_dE00, spread.inks_dE00.value_or(0));
     return spread;

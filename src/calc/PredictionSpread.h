@@ -22,16 +22,18 @@ struct SpreadQuestion {
 struct PredictionSpread {
     double filmWeight_dE00 = 0;
     double weighing_dE00 = 0;
-    // How far off the drawdown of an ink that lays down most nearly as much of it was, predicted
-    // from the others of that ink; the largest of the inks in it. Nothing where none could be
-    // checked so.
+    // For each lot, how far it moves the colour, times how well it is known (relativeError); of
+    // several inks also how far they move it together, times how well drawdowns of mixes are
+    // predicted; root of the sum of squares. An ink that could not be checked counts as the worst
+    // known of the studio's. Nothing where no ink of the studio's could be.
     std::optional<double> inks_dE00;
-    std::vector<int> uncheckedInks;  // lots
+    std::vector<int> uncheckedInks;  // lots in it
     std::vector<int> takenAsClear;   // lots that were never measured
     double together_dE00 = 0;        // root of the sum of squares (JCGM 100:2008, 5.1.2)
 };
 
 // One cause after the other is moved by its uncertainty, up and down; the larger distance counts.
+// Of the shares, the largest follows from the others.
 PredictionSpread spreadOf(const SpreadQuestion& question, const std::vector<LotKind>& lotKinds);
 
 }  // namespace rackbook

@@ -11,8 +11,8 @@ namespace {
 constexpr double minutesPerDegree = 4;
 constexpr double halfDay_min = 12 * 60;
 
-// Of the sun's upper edge above the horizon that is seen, without units of meaning but its sign.
-double aboveHorizon(const GeoPoint& place, double minutes) {
+// How far the sun's upper edge stands above the horizon that is seen; 0 at sunrise and sunset.
+double edge_deg(const GeoPoint& place, double minutes) {
     constexpr double refractionAtHorizon_deg = 34.0 / 60;
     constexpr double radiusAt1AU_deg = 959.63 / 3600;
     const SunPosition sun = sunAt(place, {minutes});
@@ -26,7 +26,7 @@ UtcTime noonOf(const GeoPoint& place, const UtcTime& time) {
     const double longitude_min = minutesPerDegree * place.longitude_deg;
     const double day = std::floor((time.minutes + longitude_min) / day_min);
     double noon = day * day_min + halfDay_min - longitude_min;
-    // The hour angle runs almost evenly; two steps leave less than a millisecond.
+    // The hour angle runs almost evenly; each step leaves less than a thousandth of the one before.
     for (int step = 0; step < 3; ++step)
         noon -= minutesPerDegree * sunAt(place, {noon}).hourAngle_deg;
     return {noon};
@@ -35,10 +35,10 @@ UtcTime noonOf(const GeoPoint& place, const UtcTime& time) {
 // Pre: the sun is up at one end and not at the other.
 UtcTime crossing(const GeoPoint& place, double from, double to) {
     constexpr double precise_min = 0.001;
-    const bool upAtFrom = aboveHorizon(place, from) > 0;
+    const bool upAtFrom = edge_deg(place, from) > 0;
     while (to - from > precise_min) {
         const double middle = (from + to) / 2;
-        if ((aboveHorizon(place, middle) > 0) == upAtFrom)
+        if ((edge_deg(place, middle) > 0) == upAtFrom)
             from = middle;
         else
             to = middle;
@@ -49,8 +49,8 @@ UtcTime crossing(const GeoPoint& place, double from, double to) {
 // Half a day has one crossing at most: between midnight and noon the sun climbs all the time, or,
 // within 0.1° of a pole, moves one way.
 void addHalf(SunDay& day, const GeoPoint& place, double from, double to) {
-    const bool upBefore = aboveHorizon(place, from) > 0;
-    const bool upAfter = aboveHorizon(place, to) > 0;
+    const bool upBefore = edge_deg(place, from) > 0;
+    const bool upAfter = edge_deg(place, to) > 0;
     if (upBefore == upAfter) {
         day.daylight_min += upBefore ? to - from : 0;
         return;

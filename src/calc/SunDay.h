@@ -9,8 +9,8 @@ namespace rackbook {
 
 // One solar day: from 12 h before noon to 12 h after it.
 struct SunDay {
-    UtcTime noon;                   // when the sun crosses the meridian
-    double noonElevation_deg = 0;   // with refraction
+    UtcTime noon;                    // when the sun crosses the meridian
+    double noonElevation_deg = 0;    // with refraction
     std::optional<UtcTime> sunrise;  // none where the sun does not come up in this day
     std::optional<UtcTime> sunset;
     double daylight_min = 0;  // 0 … 1440, from sunrise to sunset or what of it is in the day

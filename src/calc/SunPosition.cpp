@@ -123,10 +123,9 @@ SunPosition sunAt(const GeoPoint& place, const UtcTime& time) {
     const double day_min = static_cast<double>(minutesPerDay);
     const double days = time.minutes / day_min - daysToJ2000;
     const ApparentSun sun = apparentSun((days + deltaT_min / day_min) / daysPerCentury);
-    const double hourAngle =
-        std::remainder(meanSiderealTime_deg(days) + sun.equinoxes_deg + place.longitude_deg -
-                           sun.rightAscension_deg,
-                       360);
+    const double hourAngle = std::remainder(meanSiderealTime_deg(days) + sun.equinoxes_deg +
+                                                place.longitude_deg - sun.rightAscension_deg,
+                                            360);
     // The direction to the sun on the axes of the place.
     const double equatorial = cosine(sun.declination_deg) * cosine(hourAngle);
     const double polar = sine(sun.declination_deg);

@@ -17,6 +17,9 @@ namespace {
 
 const std::vector<std::string> rulesUsed = {"surfaceOuterReflection", "surfaceInnerReflection"};
 
+// A fit this far off is no noise: a unit, a film weight or a name is wrong (our guess, no source).
+constexpr double disagreeing_dE00 = 3;
+
 std::string dE00Words(double value) {
     return formatFixed(value, 2);
 }
@@ -24,9 +27,12 @@ std::string dE00Words(double value) {
 std::string sourceWords(const LotOptics& lot) {
     switch (lot.source) {
         case OpticsSource::fitted:
-            return lot.leftOut ? "" : "nothing left to check it with";
+            if (!lot.leftOut)
+                return "nothing left to check it with";
+            return lot.fit.mean_dE00 > disagreeing_dE00 ? "its drawdowns disagree: look at each"
+                                                        : "";
         case OpticsSource::oneReading:
-            return "one reading: taken to scatter as base does";
+            return "one reading: how it scatters is assumed";
         case OpticsSource::takenAsClear:
             break;
     }
@@ -39,6 +45,14 @@ public:
         : m_console(console), m_ink(ink), m_model(model) {}
 
     void printAll() {
+        if (m_model.samples.empty()) {
+            printWrapped(m_console,
+                         "No lot is known by its drawdowns yet. Draw inks down at full strength "
+                         "and let down, measure them and the bare paper, and record the spectra: "
+                         "rackbook enter drawdown, rackbook take-readings.");
+            unusedTable();
+            return;
+        }
         lotsTable();
         say("Fit: ΔE00 under D50 between the drawdowns and what K and S give for them. Left out: "
             "each drawdown predicted from the others, on average and at most; this is how far "
@@ -85,7 +99,7 @@ private:
                           lot.leftOut ? dE00Words(lot.leftOut->mean_dE00) : "",
                           lot.leftOut ? dE00Words(lot.leftOut->most_dE00) : "", sourceWords(lot)});
         }
-        m_console.out() << table.text(m_console.width(), "No lot is known by its drawdowns.");
+        m_console.out() << table.text(m_console.width(), "");
     }
 
     void mixesTable() {
@@ -100,12 +114,12 @@ private:
     }
 
     void unusedTable() {
-        if (m_model.leftOut.empty())
+        if (m_model.unused.empty())
             return;
-        m_console.out() << "\n" << m_console.emphasis("Drawdowns that teach nothing") << "\n";
-        Table table({{"drawdown"}, {"why"}});
-        for (const DrawdownLeftOut& one : m_model.leftOut)
-            table.addRow({one.drawdown, one.why});
+        m_console.out() << "\n" << m_console.emphasis("Readings that teach nothing") << "\n";
+        Table table({{"reading"}, {"of drawdown"}, {"why"}});
+        for (const UnusedReading& one : m_model.unused)
+            table.addRow({one.reading, one.drawdown, one.why});
         m_console.out() << table.text(m_console.width(), "");
     }
 
@@ -115,11 +129,19 @@ private:
                 joined(m_model.readEarly) + ".");
     }
 
+    static std::string leftOutWords(const LotOptics& lot, std::size_t sample) {
+        for (const LeftOutDrawdown& one : lot.leftOutOf)
+            if (one.sample == sample)
+                return dE00Words(one.mean_dE00);
+        return "";
+    }
+
     void drawdownsTable(const LotOptics& lot) {
         Table table({{"drawdown"},
                      {"% of the lot", Align::decimal},
                      {"g/m²", Align::decimal},
-                     {"readings", Align::right}});
+                     {"readings", Align::right},
+                     {"left out", Align::decimal}});
         for (const std::size_t at : lot.samples) {
             const DrawdownSample& sample = m_model.samples[at];
             double share = 0;
@@ -127,10 +149,15 @@ private:
                 if (part.lot == lot.lot)
                     share += part.share;
             table.addRow({sample.drawdown, formatFixed(share * 100, 2),
-                          formatShortest(sample.filmWeight_gm2),
-                          std::to_string(sample.over.size())});
+                          formatShortest(sample.filmWeight_gm2), std::to_string(sample.over.size()),
+                          leftOutWords(lot, at)});
         }
         m_console.out() << "\n" << table.text(m_console.width(), "It has no drawdowns.");
+        if (const std::optional<double> error = lot.relativeError())
+            say("Left out: ΔE00 of each drawdown predicted from the others. Of what the ink does "
+                "to "
+                "a colour, that is " +
+                formatFixed(100 * *error, 1) + " % on average over its lightest backings.");
     }
 
     Console& m_console;
@@ -157,7 +184,16 @@ Tree treeOf(const LotOptics& lot, const InkBook& ink, const ColourModel& model) 
         drawdowns.add(model.samples[sample].drawdown);
     tree.set("drawdowns", std::move(drawdowns)).set("readings", lot.readings);
     tree.set("fit", lot.samples.empty() ? Tree() : treeOf(std::optional(lot.fit)));
-    tree.set("leftOut", treeOf(lot.leftOut));
+    tree.set("leftOut", treeOf(lot.leftOut)).set("scatteringSeen", lot.isScatteringSeen);
+    tree.set("relativeError", lot.relativeError() ? Tree(*lot.relativeError()) : Tree());
+    Tree leftOutOf = Tree::array();
+    for (const LeftOutDrawdown& one : lot.leftOutOf)
+        leftOutOf.add(Tree::object()
+                          .set("drawdown", model.samples[one.sample].drawdown)
+                          .set("mean_dE00", one.mean_dE00)
+                          .set("overLightest_dE00", one.overLightest_dE00)
+                          .set("effect_dE00", one.effect_dE00));
+    tree.set("leftOutDrawdowns", std::move(leftOutOf));
     Tree absorption = Tree::array();
     Tree scattering = Tree::array();
     for (std::size_t band = 0; band < bandCount; ++band) {
@@ -183,9 +219,12 @@ void addModel(Tree& report, const InkBook& ink, const ColourModel& model, int on
                       .set("check", treeOf(std::optional(mix.check))));
     report.set("mixes", std::move(mixes));
     Tree unused = Tree::array();
-    for (const DrawdownLeftOut& one : model.leftOut)
-        unused.add(Tree::object().set("drawdown", one.drawdown).set("why", one.why));
-    report.set("drawdownsLeftOut", std::move(unused));
+    for (const UnusedReading& one : model.unused)
+        unused.add(Tree::object()
+                       .set("reading", one.reading)
+                       .set("drawdown", one.drawdown)
+                       .set("why", one.why));
+    report.set("unusedReadings", std::move(unused));
     Tree early = Tree::array();
     for (const std::string& drawdown : model.readEarly)
         early.add(drawdown);
@@ -200,6 +239,10 @@ ExitCode run(CommandContext& context) {
     if (const std::optional<std::string> lot = context.arguments.value("lot"))
         only = ink.records.indexOf<Lot>(recordNamed<Lot>(book, *lot).id);
     const ColourModel model = colourModelOf(ink);
+    if (only >= 0 && !model.inks.of(only))
+        throw InputError("lot " + lotAt(ink, only).id, "no drawdown tells what it does to light",
+                         "Make drawdowns of it, full strength and let down, and measure them over "
+                         "a paper that was measured too.");
     if (context.arguments.has("json")) {
         Tree report = newReport("characterise");
         addModel(report, ink, model, only);
@@ -211,12 +254,7 @@ ExitCode run(CommandContext& context) {
         report.printAll();
         return ExitCode::success;
     }
-    const LotOptics* known = model.inks.of(only);
-    if (!known)
-        throw InputError("lot " + lotAt(ink, only).id, "no drawdown tells what it does to light",
-                         "Make drawdowns of it, full strength and let down, and measure them over "
-                         "a paper that was measured too.");
-    report.printOne(*known);
+    report.printOne(*model.inks.of(only));
     return ExitCode::success;
 }
 
@@ -232,9 +270,11 @@ Command characteriseCommand() {
         "how much a gram of each lot on a square metre absorbs (K) and scatters (S) at every "
         "wavelength, by the film theory of Kubelka and Munk with Saunderson's correction for the "
         "surface. Base, driers and modifiers are characterised as inks are; one that was never "
-        "measured is taken as clear, and the table says so. Two drawdowns of a lot fix K and S; "
-        "from three on each can be predicted from the others, which shows how good it is. Over "
-        "black as well as white, S is known better. A paper's reading belongs to a drawdown where "
+        "measured is taken as clear, and the table says so. Two readings of a lot, over two "
+        "backings or of two strengths, fix K and S; where two are left without a drawdown, that "
+        "can "
+        "be predicted from them, which shows how good it is. How an ink scatters shows over black "
+        "only, or in films that hide. A paper's reading belongs to a drawdown where "
         "its words are those of the drawdown's substrate; where it has one over white and one "
         "over black, the reading with the same backing counts.\n\nWith LOT: its K and S.";
     spec.positionals = {{"lot", "Id of one lot.", false}};

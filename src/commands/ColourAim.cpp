@@ -75,22 +75,35 @@ public:
         } else {
             aim.words = titleOf(m_ink, layer);
             if (const Edition* edition = m_ink.records.find(layer.edition))
-                aim.paper = edition->paper;
-            predictFrom(sharesOfLayer(m_ink, MixLedger(ledgerByLot(m_ink.history, m_asOf)), layer),
-                        aim);
+                aim.paper.paper = edition->paper;
+            predictFrom(sharesOfRecipe(layer), aim);
         }
         aim.layer = m_ink.records.indexOf<Layer>(layer.id);
         return aim;
     }
 
-    ColourAim atMix(int mix) const {
+    // As its latest drawdown was read, where the mix is still as it was then.
+    ColourAim atMix(int mix) {
+        const std::string words =
+            "mix " + mixAt(m_ink, mix).id + " (" + mixAt(m_ink, mix).name + ")";
+        const Reading* reading = readingOfMix(m_ink, mixAt(m_ink, mix).id);
+        if (reading && !changedSince(m_ink, *reading, m_asOf))
+            return atReading(*reading, words);
         ColourAim aim;
-        aim.words = "mix " + mixAt(m_ink, mix).id + " (" + mixAt(m_ink, mix).name + ")";
+        aim.words = words;
         predictFrom(sharesOfMix(m_ink, mix, m_asOf), aim);
         return aim;
     }
 
 private:
+    std::optional<std::vector<LotShare>> sharesOfRecipe(const Layer& layer) const {
+        const RecipeFound found =
+            recipeOfLayer(m_ink, RecipeOf(m_ink.history, recipeMixesOf(m_ink), m_asOf), layer);
+        if (!found.isComputable() || found.recipe.stages.empty())
+            return std::nullopt;
+        return flattened(found.recipe);
+    }
+
     void predictFrom(std::optional<std::vector<LotShare>> shares, ColourAim& aim) const {
         if (!shares) {
             aim.noColour = "no colour is recorded for it, and what it is made of is not known";
@@ -105,18 +118,29 @@ private:
     }
 
     void addCircumstances(const Reading& reading, ColourAim& aim) {
-        aim.paper = reading.paper;
+        aim.paper = {reading.paper, reading.backing};
+        if (leavesGlossOpen(reading))
+            aim.warnings.push_back("Reading " + reading.id + " was taken with a sphere (" +
+                                   *reading.geometry +
+                                   "), and it is not said whether with the gloss: taken as "
+                                   "without. Write di:8 or de:8.");
+        if (seesGloss(reading))
+            aim.warnings.push_back("Reading " + reading.id + " was taken with the gloss (" +
+                                   *reading.geometry +
+                                   "): what the surface sends back at once, by the house rule, is "
+                                   "taken off.");
         if (const Drawdown* drawdown = m_ink.records.find(reading.drawdown)) {
-            aim.paper = drawdown->substrate;
+            aim.paper.paper = drawdown->substrate;
             aim.filmWeight_gm2 = drawdown->filmWeight_gm2;
             if (std::string words = readEarlyWords(m_ink, reading); !words.empty())
                 aim.warnings.push_back(std::move(words));
         }
         if (const Impression* sheet = m_ink.records.find(reading.impression)) {
             if (const Edition* edition = m_ink.records.find(sheet->edition))
-                aim.paper = edition->paper;
+                aim.paper.paper = edition->paper;
             if (std::string words = notReturnedWords(m_book, reading); !words.empty())
                 aim.warnings.push_back(std::move(words));
+            aim.ofPrint = true;
         }
     }
 
@@ -135,8 +159,8 @@ private:
     const std::optional<std::string> nearest = nearestName(words, ids);
     throw UsageError("the book has no reading, drawdown, layer or mix \"" + excerpt(words) + "\"",
                      nearest ? "Did you mean " + *nearest + "?"
-                             : "rackbook list reading shows the readings; a layer is named as "
-                               "FER 1.");
+                             : "rackbook list reading shows the readings; a layer is named by the "
+                               "edition's code and its place, such as EEL 1.");
 }
 
 }  // namespace
@@ -172,6 +196,11 @@ ColourAim colourAimNamed(const ColourBook& colours, const std::string& words,
         return aiming.atLayer(*named);
     if (const int mix = ink.records.indexOf<Mix>(words); mix >= 0)
         return aiming.atMix(mix);
+    for (const Edition& edition : ink.records.of<Edition>())
+        if (edition.code == words || edition.id == words)
+            throw UsageError(
+                "it is not said which layer of " + edition.code,
+                "Give its place in the printing order, such as " + edition.code + " 1.");
     refuseUnknown(ink, words);
 }
 

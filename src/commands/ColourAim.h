@@ -30,8 +30,9 @@ struct ColourAim {
     std::vector<LotShare> shares;
     // Why there is neither: "no colour is recorded for it, and …". Empty where there is.
     std::string noColour;
-    std::optional<std::string> paper;      // what the reading was taken over
+    PaperWanted paper;                     // what the reading was taken over
     std::optional<double> filmWeight_gm2;  // of the drawdown that was read
+    bool ofPrint = false;                  // read on an impression
     std::vector<std::string> warnings;     // whole sentences
 };
 

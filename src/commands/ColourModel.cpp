@@ -1,11 +1,14 @@
 #include "commands/ColourModel.h"
 
 #include <algorithm>
+#include <cctype>
 #include <limits>
 #include <map>
 #include <memory>
 
 #include "base/Error.h"
+#include "base/Text.h"
+#include "calc/MixLedger.h"
 #include "calc/Spectrum.h"
 #include "commands/MixAgainPlan.h"
 
@@ -79,8 +82,11 @@ public:
     }
 
 private:
-    void leaveOut(const Drawdown& drawdown, const std::string& why) {
-        m_model.leftOut.push_back({drawdown.id, why});
+    void leaveOut(const Drawdown& drawdown, const std::vector<const Reading*>& readings,
+                  const std::string& why) {
+        for (const Reading* reading : readings)
+            if (spectrumIn(*reading))
+                m_model.unused.push_back({reading->id, drawdown.id, why});
     }
 
     void gather(const Drawdown& drawdown, const std::vector<const Reading*>& readings) {
@@ -95,11 +101,12 @@ private:
         if (!hasSpectrum)
             return;
         if (!drawdown.filmWeight_gm2) {
-            leaveOut(drawdown, "its film weight is not recorded");
+            leaveOut(drawdown, readings, "its film weight is not recorded");
             return;
         }
         if (!shares) {
-            leaveOut(drawdown, "what " + drawdown.mix->id + " was made of is not known");
+            leaveOut(drawdown, readings,
+                     "what " + drawdown.mix->id + " was made of on that day is not known");
             return;
         }
         DrawdownSample sample{drawdown.id, *shares, *drawdown.filmWeight_gm2, {}};
@@ -113,15 +120,15 @@ private:
     void addReading(const Drawdown& drawdown, const Reading& reading, DrawdownSample& sample) {
         const Reading* backing = paperReading(m_ink, drawdown.substrate, reading.backing);
         if (!backing) {
-            leaveOut(drawdown, "no reading of its bare substrate holds a spectrum (" +
-                                   drawdown.substrate + ")");
+            leaveOut(drawdown, {&reading},
+                     "no spectrum of its bare paper over the same backing is recorded (" +
+                         drawdown.substrate + ")");
             return;
         }
         try {
-            sample.over.push_back(
-                {reading.id, bandsIn(*backing, m_surface), bandsIn(reading, m_surface)});
+            sample.over.push_back({bandsIn(*backing, m_surface), bandsIn(reading, m_surface)});
         } catch (const InputError& error) {
-            leaveOut(drawdown, error.what());
+            leaveOut(drawdown, {&reading}, error.what());
         }
     }
 
@@ -134,6 +141,15 @@ private:
 
 CivilMinute whenTaken(const Reading& reading) {
     return reading.takenOn ? reading.takenOn->latest() : std::numeric_limits<CivilMinute>::min();
+}
+
+// Small letters, digits and colons of the geometry.
+std::string plainGeometry(const Reading& reading) {
+    std::string plain;
+    for (const char c : reading.geometry.value_or(""))
+        if (std::isalnum(static_cast<unsigned char>(c)) || c == ':')
+            plain += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    return plain;
 }
 
 }  // namespace
@@ -170,28 +186,104 @@ const Reading* paperReading(const InkBook& ink, const std::string& paper,
         return fits != bestFits ? fits : whenTaken(reading) > whenTaken(*best);
     };
     for (const Reading& reading : ink.records.of<Reading>())
-        if (reading.paper == paper && spectrumIn(reading) && (!best || isBetter(reading)))
+        if (reading.paper == paper && spectrumIn(reading) &&
+            (!backing || !reading.backing || reading.backing == backing) &&
+            (!best || isBetter(reading)))
             best = &reading;
     return best;
+}
+
+bool seesGloss(const Reading& reading) {
+    const std::string plain = plainGeometry(reading);
+    return plain == "di:8" || plain == "8:di";
+}
+
+bool leavesGlossOpen(const Reading& reading) {
+    const std::string plain = plainGeometry(reading);
+    const bool isSphere = plain.find("sphere") != std::string::npos || plain.rfind("d:", 0) == 0 ||
+                          plain.rfind("d8", 0) == 0 || plain == "8:d";
+    return isSphere && !seesGloss(reading);
 }
 
 Bands bandsIn(const Reading& reading, const FilmSurface& surface) {
     const std::optional<Spectrum> spectrum = spectrumIn(reading);
     requireUsable(*spectrum, "reading " + reading.id);
     Bands bands = bandsOf(*spectrum);
-    if (reading.geometry && reading.geometry->rfind("di", 0) == 0)
+    if (seesGloss(reading))
         for (double& band : bands)
             band = std::max(0.0, band - surface.outerReflection);
     return bands;
 }
 
-std::optional<std::vector<LotShare>> sharesOfLayer(const InkBook& ink, const MixLedger& ledger,
-                                                   const Layer& layer) {
-    for (const int pull : byGoodSheets(ink, pullsOfLayer(ink, layer)))
-        if (auto shares = knownShares(ledger.atPull(static_cast<std::size_t>(pull))))
-            return shares;
-    const int mix = layer.mix ? ink.records.indexOf<Mix>(layer.mix->id) : -1;
-    return mix < 0 ? std::nullopt : knownShares(ledger.atEnd(static_cast<std::size_t>(mix)));
+std::string brightenedWords(const Reading& reading, const FilmSurface& surface) {
+    const double most = measuredOf(1.0, surface);
+    std::size_t beyond = 0;
+    for (const double value : bandsIn(reading, surface))
+        beyond += value > most ? 1 : 0;
+    if (beyond == 0)
+        return {};
+    return "Reading " + reading.id + " sends back more light than a film can be computed over at " +
+           std::to_string(beyond) + " of " + std::to_string(bandCount) +
+           " wavelengths, as brightened paper does: counted as white there. Measured without "
+           "ultraviolet (M2), it would be right.";
+}
+
+std::string learntEarlyWords(const InkBook& ink, const ColourModel& model,
+                             const std::vector<LotShare>& shares) {
+    std::vector<std::string> lots;
+    for (const LotShare& part : shares) {
+        const LotOptics* known = model.inks.of(part.lot);
+        if (!known || part.share <= 0)
+            continue;
+        const bool isEarly = std::any_of(
+            known->samples.begin(), known->samples.end(), [&](const std::size_t sample) {
+                const std::vector<std::string>& early = model.readEarly;
+                return std::find(early.begin(), early.end(), model.samples[sample].drawdown) !=
+                       early.end();
+            });
+        if (isEarly)
+            lots.push_back(lotAt(ink, part.lot).id);
+    }
+    return lots.empty() ? ""
+                        : "Drawdowns of " + joined(lots) +
+                              " were read before their days in light were over; what they teach "
+                              "may be too brown.";
+}
+
+RecipeFound recipeOfLayer(const InkBook& ink, const RecipeOf& recipes, const Layer& layer) {
+    RecipeFound found;
+    for (const int pull : byGoodSheets(ink, pullsOfLayer(ink, layer))) {
+        found = recipes.atPull(static_cast<std::size_t>(pull));
+        if (found.isComputable())
+            return found;
+    }
+    if (const int mix = layer.mix ? ink.records.indexOf<Mix>(layer.mix->id) : -1; mix >= 0)
+        found = recipes.atEnd(static_cast<std::size_t>(mix));
+    return found;
+}
+
+std::vector<LotShare> sharesOfDrawdown(const InkBook& ink, const Drawdown& drawdown) {
+    std::optional<std::vector<LotShare>> shares = Ledgers(ink).sharesIn(drawdown);
+    if (!shares)
+        throw InputError("drawdown " + drawdown.id,
+                         "what " + drawdown.mix->id +
+                             " was made of when it was drawn down is not "
+                             "known",
+                         "Record its weighings with their masses and times.");
+    return std::move(*shares);
+}
+
+bool changedSince(const InkBook& ink, const Reading& reading, CivilMinute asOf) {
+    const Drawdown* drawdown = ink.records.find(reading.drawdown);
+    if (!drawdown || !drawdown->mix || !drawdown->madeOn)
+        return false;
+    const int mix = ink.records.indexOf<Mix>(drawdown->mix->id);
+    return std::any_of(ink.history.weighings.begin(), ink.history.weighings.end(),
+                       [&](const HistoryWeighing& weighing) {
+                           return weighing.mix == mix && weighing.act == WeighingAct::add &&
+                                  weighing.at.earliest > drawdown->madeOn->latest() &&
+                                  weighing.at.earliest <= asOf;
+                       });
 }
 
 std::vector<LotShare> sharesOfMix(const InkBook& ink, int mix, CivilMinute asOf) {

@@ -9,11 +9,13 @@ namespace {
 
 // Standard uncertainties are told twice as large, as those of weighing are.
 constexpr double coverage = 2;
+// So that a share stays beside its lot where a table wraps.
+constexpr const char* noBreak = "\u00a0";
 
 // Two digits that count, down to a thousandth of a per cent.
 std::string percentOf(double share) {
     const double percent = share * 100;
-    return formatFixed(percent, percent >= 10 ? 1 : percent >= 1 ? 2 : 3) + " %";
+    return formatFixed(percent, percent >= 10 ? 1 : percent >= 1 ? 2 : 3) + noBreak + "%";
 }
 
 std::vector<std::string> idsOf(const InkBook& ink, const std::vector<int>& lots) {
@@ -34,7 +36,7 @@ std::string shareWords(const InkBook& ink, const std::vector<LotShare>& shares, 
     std::vector<std::string> words;
     for (const LotShare& part : shares)
         if (lotAt(ink, part.lot).lotKind == kind)
-            words.push_back(percentOf(part.share) + " " + lotAt(ink, part.lot).id);
+            words.push_back(percentOf(part.share) + noBreak + lotAt(ink, part.lot).id);
     return joined(words, ", ");
 }
 
@@ -54,18 +56,20 @@ std::string spreadSentence(const InkBook& ink, const PredictionSpread& spread) {
     const bool isOneCause = spread.weighing_dE00 <= 0 && !spread.inks_dE00;
     std::string words = "Give or take ΔE00 " + giveOrTakeWords(spread.together_dE00) +
                         ", an estimate: twice " +
-                        (isOneCause ? "the " : "the root of the squares of ") +
+                        (isOneCause ? "" : "the root of the sum of squares of ") +
                         formatFixed(spread.filmWeight_dE00, 2) + " from the film weight";
     if (spread.weighing_dE00 > 0)
         words += ", " + formatFixed(spread.weighing_dE00, 2) + " from weighing";
     if (spread.inks_dE00)
         words += " and " + formatFixed(*spread.inks_dE00, 2) +
-                 " from how well drawdowns of its inks predict one another";
+                 " from how well its inks are known by their drawdowns";
     words += ".";
     if (!spread.uncheckedInks.empty())
         words += " How well " + joined(idsOf(ink, spread.uncheckedInks)) +
                  (spread.uncheckedInks.size() == 1 ? " is" : " are") +
-                 " known could not be checked and is not in it.";
+                 " known could not be checked" +
+                 (spread.inks_dE00 ? ": taken as the studio's worst known ink."
+                                   : ", nor that of any other ink, and is not in it.");
     if (!spread.takenAsClear.empty())
         words +=
             " Never measured, and taken as clear: " + joined(idsOf(ink, spread.takenAsClear)) + ".";

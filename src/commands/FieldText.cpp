@@ -53,6 +53,21 @@ private:
         return idsInShort(ids);
     }
 
+    // A spectrum is told by its ends: nobody reads 36 numbers, and the record file has them.
+    static std::string textFor(const std::vector<double>& items) {
+        constexpr std::size_t readable = 8;
+        std::string text;
+        for (std::size_t i = 0; i < items.size(); ++i) {
+            if (items.size() > readable && i == 2) {
+                text += "; …";
+                i = items.size() - 1;
+            }
+            text += (text.empty() ? "" : "; ") + textFor(items[i]);
+        }
+        return items.size() > readable ? text + " (" + std::to_string(items.size()) + " values)"
+                                       : text;
+    }
+
     template <class T>
     static std::string textFor(const std::vector<T>& items) {
         std::string text;

@@ -1,5 +1,6 @@
 #include "commands/FilmGiven.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "base/Error.h"
@@ -17,7 +18,8 @@ namespace {
 const char* const filmRemedy = "Give g/m², such as 5.5.";
 // Between the quartiles of a normal distribution lie 1.349 standard deviations.
 constexpr double quartilesInDeviations = 1.349;
-constexpr double most_gm2 = 1000;
+constexpr double thinnest_gm2 = 0.1;
+constexpr double thickest_gm2 = 1000;
 
 FilmGiven fixedAt(double weight_gm2, double uncertainty_share, const std::string& from) {
     return {weight_gm2, weight_gm2, uncertainty_share,
@@ -27,14 +29,16 @@ FilmGiven fixedAt(double weight_gm2, double uncertainty_share, const std::string
 
 double filmIn(const std::string& text) {
     const double weight_gm2 = positiveGiven(text, "--film", filmRemedy);
-    if (weight_gm2 > most_gm2)
+    if (weight_gm2 < thinnest_gm2 || weight_gm2 > thickest_gm2)
         throw UsageError("--film is \"" + excerpt(text) + "\"", filmRemedy);
     return weight_gm2;
 }
 
 FilmGiven givenFilm(const std::string& text, double uncertainty_share, bool mayRange) {
     const std::size_t dash = text.find('-', 1);
-    if (dash == std::string::npos || !mayRange)
+    const bool isRange = dash != std::string::npos && dash + 1 < text.size() &&
+                         text.find_first_of("eE") == std::string::npos;
+    if (!isRange || !mayRange)
         return fixedAt(filmIn(text), uncertainty_share, "as given");
     const double least_gm2 = filmIn(text.substr(0, dash));
     const double greatest_gm2 = filmIn(text.substr(dash + 1));
@@ -70,8 +74,10 @@ FilmGiven filmGiven(const CommandContext& context, const InkBook& ink,
         return fixedAt(film.weight_gm2.best, usual, filmSourceWords(film));
     const double deviation_gm2 =
         (film.weight_gm2.high - film.weight_gm2.low) / quartilesInDeviations;
-    return fixedAt(film.weight_gm2.best, deviation_gm2 / film.weight_gm2.best,
-                   "from " + filmSourceWords(film));
+    // Pulls that happen to agree do not make the film better known than a weighed one.
+    const double share = std::max(usual, deviation_gm2 / film.weight_gm2.best);
+    return fixedAt(film.weight_gm2.best, share,
+                   "put out, by " + filmSourceWords(film) + "; less of it lies on the paper");
 }
 
 }  // namespace rackbook

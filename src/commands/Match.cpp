@@ -51,16 +51,15 @@ int lotOfKind(const BookFile& book, const InkBook& ink, const std::string& id, L
     return lot;
 }
 
-int baseGiven(const CommandContext& context, const BookFile& book, const InkBook& ink,
-              const ColourModel& model, CivilMinute asOf) {
+int baseGiven(const CommandContext& context, const ColourBook& colours, const MatchWanted& wanted) {
     const std::optional<std::string> id = context.arguments.value("base");
     if (id == "none")
         return -1;
     if (id)
-        return lotOfKind(book, ink, *id, LotKind::base, "--base");
-    const int base = usualBase(ink, model, asOf);
+        return lotOfKind(colours.book, colours.ink, *id, LotKind::base, "--base");
+    const int base = usualBase(colours.ink, colours.model, wanted.without, wanted.asOf);
     if (base < 0)
-        throw UsageError("no base on the shelf was measured",
+        throw UsageError("no base that was on the shelf then, and was measured, may be taken",
                          "Name one with --base, or --base none for ink without.");
     return base;
 }
@@ -83,15 +82,15 @@ MatchWanted wantedIn(const CommandContext& context, const ColourBook& colours, C
     wanted.paper = paperGiven(context, ink, wanted.aim.paper);
     wanted.film = filmGiven(context, ink, wanted.aim.filmWeight_gm2, wanted.aim.layer, true);
     wanted.mostColours = countGiven(context, "colours", 1, mostColoursAllowed, wanted.mostColours);
-    wanted.base = baseGiven(context, book, ink, colours.model, wanted.asOf);
+    for (const std::string& id : context.arguments.values("without"))
+        wanted.without.push_back(lotOf(book, ink, id));
+    wanted.base = baseGiven(context, colours, wanted);
     wanted.held = drierGiven(context, book, ink);
     if (const std::optional<std::string> share = context.arguments.value("extender")) {
         if (wanted.base < 0)
             throw UsageError("--extender says nothing with --base none", "Leave one of them out.");
         wanted.baseShare = shareGiven(*share, "--extender");
     }
-    for (const std::string& id : context.arguments.values("without"))
-        wanted.without.push_back(lotOf(book, ink, id));
     wanted.recipe = countGiven(context, "recipe", 1, 99, 1) - 1;
     wanted.mass_g = massOption(context, "match", "mass");
     if (wanted.mass_g) {
@@ -104,14 +103,24 @@ MatchWanted wantedIn(const CommandContext& context, const ColourBook& colours, C
 // Where nothing is known of its colour: what was weighed then, from lots like those of then.
 ExitCode byProportions(CommandContext& context, const ColourBook& colours, const ColourAim& aim) {
     if (!context.arguments.has("mass"))
-        throw InputError(aim.words, aim.noColour,
-                         "Measure a print or a drawdown of it; or give --mass, to have it by "
-                         "recorded proportions.");
+        throw InputError(
+            aim.words, aim.noColour,
+            "Measure a print or a drawdown of it. Where its weighings are recorded, --mass "
+            "lays it out by those.");
+    for (const char* idle :
+         {"paper", "film", "colours", "base", "extender", "drier", "without", "recipe"})
+        if (context.arguments.has(idle))
+            throw UsageError(std::string("--") + idle +
+                                 " says nothing where an ink is laid out by "
+                                 "recorded proportions (" +
+                                 aim.noColour + ")",
+                             "Leave it out.");
     const InkBook& ink = colours.ink;
     const BalanceToUse balance = balanceToUse(context, "match", ink);
     const MixAgain again = mixAgainAsked(context, "match", {colours.book, ink}, balance);
     if (context.arguments.has("json")) {
         Tree report = newReport("match");
+        report.set("target", aim.words);
         report.set("by", "recordedProportions").set("why", aim.noColour);
         addMixAgain(report, ink, again);
         context.console.out() << jsonText(report);
@@ -143,8 +152,8 @@ ExitCode run(CommandContext& context) {
     } else {
         printMatch(context.console, ink, match);
     }
-    const bool isOutOfReach = match.found[match.wanted.recipe].miss.underD50_dE00 >
-                              ink.rules.value("colourTolerance_dE00");
+    const bool isOutOfReach =
+        match.laidOut.miss.underD50_dE00 > ink.rules.value("colourTolerance_dE00");
     const bool cannotBeWeighed = match.weighing && !match.weighing->plans.chosen;
     return isOutOfReach || cannotBeWeighed || !match.shortages.empty() ? ExitCode::findings
                                                                        : ExitCode::success;
@@ -160,16 +169,23 @@ Command matchCommand() {
     spec.details =
         "For a colour whose ink is gone: the recipes from the lots that are there and were "
         "characterised that come nearest to it under D50, over a measured paper at a film weight; "
-        "of those that come as near, the ones that hold in other light. Each with its CIEDE2000 "
-        "difference, an estimate of how far the prediction may be off, and what 100 g cost by "
-        "the price of the tins. With --mass, how it is weighed. Where the target holds CIELAB "
-        "only, "
-        "it is matched by that; of a layer without a reading, the colour is predicted from what "
-        "was "
-        "laid down; where that is not known either, the ink is laid out by recorded proportions, "
-        "and "
-        "the report says so. Exit code 1 where the colour is out of reach of the "
-        "studio's tolerance, or the recipe cannot be weighed so.";
+        "of those that come as near, the ones that hold in other light. For each:\n"
+        "  ΔE00, under A, FL11  how far it is from the colour in daylight (D50), by a filament\n"
+        "                       lamp and a fluorescent one; below 1 is hard to see (common\n"
+        "                       practice, no source)\n"
+        "  give or take         how far the prediction may be off, an estimate: twice the root of\n"
+        "                       the sum of squares of what the film weight's uncertainty does and\n"
+        "                       of each ink's part in the colour times how well its drawdowns\n"
+        "                       predict one another; an ink that could not be checked counts as\n"
+        "                       the worst known. Recipes that differ by less are as good.\n"
+        "  opacity              how light it is over black, of what it is over the paper; 0 % for\n"
+        "                       a perfect glaze, 100 % for a film that hides\n\n"
+        "With --mass, how it is weighed. Where the target holds CIELAB only, it is matched by "
+        "that; "
+        "of a layer without a reading, the colour is predicted from what was laid down; where that "
+        "is not known either, the ink is laid out by recorded proportions, and the report says so. "
+        "Exit code 1 where the colour is out of reach of the studio's tolerance, the recipe cannot "
+        "be weighed so, or it is laid out by recorded proportions.";
     spec.positionals = aimPositionals();
     spec.options = {
         paperOption(),
@@ -181,7 +197,7 @@ Command matchCommand() {
                     "whatever comes nearest"),
         valueOption("drier", "LOT=SHARE", "Drier in the portion, such as drier-1=2%."),
         repeatable(valueOption("without", "LOT", "A lot not to be taken.")),
-        valueOption("recipe", "NUMBER", "Which of the recipes is laid out.", "1, the nearest"),
+        valueOption("recipe", "NUMBER", "Which of the recipes is laid out.", "1"),
         valueOption("mass", "MASS", "How much is wanted of it, for the weighing.")};
     for (OptionSpec& option : balanceToUseOptions())
         spec.options.push_back(std::move(option));

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "base/Error.h"
+#include "base/Text.h"
 
 namespace rackbook {
 
@@ -31,6 +33,17 @@ void findColours(const InkBook& ink, const ColourModel& model, Match& match) {
         else
             match.notTaken.push_back({lot, why});
     }
+}
+
+void requireColours(const InkBook& ink, const Match& match) {
+    if (!match.colours.empty())
+        return;
+    std::vector<std::string> reasons;
+    for (const LotNotTaken& lot : match.notTaken)
+        reasons.push_back(lotAt(ink, lot.lot).id + " (" + lot.why + ")");
+    throw InputError("match",
+                     "no ink may be taken" + (reasons.empty() ? "" : ": not " + joined(reasons)),
+                     "Make and measure drawdowns of the inks that are there, or leave fewer out.");
 }
 
 // Price over net mass of each part: what the tins cost, whatever was left in them unused.
@@ -83,45 +96,97 @@ void planWeighing(const InkBook& ink, Match& match) {
     request.balance = match.wanted.balance->figures;
     request.limit = match.wanted.limit;
     match.weighing = plannedWeighing(std::move(request));
-    const std::vector<LotOnShelf> shelf = shelfOf(ink, match.wanted.asOf);
-    std::vector<double> needed_g(shelf.size(), 0);
+    std::vector<Addition> asked;
     for (const PlanStage& stage : match.weighing->plan().stages)
         for (const PlanPart& part : stage.parts)
             if (part.lot >= 0)
-                needed_g[static_cast<std::size_t>(part.lot)] += part.mass_g;
-    for (std::size_t lot = 0; lot < shelf.size(); ++lot)
-        if (needed_g[lot] > shelf[lot].left_g.best)
-            match.shortages.push_back({static_cast<int>(lot), needed_g[lot]});
+                asked.push_back({part.lot, part.mass_g});
+    match.shortages = shortagesOf(ink, asked, match.wanted.asOf);
 }
 
-// Standard uncertainties of the shares as they are weighed, rounding included.
+bool canBeShown(const WeighingPlan& plan) {
+    return std::none_of(plan.complaints.begin(), plan.complaints.end(),
+                        [](const PlanComplaint& complaint) {
+                            return complaint.fault == PlanFault::massShowsAsZero;
+                        });
+}
+
+bool isWeighed(const Match& match) {
+    return match.weighing && canBeShown(match.weighing->plan());
+}
+
+// Standard uncertainties of the shares as they are weighed.
 std::vector<double> weighedUncertainties(const Match& match, const MatchFound& found) {
     std::vector<double> uncertainties;
     for (const LotShare& part : found.shares) {
         double its = 0;
         for (const PlannedShare& planned : match.weighing->plan().lots)
             if (planned.lot == part.lot)
-                its = std::hypot(planned.uncertainty, planned.planned - planned.recipe);
+                its = planned.uncertainty;
         uncertainties.push_back(its);
     }
     return uncertainties;
 }
 
+void layOut(const ColourModel& model, Match& match) {
+    match.laidOut = match.found[match.wanted.recipe];
+    if (!isWeighed(match))
+        return;
+    for (LotShare& part : match.laidOut.shares)
+        for (const PlannedShare& planned : match.weighing->plan().lots)
+            if (planned.lot == part.lot)
+                part.share = planned.planned;
+    match.laidOut.predicted = predictedOver(match.wanted.paper.bands, match.laidOut.shares,
+                                            match.laidOut.filmWeight_gm2, model.inks);
+    match.laidOut.miss = missOf(match.laidOut.predicted, match.target);
+}
+
 PredictionSpread spreadFor(const InkBook& ink, const ColourModel& model, const Match& match,
-                           std::size_t position) {
-    const MatchFound& found = match.found[position];
+                           const MatchFound& found, bool withWeighing) {
     SpreadQuestion question{model.inks,
                             found.shares,
                             {},
                             found.filmWeight_gm2,
                             found.filmWeight_gm2 * match.wanted.film.uncertainty_share,
                             match.wanted.paper.bands};
-    if (match.weighing && position == match.wanted.recipe)
+    if (withWeighing)
         question.shareUncertainties = weighedUncertainties(match, found);
     return spreadOf(question, lotKindsOf(ink));
 }
 
+// What one should know before trusting it.
+void warn(const InkBook& ink, const ColourModel& model, Match& match) {
+    const ColourAim& aim = match.wanted.aim;
+    match.warnings = aim.warnings;
+    if (aim.paper.paper && *aim.paper.paper != match.wanted.paper.words)
+        match.warnings.push_back("The colour was read over another paper (" + *aim.paper.paper +
+                                 "); it is matched as it looks, paper and all.");
+    const bool isFirstLayer =
+        aim.layer >= 0 && ink.records.of<Layer>()[static_cast<std::size_t>(aim.layer)].ordinal == 1;
+    if (aim.ofPrint && !isFirstLayer)
+        match.warnings.push_back(
+            "It was read on a print. If other layers lie below it there, give --paper a reading of "
+            "those; else all of it is matched as one film on bare paper.");
+    for (std::string& words : std::vector<std::string>{
+             match.wanted.paper.warning, learntEarlyWords(ink, model, match.laidOut.shares)})
+        if (!words.empty())
+            match.warnings.push_back(std::move(words));
+}
+
 }  // namespace
+
+std::vector<Addition> shortagesOf(const InkBook& ink, const std::vector<Addition>& asked,
+                                  CivilMinute asOf) {
+    const std::vector<LotOnShelf> shelf = shelfOf(ink, asOf);
+    std::map<int, double> needed_g;
+    for (const Addition& one : asked)
+        needed_g[one.lot] += one.mass_g;
+    std::vector<Addition> shortages;
+    for (const auto& [lot, its_g] : needed_g)
+        if (its_g > shelf[static_cast<std::size_t>(lot)].left_g.best)
+            shortages.push_back({lot, its_g});
+    return shortages;
+}
 
 std::string whyNotOnShelf(const LotOnShelf& lot, CivilMinute asOf) {
     if (lot.bought && lot.bought->latest > asOf)
@@ -133,19 +198,23 @@ std::string whyNotOnShelf(const LotOnShelf& lot, CivilMinute asOf) {
     return {};
 }
 
-int usualBase(const InkBook& ink, const ColourModel& model, CivilMinute asOf) {
+int usualBase(const InkBook& ink, const ColourModel& model, const std::vector<int>& without,
+              CivilMinute asOf) {
     const std::vector<LotOnShelf> shelf = shelfOf(ink, asOf);
-    int best = -1;
-    const auto left = [&](int lot) {
+    const auto rank = [&](int lot) {
         const double left_g = shelf[static_cast<std::size_t>(lot)].left_g.best;
-        return std::isnan(left_g) ? 0 : left_g;
+        return std::make_pair(model.inks.of(lot)->source == OpticsSource::fitted,
+                              std::isnan(left_g) ? 0 : left_g);
     };
-    for (const LotOptics& known : model.inks.lots)
-        if (lotAt(ink, known.lot).lotKind == LotKind::base &&
-            known.source == OpticsSource::fitted &&
-            whyNotOnShelf(shelf[static_cast<std::size_t>(known.lot)], asOf).empty() &&
-            (best < 0 || left(known.lot) > left(best)))
+    int best = -1;
+    for (const LotOptics& known : model.inks.lots) {
+        const bool mayBe = lotAt(ink, known.lot).lotKind == LotKind::base &&
+                           known.source != OpticsSource::takenAsClear &&
+                           !isAmong(without, known.lot);
+        if (mayBe && whyNotOnShelf(shelf[static_cast<std::size_t>(known.lot)], asOf).empty() &&
+            (best < 0 || rank(known.lot) > rank(best)))
             best = known.lot;
+    }
     return best;
 }
 
@@ -156,6 +225,7 @@ Match matchFor(const InkBook& ink, const ColourModel& model, MatchWanted wanted)
     match.target = targetOver(model, asked.aim, asked.paper,
                               (asked.film.least_gm2 + asked.film.greatest_gm2) / 2);
     findColours(ink, model, match);
+    requireColours(ink, match);
     const MatchQuestion question{
         model.inks,        match.target,     match.colours,        asked.base,
         asked.held,        asked.baseShare,  asked.film.least_gm2, asked.film.greatest_gm2,
@@ -168,9 +238,12 @@ Match matchFor(const InkBook& ink, const ColourModel& model, MatchWanted wanted)
     if (asked.mass_g)
         planWeighing(ink, match);
     for (std::size_t i = 0; i < match.found.size(); ++i) {
-        match.spreads.push_back(spreadFor(ink, model, match, i));
+        match.spreads.push_back(spreadFor(ink, model, match, match.found[i], false));
         match.cost.push_back(costOf100g(ink, match.found[i].shares));
     }
+    layOut(model, match);
+    match.laidOutSpread = spreadFor(ink, model, match, match.laidOut, isWeighed(match));
+    warn(ink, model, match);
     return match;
 }
 

@@ -41,18 +41,28 @@ struct Match {
     std::vector<int> colours;  // lots that could be taken
     std::vector<LotNotTaken> notTaken;
     std::vector<MatchFound> found;          // the best first
-    std::vector<PredictionSpread> spreads;  // one for each; that laid out with its weighing
+    std::vector<PredictionSpread> spreads;  // one for each, without what weighing adds
+    PredictionSpread laidOutSpread;         // of the one laid out, with its weighing
     std::vector<double> cost;               // one for each, of 100 g; notKnown without prices
     std::optional<PlannedWeighing> weighing;
-    std::vector<Addition> shortages;  // lots that hold less than the plan asks for
+    // The recipe laid out as the masses on the display make it; without weighing, as it was found.
+    MatchFound laidOut;
+    std::vector<std::string> warnings;  // whole sentences
+    std::vector<Addition> shortages;    // lots that hold less than the plan asks for
 };
 
 // Throws InputError where nothing can be matched, or the plan cannot be made; UsageError where
 // there are fewer recipes than the one to be laid out.
 Match matchFor(const InkBook& ink, const ColourModel& model, MatchWanted wanted);
 
-// The base on the shelf that was measured and of which most is left; -1 where there is none.
-int usualBase(const InkBook& ink, const ColourModel& model, CivilMinute asOf);
+// The base on the shelf that was measured, none of `without`, and of which most is left; one that
+// is known from a single reading only where there is no other. -1 where there is none.
+int usualBase(const InkBook& ink, const ColourModel& model, const std::vector<int>& without,
+              CivilMinute asOf);
+
+// What each lot holds by the book is less than what is asked of it.
+std::vector<Addition> shortagesOf(const InkBook& ink, const std::vector<Addition>& asked,
+                                  CivilMinute asOf);
 
 // Why a lot could not be taken then; empty where it could.
 std::string whyNotOnShelf(const LotOnShelf& lot, CivilMinute asOf);

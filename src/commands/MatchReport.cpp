@@ -58,11 +58,6 @@ private:
         for (const LotNotTaken& lot : m_match.notTaken)
             table.addRow({"not", lotAt(m_ink, lot.lot).id + ": " + lot.why});
         m_console.out() << withoutHead(table.text(m_console.width(), ""));
-        for (const std::string& warning : wanted.aim.warnings)
-            say(warning);
-        if (wanted.aim.paper && *wanted.aim.paper != wanted.paper.words)
-            say("The colour was read over another paper (" + *wanted.aim.paper +
-                "); it is matched as it looks, paper and all.");
     }
 
     std::string byWords() const {
@@ -100,11 +95,19 @@ private:
         columns.push_back({"base %", Align::decimal});
         if (isFilmFree())
             columns.push_back({"g/m²", Align::decimal});
-        columns.push_back({"cost of 100 g", Align::decimal});
+        columns.push_back({"opacity %", Align::decimal});
+        columns.push_back({costHeading(), Align::decimal});
         Table table(columns);
         for (std::size_t i = 0; i < m_match.found.size(); ++i)
             table.addRow(recipeRow(i, hasSpectrum));
         m_console.out() << table.text(m_console.width(), "");
+        say("ΔE00 is that under D50; A is a filament lamp, FL11 a fluorescent one. Recipes that "
+            "differ by less than give or take are as good as one another by what is known: choose "
+            "by opacity, by what is in the tins, by cost.");
+    }
+
+    std::string costHeading() const {
+        return "100 g cost" + (m_ink.studio.currency ? ", " + *m_ink.studio.currency : "");
     }
 
     bool isFilmFree() const {
@@ -124,23 +127,27 @@ private:
         row.push_back(formatFixed(100 * shareOfKind(m_ink, found.shares, LotKind::base), 2));
         if (isFilmFree())
             row.push_back(formatFixed(found.filmWeight_gm2, 1));
+        row.push_back(formatFixed(100 * found.opacity, 0));
         const double cost = m_match.cost[position];
         row.push_back(std::isnan(cost) ? "not known" : formatFixed(cost, 2));
         return row;
     }
 
     void laidOut() {
-        const std::size_t position = m_match.wanted.recipe;
-        const MatchFound& found = m_match.found[position];
-        say("Recipe " + std::to_string(position + 1) + " is predicted to come out at " +
+        const MatchFound& found = m_match.laidOut;
+        say("Recipe " + std::to_string(m_match.wanted.recipe + 1) +
+            (m_match.weighing ? ", weighed as below," : "") + " is predicted to come out at " +
             labWords(labOf(found.predicted, ViewingLight::D50)) + ", ΔE00 " +
             formatFixed(found.miss.underD50_dE00, 2) + " from the colour. " +
-            spreadSentence(m_ink, m_match.spreads[position]));
+            spreadSentence(m_ink, m_match.laidOutSpread));
+        for (const std::string& warning : m_match.warnings)
+            say(warning);
         const RuleInForce& rule = m_ink.rules.rule("colourTolerance_dE00");
         if (found.miss.underD50_dE00 > rule.value)
             say("That is further off than the studio's tolerance of ΔE00 " +
                 formatShortest(rule.value) + " (" + originWords(rule) +
-                "): with these lots, this paper and this film weight the colour is out of reach.");
+                "): with these lots, this paper, this film weight and what else was asked for, the "
+                "colour is out of reach.");
     }
 
     void weighing() {
@@ -184,20 +191,25 @@ void addMatch(Tree& report, const InkBook& ink, const Match& match) {
     report.set("targetSpectrum",
                match.target.reflectance ? treeOf(*match.target.reflectance) : Tree());
     report.set("paper", wanted.paper.words).set("paperReading", wanted.paper.reading);
-    report.set("filmWeightUncertainty_share", wanted.film.uncertainty_share);
+    report.set("filmUncertainty_share", wanted.film.uncertainty_share);
     Tree recipes = Tree::array();
     for (std::size_t i = 0; i < match.found.size(); ++i) {
         const MatchFound& found = match.found[i];
         Tree one = Tree::object();
         one.set("shares", treeOf(ink, found.shares)).set("filmWeight_gm2", found.filmWeight_gm2);
         one.set("dE00", treeOf(found.miss)).set("spread", treeOf(ink, match.spreads[i]));
+        one.set("opacity", found.opacity);
         one.set("predictedLab_D50", treeOf(labOf(found.predicted, ViewingLight::D50)));
         one.set("predictedSpectrum", treeOf(found.predicted));
         one.set("costOf100g", std::isnan(match.cost[i]) ? Tree() : Tree(match.cost[i]));
         recipes.add(std::move(one));
     }
     report.set("recipes", std::move(recipes));
-    report.set("laidOut", wanted.recipe + 1);
+    report.set("recipeLaidOut", wanted.recipe + 1);
+    report.set("laidOutLab_D50", treeOf(labOf(match.laidOut.predicted, ViewingLight::D50)));
+    report.set("laidOut_dE00", treeOf(match.laidOut.miss));
+    report.set("laidOutSpread", treeOf(ink, match.laidOutSpread));
+    report.set("currency", ink.studio.currency ? Tree(*ink.studio.currency) : Tree());
     Tree notTaken = Tree::array();
     for (const LotNotTaken& lot : match.notTaken)
         notTaken.add(Tree::object().set("lot", lotAt(ink, lot.lot).id).set("why", lot.why));
@@ -207,7 +219,7 @@ void addMatch(Tree& report, const InkBook& ink, const Match& match) {
         addWeighing(weighing, ink, *match.weighing);
     report.set("weighing", match.weighing ? std::move(weighing) : Tree());
     Tree warnings = Tree::array();
-    for (const std::string& warning : wanted.aim.warnings)
+    for (const std::string& warning : match.warnings)
         warnings.add(warning);
     report.set("warnings", std::move(warnings));
     report.set("houseRules", treeOf(ink.rules, rulesUsed));

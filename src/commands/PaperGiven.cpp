@@ -11,11 +11,12 @@ namespace rackbook {
 
 namespace {
 
-const Reading* namedReading(const InkBook& ink, const std::string& words) {
-    if (const Reading* reading = paperReading(ink, words, Backing::white))
+const Reading* namedReading(const InkBook& ink, const std::string& words,
+                            const std::optional<Backing>& backing) {
+    if (const Reading* reading = paperReading(ink, words, backing))
         return reading;
     const Reading* byId = ink.records.find<Reading>(words);
-    return byId && byId->paper && spectrumIn(*byId) ? byId : nullptr;
+    return byId && spectrumIn(*byId) ? byId : nullptr;
 }
 
 [[noreturn]] void refuse(const InkBook& ink, const std::string& what) {
@@ -33,21 +34,24 @@ const Reading* namedReading(const InkBook& ink, const std::string& words) {
 }  // namespace
 
 OptionSpec paperOption() {
-    return valueOption("paper", "PAPER",
-                       "The paper it lies on: its words, or the id of its reading.",
-                       "that of what is asked for");
+    return valueOption(
+        "paper", "PAPER",
+        "What it lies on: the words of a paper, or the id of a reading, of a print too.",
+        "that of what is asked for");
 }
 
 PaperGiven paperGiven(const CommandContext& context, const InkBook& ink,
-                      const std::optional<std::string>& otherwise) {
+                      const PaperWanted& otherwise) {
     const std::optional<std::string> given = context.arguments.value("paper");
-    const std::optional<std::string> words = given ? given : otherwise;
+    const std::optional<std::string> words = given ? given : otherwise.paper;
     if (!words)
         refuse(ink, "it is not said what paper it lies on");
-    const Reading* reading = namedReading(ink, *words);
+    const Reading* reading = namedReading(ink, *words, given ? std::nullopt : otherwise.backing);
     if (!reading)
         refuse(ink, "no reading of paper \"" + excerpt(*words) + "\" holds a spectrum");
-    return {*reading->paper, reading->id, bandsIn(*reading, surfaceOf(ink.rules))};
+    return {reading->paper.value_or("what was read there"), reading->id,
+            bandsIn(*reading, surfaceOf(ink.rules)),
+            brightenedWords(*reading, surfaceOf(ink.rules))};
 }
 
 }  // namespace rackbook

@@ -18,6 +18,15 @@ namespace rackbook {
 
 namespace {
 
+std::vector<LotShare> eachOnce(std::vector<LotShare> shares) {
+    std::sort(shares.begin(), shares.end(),
+              [](const LotShare& a, const LotShare& b) { return a.lot < b.lot; });
+    shares.erase(std::unique(shares.begin(), shares.end(),
+                             [](const LotShare& a, const LotShare& b) { return a.lot == b.lot; }),
+                 shares.end());
+    return shares;
+}
+
 struct LaidFilm {
     InkOptics ink;
     double weight_gm2 = 0;
@@ -47,20 +56,23 @@ public:
         m_made.words = "layer " + std::to_string(layer.ordinal) + " of " +
                        (edition ? edition->code : layer.edition.id) + " (" + layer.colourWords +
                        ")";
-        takePaper(edition ? edition->paper : std::nullopt);
+        takePaper({edition ? edition->paper : std::nullopt, Backing::white});
         addLayer(layer);
         return finished(true);
     }
 
     Prediction ofEdition(const Edition& edition) {
         m_made.words = "all layers of " + edition.code;
-        takePaper(edition.paper);
+        takePaper({edition.paper, Backing::white});
         std::vector<const Layer*> layers;
         for (const Layer& layer : ink().records.of<Layer>())
             if (layer.edition.id == edition.id)
                 layers.push_back(&layer);
         std::stable_sort(layers.begin(), layers.end(),
                          [](const Layer* a, const Layer* b) { return a->ordinal < b->ordinal; });
+        if (layers.empty())
+            throw UsageError(edition.code + " has no layers",
+                             "Plan them with rackbook layer " + edition.code + " 1 COLOUR.");
         for (const Layer* layer : layers)
             addLayer(*layer);
         m_made.notes.push_back(
@@ -78,14 +90,20 @@ private:
         return film;
     }
 
-    void takePaper(const std::optional<std::string>& paper) {
+    void takePaper(const PaperWanted& paper) {
         m_made.paper = paperGiven(m_wanted.context, ink(), paper);
     }
 
     // Of the latest drawdown of the mix; nothing set where it was never measured.
     ColourAim aimOfMix(const std::string& mix) const {
         const Reading* reading = readingOfMix(ink(), mix);
-        return reading ? aimAt(reading->id) : ColourAim{};
+        if (!reading)
+            return {};
+        ColourAim aim = aimAt(reading->id);
+        // What was read is another colour than what the mix has become.
+        if (changedSince(ink(), *reading, m_wanted.asOf))
+            aim.target.reset();
+        return aim;
     }
 
     ColourAim aimAt(const std::string& reading) const {
@@ -96,11 +114,12 @@ private:
     void addLayer(const Layer& layer) {
         PredictedFilm film =
             newFilm("layer " + std::to_string(layer.ordinal) + ", " + layer.colourWords);
-        takeRecipe(recipeOfLayer(layer), film);
+        takeRecipe(recipeOfLayer(ink(), m_recipes, layer), film);
         if (film.unknown.empty())
             film.film = filmGiven(m_wanted.context, ink(), std::nullopt,
                                   ink().records.indexOf<Layer>(layer.id));
-        if (layer.reading) {
+        film.isFirst = layer.ordinal == 1;
+        if (layer.reading && film.unknown.empty()) {
             const ColourAim aim = aimAt(layer.reading->id);
             compareWith(aim, film);
         }
@@ -108,24 +127,16 @@ private:
     }
 
     void compareWith(const ColourAim& aim, PredictedFilm& film) const {
-        if (!aim.target || aim.paper != m_made.paper.words)
+        // A print shows all its layers, and another film weight another colour.
+        const bool isOfThisFilmAlone = !aim.ofPrint || film.isFirst;
+        const bool isOfThisWeight =
+            !aim.filmWeight_gm2 ||
+            std::abs(*aim.filmWeight_gm2 / film.film.least_gm2 - 1) <= film.film.uncertainty_share;
+        if (!aim.target || aim.paper.paper != m_made.paper.words || !isOfThisFilmAlone ||
+            !isOfThisWeight)
             return;
         film.reading = aim.reading;
         film.recorded_D50 = aim.target->lab_D50;
-    }
-
-    // Of the pull with most good sheets of which it is known, else of the layer's mix as it is
-    // then.
-    RecipeFound recipeOfLayer(const Layer& layer) const {
-        RecipeFound found;
-        for (const int pull : byGoodSheets(ink(), pullsOfLayer(ink(), layer))) {
-            found = m_recipes.atPull(static_cast<std::size_t>(pull));
-            if (found.isComputable())
-                return found;
-        }
-        if (const int mix = layer.mix ? ink().records.indexOf<Mix>(layer.mix->id) : -1; mix >= 0)
-            found = m_recipes.atEnd(static_cast<std::size_t>(mix));
-        return found;
     }
 
     void takeRecipe(const RecipeFound& found, PredictedFilm& film) const {
@@ -150,6 +161,7 @@ private:
                 film.unknown = error.what();
             }
         }
+        m_isKnownBelow = m_isKnownBelow && film.unknown.empty();
         m_made.films.push_back(std::move(film));
     }
 
@@ -160,6 +172,7 @@ private:
         m_stack.push_back(
             {mixedOf(film.shares, inks.optics), weight_gm2, film.film.uncertainty_share});
         film.onTop = stacked(m_stack);
+        film.hasOnTop = m_isKnownBelow;
         film.spread = spreadOf({inks, film.shares, film.shareUncertainties, weight_gm2,
                                 weight_gm2 * film.film.uncertainty_share, m_made.paper.bands},
                                lotKindsOf(ink()));
@@ -192,17 +205,19 @@ private:
 
     // Where one of several layers is not known, no colour on top of it is either.
     Prediction finished(bool mustBeKnown) {
-        bool isKnownBelow = true;
-        for (const PredictedFilm& film : m_made.films) {
-            isKnownBelow = isKnownBelow && film.unknown.empty();
+        for (const PredictedFilm& film : m_made.films)
             if (mustBeKnown && !film.unknown.empty())
                 throw InputError(m_made.words, film.unknown,
                                  "Name a mix whose weighings and inks are recorded.");
-        }
-        if (!isKnownBelow)
-            m_made.notes.push_back(
-                "Layers that are not known are left out of the colours in printing order, which "
-                "are too light for that.");
+        if (!m_isKnownBelow)
+            m_made.notes.push_back("Over a layer that is not known, no colour is known either.");
+        std::vector<LotShare> all;
+        for (const PredictedFilm& film : m_made.films)
+            all.insert(all.end(), film.shares.begin(), film.shares.end());
+        for (std::string& words : std::vector<std::string>{
+                 m_made.paper.warning, learntEarlyWords(ink(), m_wanted.model, eachOnce(all))})
+            if (!words.empty())
+                m_made.notes.push_back(std::move(words));
         return std::move(m_made);
     }
 
@@ -210,8 +225,8 @@ private:
     RecipeOf m_recipes;
     Prediction m_made;
     std::vector<LaidFilm> m_stack;
-    // Of the stack, from weighing and inks: as each film alone over paper has it, which is more
-    // than what is left of it under the others.
+    bool m_isKnownBelow = true;
+    // Of the stack, from weighing and inks: taken to be as each film has it alone over the paper.
     double m_variance = 0;
 };
 
@@ -226,6 +241,11 @@ Prediction predictionOf(const PredictWanted& wanted, const std::string& words,
         return predicting.ofMix(mix);
     if (const Layer* named = wanted.ink.records.find<Layer>(words))
         return predicting.ofLayer(*named);
+    if (wanted.ink.records.find<Reading>(words) || wanted.ink.records.find<Drawdown>(words) ||
+        wanted.ink.records.find<Lot>(words))
+        throw UsageError(words + " is no mix, layer or edition",
+                         "What a reading says, rackbook colour tells; what a lot does to light, "
+                         "rackbook characterise.");
     return predicting.ofEdition(editionNamed(wanted.book, words));
 }
 

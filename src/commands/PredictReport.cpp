@@ -41,8 +41,7 @@ public:
             say(spreadSentence(m_ink, m_prediction.films.front().spread));
         else
             say("Give or take: twice the standard uncertainty from the film weight, from weighing "
-                "and from how well drawdowns of its inks predict one another, in ΔE00; an "
-                "estimate.");
+                "and from how well its inks are known by their drawdowns, in ΔE00; an estimate.");
         for (const std::string& note : m_prediction.notes)
             say(note);
         printHouseRules(m_console, m_ink.rules, rulesUsed);
@@ -63,7 +62,7 @@ private:
         columns.push_back({"give or take", Align::decimal});
         if (isAlone) {
             columns.push_back({"g/m²", Align::decimal});
-            columns.push_back({"off the record ΔE00", Align::decimal});
+            columns.push_back({"from its reading ΔE00", Align::decimal});
         }
         Table rows(columns);
         for (const PredictedFilm& film : m_prediction.films)
@@ -74,7 +73,7 @@ private:
     static std::vector<std::string> rowOf(const PredictedFilm& film, const Bands& bands,
                                           bool isAlone) {
         std::vector<std::string> row = {film.words};
-        const bool isKnown = film.unknown.empty();
+        const bool isKnown = film.unknown.empty() && (isAlone || film.hasOnTop);
         const std::vector<std::string> lab =
             isKnown ? labCells(bands) : std::vector<std::string>{"not known", "", ""};
         row.insert(row.end(), lab.begin(), lab.end());
@@ -111,9 +110,11 @@ void addPrediction(Tree& report, const InkBook& ink, const Prediction& predictio
             one.set("filmWeight_gm2", film.film.least_gm2);
             one.set("aloneLab_D50", treeOf(labOf(film.alone, ViewingLight::D50)));
             one.set("aloneSpectrum", treeOf(film.alone));
-            one.set("onTopLab_D50", treeOf(labOf(film.onTop, ViewingLight::D50)));
-            one.set("onTopSpectrum", treeOf(film.onTop));
-            one.set("spread", treeOf(ink, film.spread)).set("onTop_dE00", film.onTop_dE00);
+            one.set("onTopLab_D50",
+                    film.hasOnTop ? treeOf(labOf(film.onTop, ViewingLight::D50)) : Tree());
+            one.set("onTopSpectrum", film.hasOnTop ? treeOf(film.onTop) : Tree());
+            one.set("spread", treeOf(ink, film.spread))
+                .set("onTop_dE00", film.hasOnTop ? Tree(film.onTop_dE00) : Tree());
         }
         one.set("recordedReading", film.reading.empty() ? Tree() : Tree(film.reading));
         one.set("recordedLab_D50", film.recorded_D50 ? treeOf(*film.recorded_D50) : Tree());
@@ -124,7 +125,7 @@ void addPrediction(Tree& report, const InkBook& ink, const Prediction& predictio
     Tree notes = Tree::array();
     for (const std::string& note : prediction.notes)
         notes.add(note);
-    report.set("notes", std::move(notes)).set("houseRules", treeOf(ink.rules, rulesUsed));
+    report.set("warnings", std::move(notes)).set("houseRules", treeOf(ink.rules, rulesUsed));
 }
 
 }  // namespace rackbook

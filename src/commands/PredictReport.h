@@ -21,6 +21,8 @@ struct PredictedFilm {
     FilmGiven film;
     std::string unknown;      // why it cannot be predicted; then nothing below is set
     Bands alone{};            // over the bare paper
+    bool isFirst = true;      // nothing lies below it but paper
+    bool hasOnTop = false;    // all below it are known
     Bands onTop{};            // over all before it
     PredictionSpread spread;  // of it alone
     double onTop_dE00 = 0;    // standard uncertainty of the colour over all before

@@ -1,8 +1,10 @@
 #include "commands/Shade.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/Error.h"
+#include "base/Numbers.h"
 #include "base/Text.h"
 #include "calc/ReadingColour.h"
 #include "commands/BookAccess.h"
@@ -20,6 +22,8 @@ namespace rackbook {
 namespace {
 
 constexpr std::size_t waysShown = 3;
+// Of the batch's mass: an addition so large was cut short.
+constexpr double almostAll = 0.98;
 
 // The drawdown of a mix that a reading is of.
 const Drawdown& testDrawdown(const InkBook& ink, const Reading& reading) {
@@ -41,20 +45,32 @@ double massOf(const CommandContext& context, const InkBook& ink, int mix, CivilM
     return left_g.best;
 }
 
-// What may go in: named lots, else the inks that are in it already, its base, and all other inks
-// on the shelf that were measured.
+// Drier makes no colour and starts the clock; it is put in last, into the portion.
+void requireAddable(const InkBook& ink, int lot, const LotOnShelf& onShelf, CivilMinute asOf) {
+    const LotKind kind = lotAt(ink, lot).lotKind;
+    if (kind == LotKind::drier || kind == LotKind::modifier)
+        throw UsageError("--with names " + lotAt(ink, lot).id + ", which is " + textOf(kind),
+                         "A colour is shaded with inks and base.");
+    if (const std::string why = whyNotOnShelf(onShelf, asOf); !why.empty())
+        throw UsageError("--with names " + lotAt(ink, lot).id + ": " + why,
+                         "Name lots that are there.");
+}
+
+// What may go in: named lots, else every measured ink on the shelf, and the base of which most is
+// left.
 std::vector<int> additionsGiven(const CommandContext& context, const BookFile& book,
                                 const InkBook& ink, const ColourModel& model, CivilMinute asOf) {
-    std::vector<int> lots;
-    for (const std::string& id : context.arguments.values("with"))
-        lots.push_back(ink.records.indexOf<Lot>(recordNamed<Lot>(book, id).id));
-    if (!lots.empty()) {
-        std::sort(lots.begin(), lots.end());
-        lots.erase(std::unique(lots.begin(), lots.end()), lots.end());
-        return lots;
-    }
     const std::vector<LotOnShelf> shelf = shelfOf(ink, asOf);
-    const int base = usualBase(ink, model, asOf);
+    std::vector<int> lots;
+    for (const std::string& id : context.arguments.values("with")) {
+        lots.push_back(ink.records.indexOf<Lot>(recordNamed<Lot>(book, id).id));
+        requireAddable(ink, lots.back(), shelf[static_cast<std::size_t>(lots.back())], asOf);
+    }
+    std::sort(lots.begin(), lots.end());
+    lots.erase(std::unique(lots.begin(), lots.end()), lots.end());
+    if (!lots.empty())
+        return lots;
+    const int base = usualBase(ink, model, {}, asOf);
     for (const LotOptics& known : model.inks.lots) {
         const LotKind kind = lotAt(ink, known.lot).lotKind;
         const bool mayGoIn = kind == LotKind::ink || known.lot == base;
@@ -75,9 +91,9 @@ ColourTarget testColour(const Reading& reading, const ColourModel& model) {
     return {colour->lab, std::nullopt};
 }
 
-// Each mass to the nearest that the balance shows; ways of which nothing would be left are dropped.
+// Each mass to the nearest that the balance shows; ways that come no nearer so are dropped.
 std::vector<Shaded> asWeighed(const ShadingQuestion& question, const std::vector<Shaded>& found,
-                              const BalanceFigures& balance) {
+                              const BalanceFigures& balance, double before_dE00) {
     std::vector<Shaded> ways;
     for (const Shaded& way : found) {
         std::vector<Addition> additions;
@@ -86,13 +102,32 @@ std::vector<Shaded> asWeighed(const ShadingQuestion& question, const std::vector
             if (mass_g > 0)
                 additions.push_back({addition.lot, mass_g});
         }
-        if (!additions.empty())
-            ways.push_back(shadedWith(question, additions));
+        if (additions.empty())
+            continue;
+        Shaded weighed = shadedWith(question, additions);
+        if (weighed.miss.underD50_dE00 < before_dE00)
+            ways.push_back(std::move(weighed));
     }
     return ways;
 }
 
-void warn(Shade& shade, const InkBook& ink, const Reading& test) {
+void addStockWarnings(Shade& shade, const InkBook& ink, CivilMinute asOf) {
+    const std::vector<Shaded>& ways = shade.shown();
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        const std::string way = "Way " + std::to_string(i + 1);
+        for (const Addition& lot : shortagesOf(ink, ways[i].additions, asOf))
+            shade.warnings.push_back(way + " takes more of " + lotAt(ink, lot.lot).id +
+                                     " than the book says is left.");
+        for (const Addition& addition : ways[i].additions)
+            if (addition.mass_g > almostAll * shade.mass_g)
+                shade.warnings.push_back(way + " would take still more of " +
+                                         lotAt(ink, addition.lot).id +
+                                         ": no more than the batch itself is proposed.");
+    }
+}
+
+void warn(Shade& shade, const CommandContext& context, const InkBook& ink, const Reading& test,
+          const Drawdown& drawdown, CivilMinute asOf) {
     shade.warnings = shade.aim.warnings;
     if (!readEarlyWords(ink, test).empty())
         shade.warnings.push_back(
@@ -102,13 +137,62 @@ void warn(Shade& shade, const InkBook& ink, const Reading& test) {
     if (const Reading* aim = ink.records.find<Reading>(shade.aim.reading))
         if (const std::vector<std::string> unlike = unlikeConditions(*aim, test); !unlike.empty())
             shade.warnings.push_back("The two were not measured alike: " + joined(unlike) + ".");
-    if (shade.aim.paper && *shade.aim.paper != shade.paper.words)
-        shade.warnings.push_back("The colour to be was read over another paper (" +
-                                 *shade.aim.paper + ").");
+    if (const auto& paper = shade.aim.paper.paper; paper && *paper != shade.paper.words)
+        shade.warnings.push_back("The colour to be was read over another paper (" + *paper + ").");
+    if (shade.aim.filmWeight_gm2 && std::abs(*shade.aim.filmWeight_gm2 / shade.filmWeight_gm2 - 1) >
+                                        shade.filmUncertainty_share)
+        shade.warnings.push_back("The colour to be was drawn at " +
+                                 formatFixed(*shade.aim.filmWeight_gm2, 1) + " g/m², the test at " +
+                                 formatFixed(shade.filmWeight_gm2, 1) +
+                                 ": ink is proposed for what the film lacks or has too much.");
+    if (!shade.paper.warning.empty())
+        shade.warnings.push_back(shade.paper.warning);
+    if (drawdown.substrate != shade.paper.words)
+        shade.warnings.push_back("The record says that the test lies on " + drawdown.substrate +
+                                 "; what was given is used.");
+    if (drawdown.filmWeight_gm2 && context.arguments.has("film"))
+        shade.warnings.push_back("The record says that the test was drawn at " +
+                                 formatFixed(*drawdown.filmWeight_gm2, 1) +
+                                 " g/m²; what was given is used.");
+    addStockWarnings(shade, ink, asOf);
     if (!shade.found.empty() && shade.weighed.empty() && shade.balance)
         shade.warnings.push_back(
             "The balance cannot show so little: the masses below are as computed. Let the colour "
             "down in base first, or mix more.");
+}
+
+// The standard uncertainty of what the additions change: each may be off by what its lot is known
+// to, and by what the balance is.
+double spreadOf(const ShadingQuestion& question, const Shaded& way,
+                const std::optional<BalanceGiven>& balance) {
+    double sum = 0;
+    for (std::size_t i = 0; i < way.additions.size(); ++i) {
+        const Addition& addition = way.additions[i];
+        const LotOptics* known = question.inks.of(addition.lot);
+        const double ink = known ? known->relativeError().value_or(0) : 0;
+        const double weighed = balance ? massUncertainty_g(balance->figures) / addition.mass_g : 0;
+        std::vector<Addition> moved = way.additions;
+        moved[i].mass_g *= 1 + std::hypot(ink, weighed);
+        const double off = deltaE00(way.expected_D50, shadedWith(question, moved).expected_D50);
+        sum += off * off;
+    }
+    return std::sqrt(sum);
+}
+
+std::size_t balancesInUse(const InkBook& ink) {
+    const std::vector<Balance>& balances = ink.records.of<Balance>();
+    return static_cast<std::size_t>(
+        std::count_if(balances.begin(), balances.end(),
+                      [](const Balance& balance) { return !balance.retiredOn; }));
+}
+
+// What was weighed in after the test makes another batch of it.
+void requireAsTested(const InkBook& ink, const Reading& test, const Drawdown& drawdown,
+                     CivilMinute asOf) {
+    if (changedSince(ink, test, asOf))
+        throw UsageError(
+            "mix " + drawdown.mix->id + " was added to after drawdown " + drawdown.id + " was made",
+            "Draw it down again and measure that.");
 }
 
 Shade shadeFor(const CommandContext& context, const BookFile& book, const InkBook& ink,
@@ -117,19 +201,21 @@ Shade shadeFor(const CommandContext& context, const BookFile& book, const InkBoo
     const CivilMinute asOf = asOfDay(context, ink.studio);
     const Reading test = recordNamed<Reading>(book, context.arguments.text("test"));
     const Drawdown& drawdown = testDrawdown(ink, test);
+    requireAsTested(ink, test, drawdown, asOf);
     shade.testReading = test.id;
     shade.aim = colourAimNamed({book, ink, model}, context.arguments.text("what"),
                                context.arguments.value("layer"), asOf);
     shade.mix = ink.records.indexOf<Mix>(drawdown.mix->id);
     shade.mass_g = massOf(context, ink, shade.mix, asOf);
-    shade.paper = paperGiven(context, ink, drawdown.substrate);
+    shade.paper = paperGiven(context, ink, {drawdown.substrate, test.backing});
     const FilmGiven film = filmGiven(context, ink, drawdown.filmWeight_gm2, shade.aim.layer);
     shade.filmWeight_gm2 = film.least_gm2;
     shade.filmUncertainty_share = film.uncertainty_share;
+    shade.filmWords = film.words;
     shade.test = testColour(test, model);
     shade.target = targetOver(model, shade.aim, shade.paper, shade.filmWeight_gm2);
     shade.before_dE00 = deltaE00(shade.target.lab_D50, shade.test.lab_D50);
-    ShadingQuestion question{model.inks,        sharesOfMix(ink, shade.mix, asOf),
+    ShadingQuestion question{model.inks,        sharesOfDrawdown(ink, drawdown),
                              shade.mass_g,      shade.filmWeight_gm2,
                              shade.paper.bands, shade.test,
                              shade.target,      additionsGiven(context, book, ink, model, asOf)};
@@ -145,10 +231,13 @@ Shade shadeFor(const CommandContext& context, const BookFile& book, const InkBoo
                                      lotKindsOf(ink))
                                 .filmWeight_dE00;
     shade.found = shadings(question, waysShown);
-    shade.balance = balanceGiven(context, ink.records);
+    if (context.arguments.has("balance") || balancesInUse(ink) == 1)
+        shade.balance = balanceGiven(context, ink.records);
     if (shade.balance)
-        shade.weighed = asWeighed(question, shade.found, shade.balance->figures);
-    warn(shade, ink, test);
+        shade.weighed = asWeighed(question, shade.found, shade.balance->figures, shade.before_dE00);
+    for (const Shaded& way : shade.shown())
+        shade.spread_dE00.push_back(spreadOf(question, way, shade.balance));
+    warn(shade, context, ink, test, drawdown, asOf);
     return shade;
 }
 

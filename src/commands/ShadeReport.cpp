@@ -28,34 +28,57 @@ public:
         m_console.out() << "\n";
         colours();
         const RuleInForce& rule = m_ink.rules.rule("colourTolerance_dE00");
-        say("Test drawdown of " + formatShortest(m_shade.filmWeight_gm2) + " g/m² over " +
-            m_shade.paper.words + ". It is ΔE00 " + formatFixed(m_shade.before_dE00, 2) +
-            " off: " + (m_shade.before_dE00 <= rule.value ? "within" : "outside") +
+        say("The test lies on " + m_shade.paper.words + ", at " + m_shade.filmWords +
+            ". It is ΔE00 " + formatFixed(m_shade.before_dE00, 2) + " off" + directionWords() +
+            ", " + (m_shade.before_dE00 <= rule.value ? "within" : "outside") +
             " the studio's tolerance of " + formatShortest(rule.value) + " (" + originWords(rule) +
             ").");
         for (const std::string& warning : m_shade.warnings)
             say(warning);
         if (m_shade.found.empty()) {
-            say("No addition of what may go in brings it nearer by ΔE00 0.1 or more: leave it as "
-                "it is.");
+            say(std::string(
+                    "No addition of what may go in brings it nearer by ΔE00 0.1 or more. ") +
+                (m_shade.before_dE00 <= rule.value ? "Leave it as it is."
+                                                   : "Mix it anew: rackbook match."));
             return;
         }
         additions();
+        if (m_shade.before_dE00 <= rule.value)
+            say("It need not be changed.");
         say("Expected: what the drawdowns of the inks say the addition changes, from the colour "
-            "that was measured; an estimate. A film " +
+            "that was measured; an estimate. Give or take: twice the standard uncertainty of that "
+            "change, from the balance and from how well the inks are known. A film " +
             formatFixed(m_shade.filmUncertainty_share * 100, 0) +
             " % thicker or thinner than said moves the colour by ΔE00 " +
             formatFixed(m_shade.filmWeight_dE00, 1) +
             " by itself. Add half of it first, mix it through, draw it down at the same film "
             "weight "
             "and measure again: what is in does not come out.");
-        if (m_shade.balance)
+        if (!m_shade.weighed.empty())
             say("As the balance can show it: " + balanceWords(m_shade.balance) + ".");
         say(inkCaution);
     }
 
 private:
     void say(const std::string& words) { printParagraph(m_console, words); }
+
+    // ": too dark, too red"; nothing where no direction is worth a word.
+    std::string directionWords() const {
+        constexpr double worthAWord = 0.5;
+        const Lab& is = m_shade.test.lab_D50;
+        const Lab& aim = m_shade.target.lab_D50;
+        std::vector<std::string> words;
+        const auto add = [&](double difference, const char* below, const char* above) {
+            if (difference < -worthAWord)
+                words.push_back(below);
+            if (difference > worthAWord)
+                words.push_back(above);
+        };
+        add(is.l - aim.l, "too dark", "too light");
+        add(is.a - aim.a, "too green", "too red");
+        add(is.b - aim.b, "too blue", "too yellow");
+        return words.empty() ? "" : " (" + joined(words, ", ") + ")";
+    }
 
     void colours() {
         Table table({{"under D50"},
@@ -81,8 +104,10 @@ private:
                      {"add g", Align::decimal},
                      {"of"},
                      {"expected ΔE00", Align::decimal},
+                     {"give or take", Align::decimal},
                      {"the batch then g", Align::decimal}});
-        const std::vector<Shaded>& ways = m_shade.weighed.empty() ? m_shade.found : m_shade.weighed;
+        const std::vector<Shaded>& ways = m_shade.shown();
+        const bool isWeighed = !m_shade.weighed.empty();
         for (std::size_t i = 0; i < ways.size(); ++i) {
             double total_g = m_shade.mass_g;
             for (const Addition& addition : ways[i].additions)
@@ -90,10 +115,11 @@ private:
             bool isFirst = true;
             for (const Addition& addition : ways[i].additions) {
                 table.addRow({isFirst ? std::to_string(i + 1) : "",
-                              m_shade.balance ? gramsShown(addition.mass_g, m_shade.balance)
-                                              : gramsOf(addition.mass_g),
+                              isWeighed ? gramsShown(addition.mass_g, m_shade.balance)
+                                        : gramsOf(addition.mass_g),
                               lotWords(lotAt(m_ink, addition.lot)),
                               isFirst ? formatFixed(ways[i].miss.underD50_dE00, 2) : "",
+                              isFirst ? giveOrTakeWords(m_shade.spread_dE00[i]) : "",
                               isFirst ? gramsOf(total_g) : ""});
                 isFirst = false;
             }
@@ -145,6 +171,10 @@ void addShade(Tree& report, const InkBook& ink, const Shade& shade) {
     report.set("before_dE00", shade.before_dE00);
     report.set("ways", waysTree(ink, shade.found));
     report.set("waysAsWeighed", waysTree(ink, shade.weighed));
+    Tree spreads = Tree::array();
+    for (const double spread : shade.spread_dE00)
+        spreads.add(spread);
+    report.set("waysSpread_dE00", std::move(spreads));
     report.set("balance", treeOf(shade.balance));
     Tree warnings = Tree::array();
     for (const std::string& warning : shade.warnings)

@@ -19,6 +19,7 @@ struct Shade {
     int mix = -1;             // the batch
     double mass_g = 0;
     double filmWeight_gm2 = 0;
+    std::string filmWords;
     double filmUncertainty_share = 0;  // standard uncertainty of it
     double filmWeight_dE00 = 0;        // what that alone does to the colour
     PaperGiven paper;
@@ -27,8 +28,13 @@ struct Shade {
     double before_dE00 = 0;
     std::vector<Shaded> found;    // as computed, the best first
     std::vector<Shaded> weighed;  // the same with additions that the balance can show
+    // Of each way that is shown: standard uncertainty of what its additions change.
+    std::vector<double> spread_dE00;
     std::optional<BalanceGiven> balance;
     std::vector<std::string> warnings;
+
+    // As the balance can weigh them; where it can show none of them, as computed.
+    const std::vector<Shaded>& shown() const { return weighed.empty() ? found : weighed; }
 };
 
 void printShade(Console& console, const InkBook& ink, const Shade& shade);

@@ -201,6 +201,11 @@ private:
             return formatShortest(*in_deg) + ":" + formatShortest(*out_deg);
         std::string sphere = specification.text(choice + "SphereGeometry").value_or("");
         std::replace(sphere.begin(), sphere.end(), '_', ' ');
+        // As CIE 15 writes the two, with and without the gloss.
+        if (sphere.find("ncluded") != std::string::npos)
+            return "di:8";
+        if (sphere.find("xcluded") != std::string::npos)
+            return "de:8";
         return plainWords(sphere.empty() ? "" : "sphere, " + sphere, longestGeometry);
     }
 

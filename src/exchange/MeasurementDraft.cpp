@@ -257,6 +257,20 @@ void MeasurementDraft::takeSpectrum(const Spectrum& spectrum, SpectralUnit unit)
                        : "Give a fraction, 0 to 1.2.");
 }
 
+// Nothing that is drawn down sends back so little at every wavelength.
+bool MeasurementDraft::refuseDarkness(const std::vector<const Spectrum*>& open) {
+    double highest = 0;
+    for (const Spectrum* spectrum : open)
+        highest = std::max(highest, spectrum->highest());
+    if (highest > greatestReflectance)
+        return false;
+    refuse({m_result.samples[open.front()->sample].line, {}, {}},
+           "as per cent, no spectrum goes above " + formatShortest(highest) +
+               " %, so that they seem to be fractions",
+           "Leave out --spectra percent.");
+    return true;
+}
+
 void MeasurementDraft::settleSpectra(std::optional<SpectralUnit> unit) {
     std::vector<const Spectrum*> open;
     for (const Spectrum& spectrum : m_spectra) {
@@ -275,6 +289,8 @@ void MeasurementDraft::settleSpectra(std::optional<SpectralUnit> unit) {
     if (open.empty())
         return;
     const std::optional<SpectralUnit> settled = unit ? unit : recognisedUnit(open);
+    if (settled == SpectralUnit::percent && refuseDarkness(open))
+        return;
     for (const Spectrum* spectrum : open)
         if (settled)
             takeSpectrum(*spectrum, *settled);

@@ -56,6 +56,7 @@ private:
 
     void settleSpectra(std::optional<SpectralUnit> unit);
     std::optional<SpectralUnit> recognisedUnit(const std::vector<const Spectrum*>& open);
+    bool refuseDarkness(const std::vector<const Spectrum*>& open);
     void refuseMixture(const std::vector<const Spectrum*>& open);
     bool refuseChangeOfUnit(const Spectrum& spectrum);
     void takeSpectrum(const Spectrum& spectrum, SpectralUnit unit);

@@ -182,7 +182,7 @@ TEST(Characterisation, LearnsBaseThenDrierThenInks) {
     EXPECT_TRUE(found.mixes.empty());
 }
 
-// With base known, K comes back where S is what base scatters.
+// S is held at what is usual for ink.
 TEST(Characterisation, LearnsAbsorptionAloneFromOneReading) {
     Samples samples = usualDrawdowns({});
     samples.push_back(drawdownOf("one", letDown(deepBlue, 0.1), 5, {whitePaper()}));
@@ -194,8 +194,7 @@ TEST(Characterisation, LearnsAbsorptionAloneFromOneReading) {
     EXPECT_FALSE(its->leftOut);
     EXPECT_LT(its->fit.most_dE00, 0.05);
     for (std::size_t band = 0; band < bandCount; ++band)
-        EXPECT_NEAR(its->optics.scattering_m2g[band], found.optics[clearBase].scattering_m2g[band],
-                    1e-6);
+        EXPECT_NEAR(its->optics.scattering_m2g[band], usualScatteringOfInk_m2g, 1e-12);
 }
 
 TEST(Characterisation, TakesABaseWithoutDrawdownsAsClear) {
@@ -329,6 +328,39 @@ TEST(Characterisation, RefusesWrongShares) {
     EXPECT_EQ(refusalOf(sample), wrongShare);
     sample.shares = {{clearBase, 0.9}, {firstInk + inkCount, 0.1}};
     EXPECT_EQ(refusalOf(sample), wrongShare);
+}
+
+// Two readings over one backing are one, their mean: they leave nothing to check with.
+TEST(Characterisation, TakesTheMeanOfReadingsOverOneBacking) {
+    Samples samples = usualDrawdowns({});
+    DrawdownSample twice = drawdownOf("twice", letDown(deepBlue, 0.1), 5, {whitePaper()});
+    twice.over.push_back(twice.over.front());
+    for (std::size_t band = 0; band < bandCount; ++band) {
+        twice.over[0].film[band] += 0.01;
+        twice.over[1].film[band] -= 0.01;
+    }
+    samples.push_back(twice);
+    const Characterisation found = learnt(samples);
+    const LotOptics* its = found.of(deepBlue);
+    ASSERT_TRUE(its);
+    EXPECT_EQ(its->source, OpticsSource::oneReading);
+    EXPECT_EQ(its->readings, 1u);
+    samples.back() = drawdownOf("once", letDown(deepBlue, 0.1), 5, {whitePaper()});
+    const Characterisation once = learnt(samples);
+    for (std::size_t band = 0; band < bandCount; ++band)
+        EXPECT_NEAR(its->optics.absorption_m2g[band],
+                    once.of(deepBlue)->optics.absorption_m2g[band],
+                    1e-3 * its->optics.absorption_m2g[band]);
+}
+
+// Over white paper a film that is almost clear shows nothing of how it scatters.
+TEST(Characterisation, SaysWhetherScatteringWasSeen) {
+    const Characterisation white = learnt({drawdownOf("a", {{clearBase, 1}}, 5, {whitePaper()}),
+                                           drawdownOf("b", {{clearBase, 1}}, 9, {whitePaper()})});
+    EXPECT_FALSE(white.of(clearBase)->isScatteringSeen);
+    EXPECT_LT(white.of(clearBase)->optics.scattering_m2g[10], 2e-3);
+    const Characterisation both = learnt({drawdownOf("a", {{clearBase, 1}}, 5)});
+    EXPECT_TRUE(both.of(clearBase)->isScatteringSeen);
 }
 
 }  // namespace

@@ -140,8 +140,7 @@ inline DrawdownSample drawdownOf(const std::string& id, const std::vector<LotSha
                                  const FilmSurface& surface = {}) {
     DrawdownSample sample{id, shares, filmWeight_gm2, {}};
     for (const Bands& backing : backings)
-        sample.over.push_back({id + "/" + std::to_string(sample.over.size()), backing,
-                               readingOver(backing, shares, filmWeight_gm2, surface)});
+        sample.over.push_back({backing, readingOver(backing, shares, filmWeight_gm2, surface)});
     return sample;
 }
 

@@ -92,18 +92,20 @@ TEST(PredictionSpread, MovesTheFilmWeightUpAndDown) {
 TEST(PredictionSpread, MovesOneShareAtATime) {
     const Characterisation inks = knownInks();
     SpreadQuestion question = questionFor(inks);
+    // The base, of which there is most, follows from the others: what they are off by is its too.
     const double u[] = {0.004, 0.002, 0.001};
     double squares = 0;
     for (std::size_t moved = 0; moved < 3; ++moved) {
         question.shareUncertainties.assign(3, 0);
         question.shareUncertainties[moved] = u[moved];
         const double expected =
-            std::max(apart(withShare(moved, violet[moved].share + u[moved]), 5),
-                     apart(withShare(moved, violet[moved].share - u[moved]), 5));
-        EXPECT_GT(expected, 0.05);
+            moved == 0 ? 0
+                       : std::max(apart(withShare(moved, violet[moved].share + u[moved]), 5),
+                                  apart(withShare(moved, violet[moved].share - u[moved]), 5));
         EXPECT_NEAR(spreadFor(question).weighing_dE00, expected, 1e-6);
         squares += expected * expected;
     }
+    EXPECT_GT(squares, 0.05);
     question.shareUncertainties.assign(u, u + 3);
     EXPECT_NEAR(spreadFor(question).weighing_dE00, std::sqrt(squares), 1e-6);
 }
@@ -127,34 +129,41 @@ void leaveOut(Characterisation& inks, int lot, const std::vector<LeftOutDrawdown
     its.leftOut = PredictionCheck{drawdowns.size(), 1, 1};
 }
 
-// Red lays down 0.4 g/m² here, blue 0.2.
-TEST(PredictionSpread, TakesTheDrawdownThatLaidDownMostNearlyAsMuch) {
-    Characterisation inks = knownInks();
-    leaveOut(inks, coldRed, {{0, 0.05, 7}, {1, 0.38, 0.6}, {2, 3, 9}});
-    leaveOut(inks, deepBlue, {{3, 0.02, 8}, {4, 2, 5}, {5, 0.21, 0.4}});
-    PredictionSpread spread = spreadFor(questionFor(inks));
-    EXPECT_EQ(spread.inks_dE00, 0.6);
-    EXPECT_TRUE(spread.uncheckedInks.empty());
-    EXPECT_NEAR(spread.together_dE00, 0.6, 1e-12);
-    inks.lots[deepBlue].leftOutOf[2].overLightest_dE00 = 1.1;
-    spread = spreadFor(questionFor(inks));
-    EXPECT_EQ(spread.inks_dE00, 1.1);
-    // A thicker film lays down more of each.
-    SpreadQuestion thick = questionFor(inks);
-    thick.filmWeight_gm2 = 50;
-    EXPECT_EQ(spreadFor(thick).inks_dE00, 9);
+// Of the same film, with nothing in the place of one lot.
+double effectOf(std::size_t lot) {
+    std::vector<LotShare> without = violet;
+    without.erase(without.begin() + static_cast<std::ptrdiff_t>(lot));
+    return apart(without, 5);
 }
 
-TEST(PredictionSpread, NamesInksThatWereNotChecked) {
+// A lot that is known to a tenth of what it does is off by a tenth of what it does here.
+TEST(PredictionSpread, TakesForEachInkAShareOfWhatItDoes) {
+    Characterisation inks = knownInks();
+    leaveOut(inks, coldRed, {{0, 0.05, 2, 2, 20}});
+    leaveOut(inks, deepBlue, {{3, 0.02, 3, 3, 60}});
+    PredictionSpread spread = spreadFor(questionFor(inks));
+    const double expected = std::hypot(0.1 * effectOf(1), 0.05 * effectOf(2));
+    EXPECT_NEAR(*spread.inks_dE00, expected, 1e-9);
+    EXPECT_TRUE(spread.uncheckedInks.empty());
+    EXPECT_NEAR(spread.together_dE00, expected, 1e-9);
+    // Several drawdowns: root mean square of 0.1 and 0.3.
+    inks.lots[coldRed].leftOutOf.push_back({1, 0.4, 9, 9, 30});
+    spread = spreadFor(questionFor(inks));
+    EXPECT_NEAR(*spread.inks_dE00, std::hypot(std::sqrt(0.05) * effectOf(1), 0.05 * effectOf(2)),
+                1e-9);
+    // Mixes that were predicted badly count for mixes.
+    inks.mixRelativeError = 0.2;
+    EXPECT_GT(*spreadFor(questionFor(inks)).inks_dE00, *spread.inks_dE00 + 0.5);
+}
+
+TEST(PredictionSpread, TakesAnInkThatWasNotCheckedForTheWorstKnown) {
     Characterisation inks = knownInks();
     PredictionSpread spread = spreadFor(questionFor(inks));
     EXPECT_FALSE(spread.inks_dE00);
     EXPECT_EQ(spread.uncheckedInks, (std::vector<int>{coldRed, deepBlue}));
-    // What base misses is not what an ink misses.
-    leaveOut(inks, clearBase, {{0, 4.4, 6}});
-    leaveOut(inks, deepBlue, {{1, 0.2, 0.25}});
+    leaveOut(inks, deepBlue, {{1, 0.2, 3, 3, 60}});
     spread = spreadFor(questionFor(inks));
-    EXPECT_EQ(spread.inks_dE00, 0.25);
+    EXPECT_NEAR(*spread.inks_dE00, std::hypot(0.05 * effectOf(1), 0.05 * effectOf(2)), 1e-9);
     EXPECT_EQ(spread.uncheckedInks, std::vector<int>{coldRed});
     // An ink of which nothing is in need not be checked.
     SpreadQuestion question = questionFor(inks);
@@ -182,7 +191,7 @@ TEST(PredictionSpread, NamesLotsThatWereTakenAsClear) {
 // JCGM 100:2008, 5.1.2: independent causes add as squares.
 TEST(PredictionSpread, AddsItsCausesAsSquares) {
     Characterisation inks = knownInks();
-    leaveOut(inks, coldRed, {{0, 0.4, 0.7}});
+    leaveOut(inks, coldRed, {{0, 0.4, 2, 2, 20}});
     SpreadQuestion question = questionFor(inks);
     question.filmWeightUncertainty_gm2 = 0.4;
     question.shareUncertainties = {0, 0.003, 0.001};
@@ -191,7 +200,8 @@ TEST(PredictionSpread, AddsItsCausesAsSquares) {
     EXPECT_GT(spread.weighing_dE00, 0.1);
     EXPECT_NEAR(spread.together_dE00 * spread.together_dE00,
                 spread.filmWeight_dE00 * spread.filmWeight_dE00 +
-                    spread.weighing_dE00 * spread.weighing_dE00 + 0.7 * 0.7,
+                    spread.weighing_dE00 * spread.weighing_dE00 +
+                    *spread.inks_dE00 * *spread.inks_dE00,
                 1e-9);
 }
 

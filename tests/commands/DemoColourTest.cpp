@@ -98,6 +98,62 @@ TEST_F(DemoColour, MatchesTheOldLayerWithoutTheInksThatAreGone) {
             << share.at("lot");
 }
 
+TEST_F(DemoColour, KeepsToWhatIsAskedOfARecipe) {
+    const json match = report(
+        "match EEL 4 --film 4-7 --extender 97% --drier drier-1=2% "
+        "--without kiln-red-1 --colours 3 --on 2026-03-20");
+    ASSERT_FALSE(match.at("recipes").empty());
+    for (const json& recipe : match.at("recipes")) {
+        EXPECT_NEAR(sumOfShares(recipe), 1, 1e-9);
+        EXPECT_GE(recipe.at("filmWeight_gm2").get<double>(), 4);
+        EXPECT_LE(recipe.at("filmWeight_gm2").get<double>(), 7);
+        EXPECT_LE(recipe.at("shares").size(), 5u);
+        for (const json& part : recipe.at("shares")) {
+            EXPECT_NE(part.at("lot"), "kiln-red-1");
+            const double share = part.at("share");
+            if (part.at("lot") == "base-2") {
+                EXPECT_NEAR(share, 0.97, 1e-9);
+            } else if (part.at("lot") == "drier-1") {
+                EXPECT_NEAR(share, 0.02, 1e-9);
+            }
+        }
+    }
+}
+
+// Over the black half of the card an ink is matched over black, and comes out of its own tin.
+TEST_F(DemoColour, MatchesOverTheBackingThatWasReadOver) {
+    const json match = report("match plum-violet-black --on 2026-03-20");
+    EXPECT_EQ(match.at("paperReading"), "contrast-card-black");
+    const json& best = match.at("recipes")[0];
+    EXPECT_LT(best.at("dE00").at("D50").get<double>(), 1);
+    double violet = 0;
+    for (const json& part : best.at("shares"))
+        if (part.at("lot") == "plum-violet-1")
+            violet = part.at("share");
+    EXPECT_GT(violet, 0.9);
+}
+
+// A glaze hides nearly nothing, a layer of white most of what is below it.
+TEST_F(DemoColour, TellsGlazesFromPaint) {
+    const json glaze = report("match EEL 1 --on 2026-03-20");
+    EXPECT_LT(glaze.at("recipes")[0].at("opacity").get<double>(), 0.05);
+    const json white = report(
+        "match dense-white-dd --paper contrast-card-black --film 9.3 "
+        "--on 2026-03-20");
+    EXPECT_GT(white.at("recipes")[0].at("opacity").get<double>(), 0.5);
+}
+
+// What was weighed in after the test was drawn down makes another batch of it.
+TEST_F(DemoColour, ShadesNoBatchThatWasChangedSinceItsTest) {
+    EXPECT_EQ(transcriptOf(splitWords("rackbook weigh ferry-again 0.78 --lot straw-ochre-1 "
+                                      "--balance pocket-balance --at 2026-03-20T10:00"))
+                  .find("[2]"),
+              std::string::npos);
+    EXPECT_EQ(transcriptOf(splitWords("rackbook shade ferry-again-d50 FER 1 --on 2026-03-20")),
+              "rackbook: mix ferry-again was added to after drawdown ferry-again-dd was made. Draw "
+              "it down again and measure that.\n[2]\n");
+}
+
 TEST_F(DemoColour, ShadesTheBatchThatHoldsTooMuchRed) {
     const json shade = report(
         "shade ferry-again-d50 FER 1 --balance pocket-balance "
