@@ -14,6 +14,7 @@
 #include "commands/HowMuch.h"
 #include "commands/Impressions.h"
 #include "commands/Layer.h"
+#include "commands/LightHad.h"
 #include "commands/List.h"
 #include "commands/Look.h"
 #include "commands/Match.h"
@@ -68,6 +69,7 @@ const std::vector<Command>& commandTable() {
         writeOutCommand(),
         // Questions
         readyCommand(),
+        lightCommand(),
         mixAgainCommand(),
         howMuchCommand(),
         auditCommand(),

@@ -62,6 +62,7 @@ TEST(Invariants, OfHouseRules) {
               "overdrawTolerance_g, proofsMostShare, colourMostUncertainty, spoilShare, "
               "heapLifeWithDrier_h, heapLifeWithoutDrier_h, colourTolerance_dE00, "
               "filmWeightUncertainty, surfaceOuterReflection, surfaceInnerReflection, "
+              "skySunnyShare, skyOvercastShare, "
               "openedLifeTin_days or openedLifeTube_days.");
     EXPECT_EQ(complaints<Book>([](Book& r) {
                   r.houseRules = {{"lightDays", 14, {}, {}}, {"lightDays", 21, {}, {}}};
