@@ -9,6 +9,7 @@
 #include "base/Finding.h"
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "base/TypedNumber.h"
 #include "cli/SpecText.h"
 
 namespace rackbook {
@@ -239,11 +240,11 @@ std::optional<double> Arguments::number(const std::string& name) const {
     const auto given = value(name);
     if (!given)
         return std::nullopt;
-    const auto number = parseNumber(*given);
+    const auto number = parseTypedNumber(*given);
     if (!number)
         throw UsageError(m_verb + ": " + m_entries.at(name).label + " is " + quoted(*given) +
                              ", which is not a number",
-                         "Write digits with a decimal point, such as 12.5.");
+                         "Write digits with a decimal point or comma, such as 12.5.");
     return number;
 }
 

@@ -1,28 +1,21 @@
 #include "commands/ShareGiven.h"
 
-#include <algorithm>
 #include <limits>
 #include <optional>
 
 #include "base/Error.h"
-#include "base/Numbers.h"
+#include "base/TypedNumber.h"
 
 namespace rackbook {
 
 namespace {
-
-std::optional<double> numberIn(std::string text) {
-    if (std::count(text.begin(), text.end(), ',') == 1 && text.find('.') == std::string::npos)
-        std::replace(text.begin(), text.end(), ',', '.');
-    return parseNumber(text);
-}
 
 double shareUpTo(double most, const std::string& text, const std::string& label) {
     const std::string example = most > 1 ? "10%." : "95%.";
     const bool isPercent = !text.empty() && text.back() == '%';
     std::string number = isPercent ? text.substr(0, text.size() - 1) : text;
     number.erase(number.find_last_not_of(' ') + 1);
-    const std::optional<double> value = numberIn(number);
+    const std::optional<double> value = parseTypedNumber(number);
     const std::string what = label + " is \"" + excerpt(text) + "\"";
     if (!value)
         throw UsageError(what + ", which is no share", "Write per cent, such as " + example);
@@ -47,7 +40,7 @@ double markupGiven(const std::string& text, const std::string& label) {
 }
 
 double positiveGiven(const std::string& text, const std::string& label, const std::string& remedy) {
-    const std::optional<double> value = numberIn(text);
+    const std::optional<double> value = parseTypedNumber(text);
     if (!value || *value <= 0)
         throw UsageError(label + " is \"" + excerpt(text) + "\"", remedy);
     return *value;

@@ -6,6 +6,7 @@
 #include "base/Error.h"
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "base/TypedNumber.h"
 #include "cli/Table.h"
 #include "commands/InkWords.h"
 #include "commands/MassGiven.h"
@@ -31,7 +32,7 @@ NamedOffer offerFrom(const std::string& words) {
         "opened, such as 96:60 or 168:250g:730.";
     if (first == std::string::npos)
         throw UsageError("--offer is \"" + excerpt(words) + "\", which has no mass", form);
-    const std::optional<double> price = parseNumber(words.substr(0, first));
+    const std::optional<double> price = parseTypedNumber(words.substr(0, first));
     if (!price || *price < 0)
         throw UsageError("--offer is \"" + excerpt(words) + "\", and its price is no amount", form);
     NamedOffer named{words, {*price, notKnown, notKnown}};
@@ -39,7 +40,7 @@ NamedOffer offerFrom(const std::string& words) {
                                       "stock: the mass of --offer " + excerpt(words));
     if (second == std::string::npos)
         return named;
-    const std::optional<double> days = parseNumber(words.substr(second + 1));
+    const std::optional<double> days = parseTypedNumber(words.substr(second + 1));
     if (!days || *days <= 0)
         throw UsageError(
             "--offer is \"" + excerpt(words) + "\", and its days are no number above 0", form);

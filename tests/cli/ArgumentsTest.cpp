@@ -197,16 +197,17 @@ TEST(Arguments, RefusesTextThatIsNotUtf8) {
 }
 
 TEST(Arguments, RefusesWhatIsNotANumber) {
-    for (const std::string text : {"abc", "1,5", "nan", "inf", "1e999", "0x10", "1 "})
+    for (const std::string text : {"abc", "1,5,0", "nan", "inf", "1e999", "0x10", "1 "})
         EXPECT_EQ(refusal([&] {
                       parsed({"--latitude", text}).number("latitude");
                   }),
                   "pull: --latitude is \"" + text +
-                      "\", which is not a number. Write digits with a decimal point, such as "
-                      "12.5.");
+                      "\", which is not a number. Write digits with a decimal point or comma, such "
+                      "as 12.5.");
+    EXPECT_EQ(parsed({"--latitude", "56,5"}).number("latitude"), 56.5);
     EXPECT_EQ(refusal([&] { parsed({"1.5"}).number("edition"); }),
               "pull: EDITION is \"heron\", which is not a number. Write digits with a decimal "
-              "point, such as 12.5.");
+              "point or comma, such as 12.5.");
 }
 
 TEST(Arguments, RefusesWhatIsNotWhole) {
