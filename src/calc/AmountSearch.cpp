@@ -12,7 +12,7 @@ namespace rackbook {
 namespace {
 
 constexpr std::size_t keptSets = 60;
-constexpr std::size_t trialsOfOneThing = 24;
+constexpr std::size_t trialsOfOneThing = 32;
 // What a further thing starts at, beside the largest that is there.
 constexpr double firstPart = 0.15;
 

@@ -101,6 +101,13 @@ std::size_t lightestOf(const DrawdownSample& sample) {
         sample.over.begin());
 }
 
+double rootMeanSquare(const std::vector<double>& values) {
+    double sum = 0;
+    for (const double value : values)
+        sum += value * value;
+    return std::sqrt(sum / static_cast<double>(values.size()));
+}
+
 class Learning {
 public:
     Learning(const std::vector<DrawdownSample>& samples, const std::vector<LotKind>& kinds,
@@ -240,11 +247,10 @@ private:
             inForce = fitted(found.lot, others);
             std::vector<double> its_dE00;
             compare(out, its_dE00);
-            const std::size_t lightest = lightestOf(m_samples[out]);
             found.leftOutOf.push_back(
                 {out, shareIn(m_samples[out], found.lot) * m_samples[out].filmWeight_gm2,
-                 checkOf(its_dE00).mean_dE00, its_dE00[lightest],
-                 effectIn(m_samples[out], found.lot, m_samples[out].over[lightest])});
+                 checkOf(its_dE00).mean_dE00, rootMeanSquare(its_dE00),
+                 rootMeanSquare(effectsIn(m_samples[out], found.lot))});
             off_dE00.insert(off_dE00.end(), its_dE00.begin(), its_dE00.end());
         }
         inForce = found.optics;
@@ -252,12 +258,17 @@ private:
             found.leftOut = checkOf(off_dE00);
     }
 
-    // How far the lot moves the colour of a film that was read, beside the rest of it alone.
-    double effectIn(const DrawdownSample& sample, int lot, const ReadingOver& over) const {
-        const Bands without = measuredOf(filmOver(insideOf(over.backing, m_made.surface),
-                                                  restOf(sample, lot), sample.filmWeight_gm2),
-                                         m_made.surface);
-        return deltaE00(labOf(without, ViewingLight::D50), labOf(over.film, ViewingLight::D50));
+    // How far the lot moves the colour of each film that was read, beside the rest of it alone.
+    std::vector<double> effectsIn(const DrawdownSample& sample, int lot) const {
+        std::vector<double> effects;
+        for (const ReadingOver& over : sample.over) {
+            const Bands without = measuredOf(filmOver(insideOf(over.backing, m_made.surface),
+                                                      restOf(sample, lot), sample.filmWeight_gm2),
+                                             m_made.surface);
+            effects.push_back(
+                deltaE00(labOf(without, ViewingLight::D50), labOf(over.film, ViewingLight::D50)));
+        }
+        return effects;
     }
 
     void checkMixes() {
@@ -297,15 +308,15 @@ private:
 }  // namespace
 
 std::optional<double> LotOptics::relativeError() const {
-    double sum = 0;
+    if (leftOutOf.empty())
+        return std::nullopt;
+    double errors = 0;
+    double effects = 0;
     for (const LeftOutDrawdown& one : leftOutOf) {
-        // A drawdown in which the lot does next to nothing says nothing of it.
-        const double error = one.overLightest_dE00 / std::max(one.effect_dE00, leastEffect_dE00);
-        sum += error * error;
+        errors += one.error_dE00 * one.error_dE00;
+        effects += one.effect_dE00 * one.effect_dE00;
     }
-    return leftOutOf.empty()
-               ? std::nullopt
-               : std::optional(std::sqrt(sum / static_cast<double>(leftOutOf.size())));
+    return std::sqrt(errors / std::max(effects, leastEffect_dE00 * leastEffect_dE00));
 }
 
 const LotOptics* Characterisation::of(int lot) const {

@@ -45,9 +45,9 @@ struct LeftOutDrawdown {
     std::size_t sample = 0;
     double laid_gm2 = 0;  // of the lot: its share of the film weight
     double mean_dE00 = 0;
-    // Of its readings, the one over the lightest backing, like paper: how far off the prediction
-    // is, and how far the lot itself moves the colour there.
-    double overLightest_dE00 = 0;
+    // Root mean squares over its readings: how far off the predictions are, and how far the lot
+    // itself moves the colours there.
+    double error_dE00 = 0;
     double effect_dE00 = 0;
 };
 
@@ -60,8 +60,9 @@ struct LotOptics {
     // Each drawdown predicted from the others; nothing where the others leave nothing to fit.
     std::optional<PredictionCheck> leftOut;
     std::vector<LeftOutDrawdown> leftOutOf;  // that it is made of
-    // How well it is known, as a share of what it does to a colour: root mean square of error over
-    // effect of the drawdowns left out. Nothing where none could be.
+    // How well it is known, as a share of what it does to a colour: the root of the sum of squared
+    // errors over that of squared effects, of all drawdowns left out, so that those count in which
+    // it does most. Nothing where none could be.
     std::optional<double> relativeError() const;
     PredictionCheck fit;  // the drawdowns themselves
     // Whether S shows in what was read: over a dark backing too, or in a film that hides.

@@ -15,7 +15,7 @@ namespace {
 constexpr double worthAnotherColour_dE00 = 0.25;
 // Parts of a colour to one of base: from a trace to almost none of base.
 constexpr double leastParts = 2e-5;
-constexpr double greatestParts = 50;
+constexpr double greatestParts = 2000;
 
 double sumOf(const std::vector<LotShare>& shares) {
     double sum = 0;
@@ -136,11 +136,17 @@ private:
     }
 
     double opacityOf(const MatchFound& found) const {
-        const Bands overBlack = measuredOf(
-            filmOver(Bands{}, mixedOf(found.shares, m_question.inks.optics), found.filmWeight_gm2),
-            m_question.inks.surface);
-        const double y = xyzOf(found.predicted, ViewingLight::D50).y;
-        return y > 0 ? xyzOf(overBlack, ViewingLight::D50).y / y : 1;
+        const InkOptics ink = mixedOf(found.shares, m_question.inks.optics);
+        const auto lightnessOver = [&](double backing) {
+            Bands below;
+            below.fill(backing);
+            return xyzOf(measuredOf(filmOver(below, ink, found.filmWeight_gm2),
+                                    m_question.inks.surface),
+                         ViewingLight::D50)
+                .y;
+        };
+        const double overWhite = lightnessOver(1);
+        return overWhite > 0 ? lightnessOver(0) / overWhite : 1;
     }
 
     // The squares of what is made least are compared by their roots, which are about ΔE00.

@@ -27,7 +27,7 @@ struct MatchFound {
     std::vector<LotShare> shares;  // of the whole ink, adding up to 1, by lot
     double filmWeight_gm2 = 0;
     Bands predicted{};   // as it would be measured
-    double opacity = 0;  // contrast ratio: its Y over black by its Y over the paper, 0 … 1
+    double opacity = 0;  // contrast ratio: its Y over black by its Y over white, 0 … 1
     ColourMiss miss;
 };
 

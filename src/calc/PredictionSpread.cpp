@@ -85,6 +85,16 @@ std::optional<double> worstRelativeError(const Characterisation& inks,
 
 }  // namespace
 
+std::optional<double> assumedRelativeError(const Characterisation& inks, int lot,
+                                           const std::vector<LotKind>& lotKinds) {
+    const LotOptics* known = inks.of(lot);
+    if (known && known->relativeError())
+        return known->relativeError();
+    if (known && known->source == OpticsSource::takenAsClear)
+        return 0;
+    return worstRelativeError(inks, lotKinds);
+}
+
 PredictionSpread spreadOf(const SpreadQuestion& question, const std::vector<LotKind>& lotKinds) {
     const Moved moved(question);
     PredictionSpread spread;
@@ -101,11 +111,11 @@ PredictionSpread spreadOf(const SpreadQuestion& question, const std::vector<LotK
             continue;
         const bool isInk = lotKinds[static_cast<std::size_t>(part.lot)] == LotKind::ink;
         inks += isInk ? 1 : 0;
-        const std::optional<double> error = known ? known->relativeError() : std::nullopt;
-        if (!error && isInk)
-            spread.uncheckedInks.push_back(part.lot);
-        const double assumed = isInk ? worst.value_or(0) : 0;
-        variance += std::pow(error.value_or(assumed) * moved.without(part.lot), 2);
+        const bool isMeasured = !known || known->source != OpticsSource::takenAsClear;
+        if (isMeasured && !(known && known->relativeError()))
+            spread.uncheckedLots.push_back(part.lot);
+        const double error = assumedRelativeError(question.inks, part.lot, lotKinds).value_or(0);
+        variance += std::pow(error * moved.without(part.lot), 2);
     }
     if (inks > 1)
         variance += std::pow(question.inks.mixRelativeError.value_or(0) * moved.fromPaper(), 2);

@@ -24,13 +24,18 @@ struct PredictionSpread {
     double weighing_dE00 = 0;
     // For each lot, how far it moves the colour, times how well it is known (relativeError); of
     // several inks also how far they move it together, times how well drawdowns of mixes are
-    // predicted; root of the sum of squares. An ink that could not be checked counts as the worst
-    // known of the studio's. Nothing where no ink of the studio's could be.
+    // predicted; root of the sum of squares. Nothing where no ink of the studio's could be checked.
     std::optional<double> inks_dE00;
-    std::vector<int> uncheckedInks;  // lots in it
+    std::vector<int> uncheckedLots;  // lots in it
     std::vector<int> takenAsClear;   // lots that were never measured
     double together_dE00 = 0;        // root of the sum of squares (JCGM 100:2008, 5.1.2)
 };
+
+// How well a lot is known, as a share of what it does (LotOptics::relativeError). One that was read
+// and could not be checked counts as the worst known ink of the studio's; one that was never
+// measured counts as known, and is told of (takenAsClear). Nothing where no ink could be checked.
+std::optional<double> assumedRelativeError(const Characterisation& inks, int lot,
+                                           const std::vector<LotKind>& lotKinds);
 
 // One cause after the other is moved by its uncertainty, up and down; the larger distance counts.
 // Of the shares, the largest follows from the others.

@@ -157,7 +157,7 @@ private:
             say("Left out: ΔE00 of each drawdown predicted from the others. Of what the ink does "
                 "to "
                 "a colour, that is " +
-                formatFixed(100 * *error, 1) + " % on average over its lightest backings.");
+                formatFixed(100 * *error, 1) + " %, root mean square.");
     }
 
     Console& m_console;
@@ -191,7 +191,7 @@ Tree treeOf(const LotOptics& lot, const InkBook& ink, const ColourModel& model) 
         leftOutOf.add(Tree::object()
                           .set("drawdown", model.samples[one.sample].drawdown)
                           .set("mean_dE00", one.mean_dE00)
-                          .set("overLightest_dE00", one.overLightest_dE00)
+                          .set("error_dE00", one.error_dE00)
                           .set("effect_dE00", one.effect_dE00));
     tree.set("leftOutDrawdowns", std::move(leftOutOf));
     Tree absorption = Tree::array();
@@ -216,7 +216,10 @@ void addModel(Tree& report, const InkBook& ink, const ColourModel& model, int on
     for (const MixCheck& mix : model.inks.mixes)
         mixes.add(Tree::object()
                       .set("drawdown", model.samples[mix.sample].drawdown)
-                      .set("check", treeOf(std::optional(mix.check))));
+                      .set("check", treeOf(std::optional(mix.check)))
+                      .set("effect_dE00", mix.effect_dE00));
+    report.set("mixRelativeError",
+               model.inks.mixRelativeError ? Tree(*model.inks.mixRelativeError) : Tree());
     report.set("mixes", std::move(mixes));
     Tree unused = Tree::array();
     for (const UnusedReading& one : model.unused)

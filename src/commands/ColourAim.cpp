@@ -8,6 +8,7 @@
 #include "calc/ReadingColour.h"
 #include "commands/BookAccess.h"
 #include "commands/ColourFacts.h"
+#include "commands/LayerFilm.h"
 #include "commands/LayerNamed.h"
 
 namespace rackbook {
@@ -77,6 +78,10 @@ public:
             if (const Edition* edition = m_ink.records.find(layer.edition))
                 aim.paper.paper = edition->paper;
             predictFrom(sharesOfRecipe(layer), aim);
+            const Estimate film =
+                layerFilm(m_ink, m_ink.records.indexOf<Layer>(layer.id), true).weight_gm2;
+            if (film.isKnown())
+                aim.filmWeight_gm2 = film.best;
         }
         aim.layer = m_ink.records.indexOf<Layer>(layer.id);
         return aim;
@@ -114,7 +119,7 @@ private:
             aim.shares = std::move(*shares);
         else
             aim.noColour = "no colour is recorded for it, and what " + joined(unknown) +
-                           " did to light was never measured";
+                           " does to light is not known by drawdowns";
     }
 
     void addCircumstances(const Reading& reading, ColourAim& aim) {
@@ -211,7 +216,8 @@ ColourTarget targetOver(const ColourModel& model, const ColourAim& aim, const Pa
                          "Measure a print or a drawdown of it, and record the reading.");
     return aim.target
                ? *aim.target
-               : targetOf(predictedOver(paper.bands, aim.shares, filmWeight_gm2, model.inks));
+               : targetOf(predictedOver(paper.bands, aim.shares,
+                                        aim.filmWeight_gm2.value_or(filmWeight_gm2), model.inks));
 }
 
 std::vector<std::string> unknownInks(const InkBook& ink, const ColourModel& model,

@@ -31,7 +31,7 @@ struct ColourAim {
     // Why there is neither: "no colour is recorded for it, and …". Empty where there is.
     std::string noColour;
     PaperWanted paper;                     // what the reading was taken over
-    std::optional<double> filmWeight_gm2;  // of the drawdown that was read
+    std::optional<double> filmWeight_gm2;  // of the drawdown that was read, or the layer's own
     bool ofPrint = false;                  // read on an impression
     std::vector<std::string> warnings;     // whole sentences
 };
@@ -51,8 +51,8 @@ ColourAim colourAimNamed(const ColourBook& colours, const std::string& words,
 // measured.
 const Reading* readingOfMix(const InkBook& ink, const std::string& mix);
 
-// As it was read, or as predicted over that paper at that film weight. Throws InputError where it
-// has no colour.
+// As it was read, or as predicted over that paper at its own film weight, else at that given.
+// Throws InputError where it has no colour.
 ColourTarget targetOver(const ColourModel& model, const ColourAim& aim, const PaperGiven& paper,
                         double filmWeight_gm2);
 

@@ -55,9 +55,11 @@ private:
 bool wasReadEarly(const InkBook& ink, const Drawdown& drawdown, const Reading& reading,
                   const std::vector<LotShare>& shares) {
     double base = 0;
-    for (const LotShare& part : shares)
-        if (lotAt(ink, part.lot).lotKind == LotKind::base)
-            base += part.share;
+    double drier = 0;
+    for (const LotShare& part : shares) {
+        base += lotAt(ink, part.lot).lotKind == LotKind::base ? part.share : 0;
+        drier += lotAt(ink, part.lot).lotKind == LotKind::drier ? part.share : 0;
+    }
     if (base < ink.rules.value("extenderRichShare") || !drawdown.madeOn || !reading.takenOn)
         return false;
     const auto wanted =
@@ -143,11 +145,11 @@ CivilMinute whenTaken(const Reading& reading) {
     return reading.takenOn ? reading.takenOn->latest() : std::numeric_limits<CivilMinute>::min();
 }
 
-// Small letters, digits and colons of the geometry.
+// Small letters and digits of the geometry: "di8" of "di:8°" or "di/8".
 std::string plainGeometry(const Reading& reading) {
     std::string plain;
     for (const char c : reading.geometry.value_or(""))
-        if (std::isalnum(static_cast<unsigned char>(c)) || c == ':')
+        if (std::isalnum(static_cast<unsigned char>(c)))
             plain += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
     return plain;
 }
@@ -195,14 +197,17 @@ const Reading* paperReading(const InkBook& ink, const std::string& paper,
 
 bool seesGloss(const Reading& reading) {
     const std::string plain = plainGeometry(reading);
-    return plain == "di:8" || plain == "8:di";
+    return plain.rfind("di8", 0) == 0 || plain.rfind("8di", 0) == 0 ||
+           plain.find("included") != std::string::npos;
 }
 
 bool leavesGlossOpen(const Reading& reading) {
     const std::string plain = plainGeometry(reading);
-    const bool isSphere = plain.find("sphere") != std::string::npos || plain.rfind("d:", 0) == 0 ||
-                          plain.rfind("d8", 0) == 0 || plain == "8:d";
-    return isSphere && !seesGloss(reading);
+    const bool isLeftOut = plain.rfind("de8", 0) == 0 || plain.rfind("8de", 0) == 0 ||
+                           plain.find("excluded") != std::string::npos;
+    const bool isSphere = plain.find("sphere") != std::string::npos || plain.rfind("d8", 0) == 0 ||
+                          plain.rfind("8d", 0) == 0;
+    return isSphere && !isLeftOut && !seesGloss(reading);
 }
 
 Bands bandsIn(const Reading& reading, const FilmSurface& surface) {

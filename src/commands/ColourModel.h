@@ -41,8 +41,8 @@ std::string readEarlyWords(const InkBook& ink, const Reading& reading);
 const Reading* paperReading(const InkBook& ink, const std::string& paper,
                             const std::optional<Backing>& backing);
 
-// Whether the geometry is one of those that include the gloss: "di:8" or "8:di", with or without a
-// degree sign (CIE 15). Anything else counts as leaving it out.
+// Whether the geometry is one of those that include the gloss: "di:8" or "8:di" (CIE 15), or say
+// "included". Anything else counts as leaving it out.
 bool seesGloss(const Reading& reading);
 
 // Whether it is of a sphere and leaves open which of the two it is.

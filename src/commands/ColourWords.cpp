@@ -64,9 +64,9 @@ std::string spreadSentence(const InkBook& ink, const PredictionSpread& spread) {
         words += " and " + formatFixed(*spread.inks_dE00, 2) +
                  " from how well its inks are known by their drawdowns";
     words += ".";
-    if (!spread.uncheckedInks.empty())
-        words += " How well " + joined(idsOf(ink, spread.uncheckedInks)) +
-                 (spread.uncheckedInks.size() == 1 ? " is" : " are") +
+    if (!spread.uncheckedLots.empty())
+        words += " How well " + joined(idsOf(ink, spread.uncheckedLots)) +
+                 (spread.uncheckedLots.size() == 1 ? " is" : " are") +
                  " known could not be checked" +
                  (spread.inks_dE00 ? ": taken as the studio's worst known ink."
                                    : ", nor that of any other ink, and is not in it.");
@@ -108,7 +108,7 @@ Tree treeOf(const InkBook& ink, const PredictionSpread& spread) {
     tree.set("weighing_dE00", spread.weighing_dE00);
     tree.set("inks_dE00", spread.inks_dE00 ? Tree(*spread.inks_dE00) : Tree());
     Tree unchecked = Tree::array();
-    for (const std::string& lot : idsOf(ink, spread.uncheckedInks))
+    for (const std::string& lot : idsOf(ink, spread.uncheckedLots))
         unchecked.add(lot);
     tree.set("uncheckedLots", std::move(unchecked));
     Tree clear = Tree::array();

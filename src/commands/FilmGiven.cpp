@@ -15,7 +15,7 @@ namespace rackbook {
 
 namespace {
 
-const char* const filmRemedy = "Give g/m², such as 5.5.";
+const char* const filmRemedy = "Give 0.1 to 1000 g/m², such as 5.5.";
 // Between the quartiles of a normal distribution lie 1.349 standard deviations.
 constexpr double quartilesInDeviations = 1.349;
 constexpr double thinnest_gm2 = 0.1;
@@ -76,8 +76,9 @@ FilmGiven filmGiven(const CommandContext& context, const InkBook& ink,
         (film.weight_gm2.high - film.weight_gm2.low) / quartilesInDeviations;
     // Pulls that happen to agree do not make the film better known than a weighed one.
     const double share = std::max(usual, deviation_gm2 / film.weight_gm2.best);
-    return fixedAt(film.weight_gm2.best, share,
-                   "put out, by " + filmSourceWords(film) + "; less of it lies on the paper");
+    return fixedAt(
+        film.weight_gm2.best, share,
+        "what " + filmSourceWords(film) + " put out (what lies on the paper is somewhat less)");
 }
 
 }  // namespace rackbook

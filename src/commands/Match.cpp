@@ -80,7 +80,9 @@ MatchWanted wantedIn(const CommandContext& context, const ColourBook& colours, C
     wanted.asOf = asOfDay(context, ink.studio);
     wanted.aim = std::move(aim);
     wanted.paper = paperGiven(context, ink, wanted.aim.paper);
-    wanted.film = filmGiven(context, ink, wanted.aim.filmWeight_gm2, wanted.aim.layer, true);
+    wanted.film = filmGiven(context, ink,
+                            wanted.aim.reading.empty() ? std::nullopt : wanted.aim.filmWeight_gm2,
+                            wanted.aim.layer, true);
     wanted.mostColours = countGiven(context, "colours", 1, mostColoursAllowed, wanted.mostColours);
     for (const std::string& id : context.arguments.values("without"))
         wanted.without.push_back(lotOf(book, ink, id));
@@ -177,9 +179,10 @@ Command matchCommand() {
         "                       the sum of squares of what the film weight's uncertainty does and\n"
         "                       of each ink's part in the colour times how well its drawdowns\n"
         "                       predict one another; an ink that could not be checked counts as\n"
-        "                       the worst known. Recipes that differ by less are as good.\n"
-        "  opacity              how light it is over black, of what it is over the paper; 0 % for\n"
-        "                       a perfect glaze, 100 % for a film that hides\n\n"
+        "                       the worst known\n"
+        "  opacity              how light it is over black, of what it is over white; 0 % for a\n"
+        "                       perfect glaze, 100 % for a film that hides\n"
+        "  100 g                what that costs by the price of the tins\n\n"
         "With --mass, how it is weighed. Where the target holds CIELAB only, it is matched by "
         "that; "
         "of a layer without a reading, the colour is predicted from what was laid down; where that "

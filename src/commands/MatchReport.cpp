@@ -101,13 +101,15 @@ private:
         for (std::size_t i = 0; i < m_match.found.size(); ++i)
             table.addRow(recipeRow(i, hasSpectrum));
         m_console.out() << table.text(m_console.width(), "");
-        say("ΔE00 is that under D50; A is a filament lamp, FL11 a fluorescent one. Recipes that "
-            "differ by less than give or take are as good as one another by what is known: choose "
-            "by opacity, by what is in the tins, by cost.");
+        say(std::string("ΔE00 is that under D50") +
+            (hasSpectrum ? "; A is a filament lamp, FL11 a fluorescent one" : "") +
+            ". Where two recipes differ by less than their give or take, nothing that is known "
+            "tells "
+            "which is nearer: choose by opacity, by what is in the tins, by cost.");
     }
 
     std::string costHeading() const {
-        return "100 g cost" + (m_ink.studio.currency ? ", " + *m_ink.studio.currency : "");
+        return "100 g" + (m_ink.studio.currency ? ", " + *m_ink.studio.currency : "");
     }
 
     bool isFilmFree() const {

@@ -48,7 +48,11 @@ PaperGiven paperGiven(const CommandContext& context, const InkBook& ink,
         refuse(ink, "it is not said what paper it lies on");
     const Reading* reading = namedReading(ink, *words, given ? std::nullopt : otherwise.backing);
     if (!reading)
-        refuse(ink, "no reading of paper \"" + excerpt(*words) + "\" holds a spectrum");
+        refuse(ink,
+               "no spectrum of paper \"" + excerpt(*words) + "\"" +
+                   (!given && otherwise.backing ? std::string(" over ") + textOf(*otherwise.backing)
+                                                : "") +
+                   " is recorded");
     return {reading->paper.value_or("what was read there"), reading->id,
             bandsIn(*reading, surfaceOf(ink.rules)),
             brightenedWords(*reading, surfaceOf(ink.rules))};

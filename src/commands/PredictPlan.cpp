@@ -190,14 +190,17 @@ private:
         return measuredOf(inside, m_wanted.model.inks.surface);
     }
 
-    // Each film of the stack in its turn made thicker by its uncertainty, the others as they are.
+    // Each film of the stack in its turn moved by its uncertainty, the others as they are.
     double filmVariance() const {
         const Lab now = labOf(stacked(m_stack), ViewingLight::D50);
         double sum = 0;
         for (std::size_t i = 0; i < m_stack.size(); ++i) {
-            std::vector<LaidFilm> moved = m_stack;
-            moved[i].weight_gm2 *= 1 + moved[i].uncertainty_share;
-            const double off = deltaE00(now, labOf(stacked(moved), ViewingLight::D50));
+            double off = 0;
+            for (const double sign : {1.0, -1.0}) {
+                std::vector<LaidFilm> moved = m_stack;
+                moved[i].weight_gm2 *= std::max(0.0, 1 + sign * moved[i].uncertainty_share);
+                off = std::max(off, deltaE00(now, labOf(stacked(moved), ViewingLight::D50)));
+            }
             sum += off * off;
         }
         return sum;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "base/Numbers.h"
 #include "base/Text.h"
@@ -39,15 +40,46 @@ public:
                 say(film.words + ": " + film.unknown);
         if (m_prediction.films.size() == 1 && m_prediction.films.front().unknown.empty())
             say(spreadSentence(m_ink, m_prediction.films.front().spread));
-        else
+        else if (anyIsKnown())
             say("Give or take: twice the standard uncertainty from the film weight, from weighing "
                 "and from how well its inks are known by their drawdowns, in ΔE00; an estimate.");
+        sayUnchecked();
         for (const std::string& note : m_prediction.notes)
             say(note);
         printHouseRules(m_console, m_ink.rules, rulesUsed);
     }
 
 private:
+    // Of several films, what the sentence of a single one says of its lots.
+    void sayUnchecked() {
+        std::set<int> unchecked;
+        std::set<int> clear;
+        for (const PredictedFilm& film : m_prediction.films) {
+            unchecked.insert(film.spread.uncheckedLots.begin(), film.spread.uncheckedLots.end());
+            clear.insert(film.spread.takenAsClear.begin(), film.spread.takenAsClear.end());
+        }
+        if (m_prediction.films.size() < 2)
+            return;
+        if (!unchecked.empty())
+            say("Could not be checked, and counted as the worst known ink: " + idsOf(unchecked) +
+                ".");
+        if (!clear.empty())
+            say("Never measured, and taken as clear: " + idsOf(clear) + ".");
+    }
+
+    std::string idsOf(const std::set<int>& lots) const {
+        std::vector<std::string> ids;
+        for (const int lot : lots)
+            ids.push_back(lotAt(m_ink, lot).id);
+        return joined(ids);
+    }
+
+    bool anyIsCompared() const {
+        return std::any_of(
+            m_prediction.films.begin(), m_prediction.films.end(),
+            [](const PredictedFilm& film) { return film.recorded_dE00.has_value(); });
+    }
+
     bool anyIsKnown() const {
         return std::any_of(m_prediction.films.begin(), m_prediction.films.end(),
                            [](const PredictedFilm& film) { return film.unknown.empty(); });
@@ -62,7 +94,8 @@ private:
         columns.push_back({"give or take", Align::decimal});
         if (isAlone) {
             columns.push_back({"g/m²", Align::decimal});
-            columns.push_back({"from its reading ΔE00", Align::decimal});
+            if (anyIsCompared())
+                columns.push_back({"from its reading ΔE00", Align::decimal});
         }
         Table rows(columns);
         for (const PredictedFilm& film : m_prediction.films)
@@ -70,8 +103,8 @@ private:
         m_console.out() << rows.text(m_console.width(), "");
     }
 
-    static std::vector<std::string> rowOf(const PredictedFilm& film, const Bands& bands,
-                                          bool isAlone) {
+    std::vector<std::string> rowOf(const PredictedFilm& film, const Bands& bands,
+                                   bool isAlone) const {
         std::vector<std::string> row = {film.words};
         const bool isKnown = film.unknown.empty() && (isAlone || film.hasOnTop);
         const std::vector<std::string> lab =
@@ -81,7 +114,8 @@ private:
         row.push_back(isKnown ? giveOrTakeWords(spread_dE00) : "");
         if (isAlone) {
             row.push_back(isKnown ? formatFixed(film.film.least_gm2, 1) : "");
-            row.push_back(film.recorded_dE00 ? formatFixed(*film.recorded_dE00, 2) : "");
+            if (anyIsCompared())
+                row.push_back(film.recorded_dE00 ? formatFixed(*film.recorded_dE00, 2) : "");
         }
         return row;
     }

@@ -91,6 +91,13 @@ ColourTarget testColour(const Reading& reading, const ColourModel& model) {
     return {colour->lab, std::nullopt};
 }
 
+std::vector<int> lotsOf(const Shaded& way) {
+    std::vector<int> lots;
+    for (const Addition& addition : way.additions)
+        lots.push_back(addition.lot);
+    return lots;
+}
+
 // Each mass to the nearest that the balance shows; ways that come no nearer so are dropped.
 std::vector<Shaded> asWeighed(const ShadingQuestion& question, const std::vector<Shaded>& found,
                               const BalanceFigures& balance, double before_dE00) {
@@ -108,7 +115,16 @@ std::vector<Shaded> asWeighed(const ShadingQuestion& question, const std::vector
         if (weighed.miss.underD50_dE00 < before_dE00)
             ways.push_back(std::move(weighed));
     }
-    return ways;
+    std::stable_sort(ways.begin(), ways.end(), [](const Shaded& a, const Shaded& b) {
+        return a.miss.underD50_dE00 < b.miss.underD50_dE00;
+    });
+    // Rounding may leave two ways with the same lots: the nearer one stays.
+    std::vector<Shaded> once;
+    for (Shaded& way : ways)
+        if (std::none_of(once.begin(), once.end(),
+                         [&](const Shaded& other) { return lotsOf(other) == lotsOf(way); }))
+            once.push_back(std::move(way));
+    return once;
 }
 
 void addStockWarnings(Shade& shade, const InkBook& ink, CivilMinute asOf) {
@@ -137,7 +153,8 @@ void warn(Shade& shade, const CommandContext& context, const InkBook& ink, const
     if (const Reading* aim = ink.records.find<Reading>(shade.aim.reading))
         if (const std::vector<std::string> unlike = unlikeConditions(*aim, test); !unlike.empty())
             shade.warnings.push_back("The two were not measured alike: " + joined(unlike) + ".");
-    if (const auto& paper = shade.aim.paper.paper; paper && *paper != shade.paper.words)
+    if (const auto& paper = shade.aim.paper.paper;
+        !shade.aim.reading.empty() && paper && *paper != shade.paper.words)
         shade.warnings.push_back("The colour to be was read over another paper (" + *paper + ").");
     if (shade.aim.filmWeight_gm2 && std::abs(*shade.aim.filmWeight_gm2 / shade.filmWeight_gm2 - 1) >
                                         shade.filmUncertainty_share)
@@ -150,6 +167,12 @@ void warn(Shade& shade, const CommandContext& context, const InkBook& ink, const
     if (drawdown.substrate != shade.paper.words)
         shade.warnings.push_back("The record says that the test lies on " + drawdown.substrate +
                                  "; what was given is used.");
+    if (!drawdown.filmWeight_gm2 && !context.arguments.has("film"))
+        shade.warnings.push_back(
+            "At what film weight the test was drawn is not recorded; the "
+            "studio's is taken. Give --film if it is known.");
+    if (!shade.balance)
+        shade.warnings.push_back("Masses are as computed; with --balance, as it can show them.");
     if (drawdown.filmWeight_gm2 && context.arguments.has("film"))
         shade.warnings.push_back("The record says that the test was drawn at " +
                                  formatFixed(*drawdown.filmWeight_gm2, 1) +
@@ -164,12 +187,14 @@ void warn(Shade& shade, const CommandContext& context, const InkBook& ink, const
 // The standard uncertainty of what the additions change: each may be off by what its lot is known
 // to, and by what the balance is.
 double spreadOf(const ShadingQuestion& question, const Shaded& way,
-                const std::optional<BalanceGiven>& balance) {
+                const std::vector<LotKind>& kinds, const std::optional<BalanceGiven>& balance) {
     double sum = 0;
     for (std::size_t i = 0; i < way.additions.size(); ++i) {
         const Addition& addition = way.additions[i];
-        const LotOptics* known = question.inks.of(addition.lot);
-        const double ink = known ? known->relativeError().value_or(0) : 0;
+        // Base thins out; what little it does to light by itself counts for nothing here.
+        const bool isInk = kinds[static_cast<std::size_t>(addition.lot)] == LotKind::ink;
+        const double ink =
+            isInk ? assumedRelativeError(question.inks, addition.lot, kinds).value_or(0) : 0;
         const double weighed = balance ? massUncertainty_g(balance->figures) / addition.mass_g : 0;
         std::vector<Addition> moved = way.additions;
         moved[i].mass_g *= 1 + std::hypot(ink, weighed);
@@ -236,7 +261,7 @@ Shade shadeFor(const CommandContext& context, const BookFile& book, const InkBoo
     if (shade.balance)
         shade.weighed = asWeighed(question, shade.found, shade.balance->figures, shade.before_dE00);
     for (const Shaded& way : shade.shown())
-        shade.spread_dE00.push_back(spreadOf(question, way, shade.balance));
+        shade.spread_dE00.push_back(spreadOf(question, way, lotKindsOf(ink), shade.balance));
     warn(shade, context, ink, test, drawdown, asOf);
     return shade;
 }

@@ -129,13 +129,19 @@ TEST(Characterisation, SaysWhichDrawdownWasLeftOutAndWhatItLaidDown) {
         EXPECT_EQ(its->leftOutOf[i].sample, i + 2);
         EXPECT_NEAR(its->leftOutOf[i].laid_gm2, laid_gm2[i], 1e-12);
     }
-    // The others are exact: its own error is what it was read too dark by.
-    const Bands exact = readingOver(whitePaper(), samples[3].shares, 5);
-    EXPECT_NEAR(its->leftOutOf[1].overLightest_dE00,
-                deltaE00(labOf(exact, ViewingLight::D50),
-                         labOf(samples[3].over[1].film, ViewingLight::D50)),
-                0.05);
-    EXPECT_GT(its->leftOutOf[1].overLightest_dE00, 0.3);
+    // The others are exact: its own error is what it was read too dark by, over white and black.
+    double squares = 0;
+    for (const ReadingOver& over : samples[3].over) {
+        const Bands exact = readingOver(over.backing, samples[3].shares, 5);
+        squares += std::pow(
+            deltaE00(labOf(exact, ViewingLight::D50), labOf(over.film, ViewingLight::D50)), 2);
+    }
+    EXPECT_NEAR(its->leftOutOf[1].error_dE00, std::sqrt(squares / 2), 0.05);
+    EXPECT_GT(its->leftOutOf[1].error_dE00, 0.2);
+    // What it does there: from base alone to what was read.
+    EXPECT_GT(its->leftOutOf[1].effect_dE00, 5);
+    EXPECT_GT(its->leftOutOf[2].effect_dE00, its->leftOutOf[1].effect_dE00);
+    EXPECT_LT(*its->relativeError(), 0.1);
     // Base is as exact as before: nothing of the ink's error went into it.
     EXPECT_LT(found.of(clearBase)->leftOut->most_dE00, 0.1);
 }

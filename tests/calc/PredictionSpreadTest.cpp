@@ -139,39 +139,43 @@ double effectOf(std::size_t lot) {
 // A lot that is known to a tenth of what it does is off by a tenth of what it does here.
 TEST(PredictionSpread, TakesForEachInkAShareOfWhatItDoes) {
     Characterisation inks = knownInks();
+    leaveOut(inks, clearBase, {{9, 5, 0, 0, 10}});
     leaveOut(inks, coldRed, {{0, 0.05, 2, 2, 20}});
     leaveOut(inks, deepBlue, {{3, 0.02, 3, 3, 60}});
     PredictionSpread spread = spreadFor(questionFor(inks));
     const double expected = std::hypot(0.1 * effectOf(1), 0.05 * effectOf(2));
     EXPECT_NEAR(*spread.inks_dE00, expected, 1e-9);
-    EXPECT_TRUE(spread.uncheckedInks.empty());
+    EXPECT_TRUE(spread.uncheckedLots.empty());
     EXPECT_NEAR(spread.together_dE00, expected, 1e-9);
-    // Several drawdowns: root mean square of 0.1 and 0.3.
+    // Several drawdowns: those count in which it does most, √((2² + 9²)/(20² + 30²)).
     inks.lots[coldRed].leftOutOf.push_back({1, 0.4, 9, 9, 30});
     spread = spreadFor(questionFor(inks));
-    EXPECT_NEAR(*spread.inks_dE00, std::hypot(std::sqrt(0.05) * effectOf(1), 0.05 * effectOf(2)),
-                1e-9);
+    EXPECT_NEAR(*spread.inks_dE00,
+                std::hypot(std::sqrt(85.0 / 1300) * effectOf(1), 0.05 * effectOf(2)), 1e-9);
     // Mixes that were predicted badly count for mixes.
     inks.mixRelativeError = 0.2;
     EXPECT_GT(*spreadFor(questionFor(inks)).inks_dE00, *spread.inks_dE00 + 0.5);
 }
 
-TEST(PredictionSpread, TakesAnInkThatWasNotCheckedForTheWorstKnown) {
+TEST(PredictionSpread, TakesALotThatWasNotCheckedForTheWorstKnownInk) {
     Characterisation inks = knownInks();
     PredictionSpread spread = spreadFor(questionFor(inks));
     EXPECT_FALSE(spread.inks_dE00);
-    EXPECT_EQ(spread.uncheckedInks, (std::vector<int>{coldRed, deepBlue}));
+    EXPECT_EQ(spread.uncheckedLots, (std::vector<int>{clearBase, coldRed, deepBlue}));
     leaveOut(inks, deepBlue, {{1, 0.2, 3, 3, 60}});
     spread = spreadFor(questionFor(inks));
-    EXPECT_NEAR(*spread.inks_dE00, std::hypot(0.05 * effectOf(1), 0.05 * effectOf(2)), 1e-9);
-    EXPECT_EQ(spread.uncheckedInks, std::vector<int>{coldRed});
-    // An ink of which nothing is in need not be checked.
+    EXPECT_NEAR(*spread.inks_dE00,
+                std::hypot(0.05 * effectOf(0), 0.05 * effectOf(1), 0.05 * effectOf(2)), 1e-9);
+    EXPECT_EQ(spread.uncheckedLots, (std::vector<int>{clearBase, coldRed}));
+    EXPECT_EQ(assumedRelativeError(inks, coldRed, inventedKinds()), 0.05);
+    // A lot of which nothing is in need not be checked.
     SpreadQuestion question = questionFor(inks);
     question.shares = {{clearBase, 0.96}, {coldRed, 0}, {deepBlue, 0.04}};
-    EXPECT_TRUE(spreadFor(question).uncheckedInks.empty());
+    EXPECT_EQ(spreadFor(question).uncheckedLots, std::vector<int>{clearBase});
     // One that is not known at all is not checked either.
     inks.lots.erase(inks.lots.begin() + deepBlue);
-    EXPECT_EQ(spreadFor(questionFor(inks)).uncheckedInks, (std::vector<int>{coldRed, deepBlue}));
+    EXPECT_EQ(spreadFor(questionFor(inks)).uncheckedLots,
+              (std::vector<int>{clearBase, coldRed, deepBlue}));
 }
 
 TEST(PredictionSpread, NamesLotsThatWereTakenAsClear) {
@@ -185,7 +189,7 @@ TEST(PredictionSpread, NamesLotsThatWereTakenAsClear) {
     EXPECT_EQ(spreadFor(question).takenAsClear, std::vector<int>{clearBase});
     question.shares.back().share = 0.02;
     EXPECT_EQ(spreadFor(question).takenAsClear, (std::vector<int>{clearBase, honeyDrier}));
-    EXPECT_EQ(spreadFor(question).uncheckedInks, (std::vector<int>{coldRed, deepBlue}));
+    EXPECT_EQ(spreadFor(question).uncheckedLots, (std::vector<int>{coldRed, deepBlue}));
 }
 
 // JCGM 100:2008, 5.1.2: independent causes add as squares.

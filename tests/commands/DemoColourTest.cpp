@@ -76,7 +76,7 @@ TEST_F(DemoColour, PredictsMixesOfSeveralInksThatTaughtNothing) {
 TEST_F(DemoColour, MatchesTheOldLayerWithoutTheInksThatAreGone) {
     const json match = report(
         "match FER 1 --film 8 --mass 40 --balance pocket-balance "
-        "--on 2026-03-04");
+        "--on 2026-02-25");
     EXPECT_EQ(match.at("by"), "spectrum");
     ASSERT_GE(match.at("recipes").size(), 2u);
     for (const json& recipe : match.at("recipes")) {
@@ -140,7 +140,7 @@ TEST_F(DemoColour, TellsGlazesFromPaint) {
     const json white = report(
         "match dense-white-dd --paper contrast-card-black --film 9.3 "
         "--on 2026-03-20");
-    EXPECT_GT(white.at("recipes")[0].at("opacity").get<double>(), 0.5);
+    EXPECT_GT(white.at("recipes")[0].at("opacity").get<double>(), 0.4);
 }
 
 // What was weighed in after the test was drawn down makes another batch of it.
