@@ -283,11 +283,17 @@ bool changedSince(const InkBook& ink, const Reading& reading, CivilMinute asOf) 
     if (!drawdown || !drawdown->mix || !drawdown->madeOn)
         return false;
     const int mix = ink.records.indexOf<Mix>(drawdown->mix->id);
+    const TimeSpan made{drawdown->madeOn->earliest(), drawdown->madeOn->latest()};
+    // On the day itself, what was taken out last may be what was drawn down.
+    CivilMinute takenOut = made.latest;
+    for (const HistoryWeighing& weighing : ink.history.weighings)
+        if (weighing.mix == mix && weighing.act == WeighingAct::withdraw &&
+            weighing.at.latest >= made.earliest && weighing.at.latest <= made.latest)
+            takenOut = std::min(takenOut, weighing.at.latest);
     return std::any_of(ink.history.weighings.begin(), ink.history.weighings.end(),
                        [&](const HistoryWeighing& weighing) {
                            return weighing.mix == mix && weighing.act == WeighingAct::add &&
-                                  weighing.at.earliest > drawdown->madeOn->latest() &&
-                                  weighing.at.earliest <= asOf;
+                                  weighing.at.earliest > takenOut && weighing.at.earliest <= asOf;
                        });
 }
 

@@ -68,7 +68,8 @@ RecipeFound recipeOfLayer(const InkBook& ink, const RecipeOf& recipes, const Lay
 // not known.
 std::vector<LotShare> sharesOfDrawdown(const InkBook& ink, const Drawdown& drawdown);
 
-// Whether more was weighed into a mix between the drawdown of it that was read and then.
+// Whether more was weighed into a mix between the drawdown of it that was read and then; on the day
+// of the drawdown, after the first that was taken out of the mix.
 bool changedSince(const InkBook& ink, const Reading& reading, CivilMinute asOf);
 
 // The shares of every lot in a mix as it was then. Throws InputError where they are not known.

@@ -4,8 +4,10 @@
 #include <cmath>
 
 #include "base/Error.h"
+#include "base/Numbers.h"
 #include "base/Text.h"
 #include "calc/ColourMatch.h"
+#include "calc/ReadingColour.h"
 #include "calc/RecipeOf.h"
 #include "commands/BookAccess.h"
 #include "commands/ColourAim.h"
@@ -75,9 +77,11 @@ public:
                              "Plan them with rackbook layer " + edition.code + " 1 COLOUR.");
         for (const Layer* layer : layers)
             addLayer(*layer);
-        m_made.notes.push_back(
-            "Where all layers lie on one another, each dry before the next; they are taken to "
-            "cover the paper wholly.");
+        if (m_isKnownBelow)
+            m_made.notes.push_back(
+                "Where all layers lie on one another, each dry before the next; they are taken to "
+                "cover the paper wholly.");
+        comparePrints(edition);
         return finished(false);
     }
 
@@ -104,6 +108,29 @@ private:
         if (changedSince(ink(), *reading, m_wanted.asOf))
             aim.target.reset();
         return aim;
+    }
+
+    // Readings on its prints that no layer is held to, beside all layers on one another.
+    void comparePrints(const Edition& edition) {
+        if (!m_isKnownBelow || m_made.films.empty())
+            return;
+        const Lab top = labOf(m_made.films.back().onTop, ViewingLight::D50);
+        for (const Reading& reading : ink().records.of<Reading>()) {
+            const Impression* sheet = ink().records.find(reading.impression);
+            const std::vector<Layer>& layers = ink().records.of<Layer>();
+            const bool isOfALayer =
+                std::any_of(layers.begin(), layers.end(), [&](const Layer& layer) {
+                    return layer.reading && layer.reading->id == reading.id;
+                });
+            const bool hasColour = colourOf(reading, ViewingLight::D50, Observer::deg2).has_value();
+            if (!sheet || sheet->edition.id != edition.id || isOfALayer || !hasColour)
+                continue;
+            const ColourAim aim = aimAt(reading.id);
+            m_made.notes.push_back(
+                "Reading " + reading.id + ", on " + sheet->id + ", is ΔE00 " +
+                formatFixed(deltaE00(top, aim.target->lab_D50), 2) +
+                " from all layers on one another, where it was taken on such a place.");
+        }
     }
 
     ColourAim aimAt(const std::string& reading) const {

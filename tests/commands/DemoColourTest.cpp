@@ -154,6 +154,16 @@ TEST_F(DemoColour, ShadesNoBatchThatWasChangedSinceItsTest) {
               "it down again and measure that.\n[2]\n");
 }
 
+// The drawdown was taken out at 15:40 of its day; what went in later that day is not in it.
+TEST_F(DemoColour, ShadesNoBatchThatWasChangedOnTheDayOfItsTest) {
+    transcriptOf(
+        splitWords("rackbook weigh ferry-again 10 --lot base-2 --balance pocket-balance "
+                   "--at 2026-02-25T16:30"));
+    EXPECT_EQ(transcriptOf(splitWords("rackbook shade ferry-again-d50 FER 1 --on 2026-03-20"))
+                  .find("rackbook: mix ferry-again was added to after"),
+              0u);
+}
+
 TEST_F(DemoColour, ShadesTheBatchThatHoldsTooMuchRed) {
     const json shade = report(
         "shade ferry-again-d50 FER 1 --balance pocket-balance "
@@ -173,7 +183,10 @@ TEST_F(DemoColour, ShadesTheBatchThatHoldsTooMuchRed) {
 
 // The reading on the weir post taught nothing: no drawdown, no fit.
 TEST_F(DemoColour, PredictsEightLayersOnOneAnother) {
-    const json films = report("predict EEL --on 2026-03-20").at("films");
+    const json prediction = report("predict EEL --on 2026-03-20");
+    const json& films = prediction.at("films");
+    EXPECT_NE(prediction.at("warnings").dump().find("eel-02-post, on EEL/02, is"),
+              std::string::npos);
     ASSERT_EQ(films.size(), 8u);
     const json top = films.back().at("onTopLab_D50");
     const json read = report("colour eel-02-post").at("readings")[0].at("colours")[0];
