@@ -167,20 +167,12 @@ private:
         return mixedOf(rest, m_made.optics);
     }
 
-    double shareIn(const DrawdownSample& sample, int lot) const {
-        double share = 0;
-        for (const LotShare& part : sample.shares)
-            if (part.lot == lot)
-                share += part.share;
-        return share;
-    }
-
     InkOptics fitted(int lot, const std::vector<std::size_t>& samples) const {
         std::vector<FilmReading> readings;
         for (const std::size_t at : samples) {
             const DrawdownSample& sample = m_samples[at];
             for (const ReadingOver& over : sample.over)
-                readings.push_back({sample.filmWeight_gm2, shareIn(sample, lot),
+                readings.push_back({sample.filmWeight_gm2, shareOf(sample.shares, lot),
                                     restOf(sample, lot), insideOf(over.backing, m_made.surface),
                                     insideOf(over.film, m_made.surface)});
         }
@@ -248,7 +240,7 @@ private:
             std::vector<double> its_dE00;
             compare(out, its_dE00);
             found.leftOutOf.push_back(
-                {out, shareIn(m_samples[out], found.lot) * m_samples[out].filmWeight_gm2,
+                {out, shareOf(m_samples[out].shares, found.lot) * m_samples[out].filmWeight_gm2,
                  checkOf(its_dE00).mean_dE00, rootMeanSquare(its_dE00),
                  rootMeanSquare(effectsIn(m_samples[out], found.lot))});
             off_dE00.insert(off_dE00.end(), its_dE00.begin(), its_dE00.end());

@@ -26,6 +26,10 @@ inline Estimate productOf(const Estimate& a, const Estimate& b) {
     return {a.low * b.low, a.best * b.best, a.high * b.high};
 }
 
+inline Estimate scaled(const Estimate& a, double factor) {
+    return productOf(a, Estimate::exactly(factor));
+}
+
 // No best value where b may be 0.
 inline Estimate quotientOf(const Estimate& a, const Estimate& b) {
     Estimate quotient;

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <optional>
+#include <vector>
 
 #include "calc/Minimum.h"
 
@@ -16,29 +17,43 @@ constexpr double greatest_m2g = 30;
 // what instruments repeat to.
 constexpr double pullToUsual = 1e-6;
 
-struct BandFit {
-    const std::vector<FilmReading>& readings;
-    const FilmSurface& surface;
-    double usualScattering_m2g;
-    std::size_t band;
+// What is asked of one band; what does not change from trial to trial is reckoned once.
+class BandFit {
+public:
+    BandFit(const std::vector<FilmReading>& readings, const FilmSurface& surface,
+            double usualScattering_m2g, std::size_t band)
+        : m_readings(readings),
+          m_surface(surface),
+          m_logUsual(std::log(usualScattering_m2g)),
+          m_band(band) {
+        for (const FilmReading& reading : readings)
+            m_aims.push_back(std::cbrt(measuredOf(reading.film[band], surface)));
+    }
 
-    // Sum of squares with the optics exp(at).
+    // Sum of squares with the optics exp(…).
     double missAt(double logAbsorption, double logScattering) const {
         const double k = std::exp(logAbsorption);
         const double s = std::exp(logScattering);
         double sum = 0;
-        for (const FilmReading& reading : readings) {
-            const FilmOptics film{reading.rest.absorption_m2g[band] + reading.share * k,
-                                  reading.rest.scattering_m2g[band] + reading.share * s};
-            const double inside =
-                std::min(1.0, reflectanceOver(reading.backing[band], film, reading.filmWeight_gm2));
-            const double off = std::cbrt(measuredOf(inside, surface)) -
-                               std::cbrt(measuredOf(reading.film[band], surface));
+        for (std::size_t i = 0; i < m_readings.size(); ++i) {
+            const FilmReading& reading = m_readings[i];
+            const FilmOptics film{reading.rest.absorption_m2g[m_band] + reading.share * k,
+                                  reading.rest.scattering_m2g[m_band] + reading.share * s};
+            const double inside = std::min(
+                1.0, reflectanceOver(reading.backing[m_band], film, reading.filmWeight_gm2));
+            const double off = std::cbrt(measuredOf(inside, m_surface)) - m_aims[i];
             sum += off * off;
         }
-        const double fromUsual = logScattering - std::log(usualScattering_m2g);
+        const double fromUsual = logScattering - m_logUsual;
         return sum + pullToUsual * fromUsual * fromUsual;
     }
+
+private:
+    const std::vector<FilmReading>& m_readings;
+    const FilmSurface& m_surface;
+    double m_logUsual;
+    std::size_t m_band;
+    std::vector<double> m_aims;  // cube roots of the reflectances as measured
 };
 
 // Every factor of about 5 is tried, so that the search begins in the right valley.

@@ -1,7 +1,6 @@
 // K and S of one lot, from readings of films that it is in.
 #pragma once
 
-#include <optional>
 #include <vector>
 
 #include "calc/InkFilm.h"

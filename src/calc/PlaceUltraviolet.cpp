@@ -33,12 +33,14 @@ constexpr Estimate usualLamps_lx{50, 200, 500};
 constexpr Estimate usualMetered_lx{50, 300, 3000};
 constexpr Estimate lampHours_h{2, 8, 14};
 
-Estimate scaled(const Estimate& value, double factor) {
-    return {value.low * factor, value.best * factor, value.high * factor};
-}
-
 Estimate hullOf(const Estimate& a, const Estimate& b) {
     return {std::min(a.low, b.low), (a.best + b.best) / 2, std::max(a.high, b.high)};
+}
+
+// The day of the year of the reference that stands for a day.
+std::int64_t referenceDay(std::int64_t day) {
+    const std::int64_t ofYear = day - daysFromCivil({civilFromDays(day).year, 1, 1});
+    return daysFromCivil({referenceYear, 1, 1}) + std::min<std::int64_t>(364, ofYear);
 }
 
 void requireShares(const SkyShares& skies) {
@@ -85,21 +87,16 @@ PlaceUltraviolet::DaySums PlaceUltraviolet::sumsOf(std::int64_t day, const SkySh
 }
 
 const PlaceUltraviolet::DaySums& PlaceUltraviolet::onDay(std::int64_t day) {
-    const CivilDate date = civilFromDays(day);
-    const std::int64_t ofYear = std::min<std::int64_t>(364, day - daysFromCivil({date.year, 1, 1}));
-    const auto found = m_ofDay.find(ofYear);
+    const std::int64_t reference = referenceDay(day);
+    const auto found = m_ofDay.find(reference);
     if (found != m_ofDay.end())
         return found->second;
-    return m_ofDay.emplace(ofYear, sumsOf(daysFromCivil({referenceYear, 1, 1}) + ofYear, m_skies))
-        .first->second;
+    return m_ofDay.emplace(reference, sumsOf(reference, m_skies)).first->second;
 }
 
-double PlaceUltraviolet::daylight_h(std::int64_t day) {
-    const CivilDate date = civilFromDays(day);
-    const std::int64_t ofYear = std::min<std::int64_t>(364, day - daysFromCivil({date.year, 1, 1}));
-    const double noon =
-        static_cast<double>((daysFromCivil({referenceYear, 1, 1}) + ofYear) * minutesPerDay) +
-        minutesPerDay / 2.0 - 4 * m_studio.longitude_deg;
+double PlaceUltraviolet::daylight_h(std::int64_t day) const {
+    const double noon = static_cast<double>(referenceDay(day) * minutesPerDay) +
+                        minutesPerDay / 2.0 - 4 * m_studio.longitude_deg;
     return sunDayOf(m_studio, {noon}).daylight_min / minutesPerHour;
 }
 

@@ -45,13 +45,13 @@ private:
 
     const DaySums& onDay(std::int64_t day);
     DaySums sumsOf(std::int64_t day, const SkyShares& skies) const;
-    double daylight_h(std::int64_t day);
+    double daylight_h(std::int64_t day) const;
     Estimate facing(const DaySums& sums, const std::optional<double>& azimuth_deg) const;
     Estimate behindGlass(const Light& light, const DaySums& sums) const;
 
     GeoPoint m_studio;
     SkyShares m_skies;
-    std::map<std::int64_t, DaySums> m_ofDay;  // by day of the year
+    std::map<std::int64_t, DaySums> m_ofDay;  // by day of the reference year
 };
 
 }  // namespace rackbook

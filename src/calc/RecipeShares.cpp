@@ -4,6 +4,14 @@
 
 namespace rackbook {
 
+double shareOf(const std::vector<LotShare>& shares, int lot) {
+    double share = 0;
+    for (const LotShare& part : shares)
+        if (part.lot == lot)
+            share += part.share;
+    return share;
+}
+
 // Later stages first: when a stage's turn comes, everything that draws on it has been counted.
 std::vector<double> sharesOfStages(const Recipe& recipe) {
     std::vector<double> shares(recipe.stages.size(), 0);

@@ -12,6 +12,9 @@ struct LotShare {
     double share = 0;  // of the finished ink
 };
 
+// Of one lot among these; 0 where it is not there.
+double shareOf(const std::vector<LotShare>& shares, int lot);
+
 // The share of every lot in the finished ink, by lot ascending, each lot once. Nothing for a recipe
 // without stages. Pre: each part names a lot or an earlier stage.
 std::vector<LotShare> flattened(const Recipe& recipe);

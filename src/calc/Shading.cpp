@@ -6,7 +6,6 @@
 
 #include "base/Error.h"
 #include "calc/AmountSearch.h"
-#include "calc/ColourMatch.h"
 
 namespace rackbook {
 
@@ -28,16 +27,15 @@ class Shading {
 public:
     explicit Shading(const ShadingQuestion& question) : m_question(question) {
         requireUsable();
-        m_predicted =
-            predictedOver(question.paper, question.shares, question.filmWeight_gm2, question.inks);
+        m_paper = insideOf(question.paper, question.inks.surface);
+        m_predicted = predictedWith(question.shares);
     }
 
     Shaded with(const std::vector<Addition>& additions) const {
         Shaded shaded;
         shaded.additions = additions;
         shaded.shares = sharesWith(additions);
-        Bands predicted = predictedOver(m_question.paper, shaded.shares, m_question.filmWeight_gm2,
-                                        m_question.inks);
+        Bands predicted = predictedWith(shaded.shares);
         if (m_question.test.reflectance) {
             for (std::size_t band = 0; band < bandCount; ++band)
                 predicted[band] = corrected(predicted[band], m_predicted[band],
@@ -97,6 +95,12 @@ private:
         if (!isNumber(m_question.test) || !isNumber(m_question.target))
             throw InputError("shade", "the colour of the test or of the target is not a number",
                              "Measure it again.");
+    }
+
+    Bands predictedWith(const std::vector<LotShare>& shares) const {
+        return measuredOf(
+            filmOver(m_paper, mixedOf(shares, m_question.inks.optics), m_question.filmWeight_gm2),
+            m_question.inks.surface);
     }
 
     // By the ratio of what was read to what was predicted; in bands so dark that the ratio is
@@ -160,6 +164,7 @@ private:
     }
 
     const ShadingQuestion& m_question;
+    Bands m_paper{};  // inside the surface
     Bands m_predicted{};
 };
 

@@ -14,10 +14,6 @@ namespace {
 
 constexpr double radiansPerDegree = 3.14159265358979323846 / 180;
 
-Estimate scaled(const Estimate& a, double factor) {
-    return productOf(a, Estimate::exactly(factor));
-}
-
 // Parts the light on a level plane, for a sun that stands above the horizon.
 class Parting {
 public:

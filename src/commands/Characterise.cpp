@@ -144,11 +144,7 @@ private:
                      {"left out", Align::decimal}});
         for (const std::size_t at : lot.samples) {
             const DrawdownSample& sample = m_model.samples[at];
-            double share = 0;
-            for (const LotShare& part : sample.shares)
-                if (part.lot == lot.lot)
-                    share += part.share;
-            table.addRow({sample.drawdown, formatFixed(share * 100, 2),
+            table.addRow({sample.drawdown, formatFixed(shareOf(sample.shares, lot.lot) * 100, 2),
                           formatShortest(sample.filmWeight_gm2), std::to_string(sample.over.size()),
                           leftOutWords(lot, at)});
         }
@@ -228,10 +224,7 @@ void addModel(Tree& report, const InkBook& ink, const ColourModel& model, int on
                        .set("drawdown", one.drawdown)
                        .set("why", one.why));
     report.set("unusedReadings", std::move(unused));
-    Tree early = Tree::array();
-    for (const std::string& drawdown : model.readEarly)
-        early.add(drawdown);
-    report.set("readEarly", std::move(early));
+    report.set("readEarly", textsTree(model.readEarly));
     report.set("houseRules", treeOf(ink.rules, rulesUsed));
 }
 

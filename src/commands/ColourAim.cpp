@@ -15,12 +15,6 @@ namespace rackbook {
 
 namespace {
 
-std::string titleOf(const InkBook& ink, const Layer& layer) {
-    const Edition* edition = ink.records.find(layer.edition);
-    return "layer " + std::to_string(layer.ordinal) + " of " +
-           (edition ? edition->code : layer.edition.id) + " (" + layer.colourWords + ")";
-}
-
 // The latest reading for which `belongs` holds; spectra before typed values.
 template <class Belongs>
 const Reading* latestReading(const InkBook& ink, Belongs belongs) {
@@ -50,15 +44,9 @@ public:
         ColourAim aim;
         aim.words = words;
         aim.reading = reading.id;
-        const std::optional<ReadingColour> colour =
-            colourOf(reading, ViewingLight::D50, Observer::deg2);
-        if (!colour)
-            throw InputError("reading " + reading.id, "it holds no colour under D50 and 2°",
-                             "Measure it again, or name another reading.");
-        aim.target = ColourTarget{colour->lab, std::nullopt};
-        if (spectrumIn(reading))
-            aim.target = targetOf(bandsIn(reading, m_model.inks.surface));
-        else
+        aim.target =
+            colourRead(reading, m_model.inks.surface, "Measure it again, or name another reading.");
+        if (!aim.target->reflectance)
             aim.warnings.push_back("Reading " + reading.id +
                                    " holds CIELAB only: nothing can be said about other light "
                                    "than D50.");
@@ -72,9 +60,9 @@ public:
             reading = readingOfMix(m_ink, layer.mix->id);
         ColourAim aim;
         if (reading) {
-            aim = atReading(*reading, titleOf(m_ink, layer));
+            aim = atReading(*reading, layerWords(m_ink, layer));
         } else {
-            aim.words = titleOf(m_ink, layer);
+            aim.words = layerWords(m_ink, layer);
             if (const Edition* edition = m_ink.records.find(layer.edition))
                 aim.paper.paper = edition->paper;
             predictFrom(sharesOfRecipe(layer), aim);
@@ -173,6 +161,16 @@ private:
 std::vector<PositionalSpec> aimPositionals() {
     return {{"what", "Id of a reading, a drawdown, a layer or a mix, or the code of an edition."},
             {"layer", "With an edition: the layer's place in the printing order.", false}};
+}
+
+ColourTarget colourRead(const Reading& reading, const FilmSurface& surface,
+                        const std::string& remedy) {
+    const std::optional<ReadingColour> colour =
+        colourOf(reading, ViewingLight::D50, Observer::deg2);
+    if (!colour)
+        throw InputError("reading " + reading.id, "it holds no colour under D50 and 2°", remedy);
+    return spectrumIn(reading) ? targetOf(bandsIn(reading, surface))
+                               : ColourTarget{colour->lab, std::nullopt};
 }
 
 const Reading* readingOfMix(const InkBook& ink, const std::string& mix) {

@@ -47,6 +47,11 @@ std::vector<PositionalSpec> aimPositionals();
 ColourAim colourAimNamed(const ColourBook& colours, const std::string& words,
                          const std::optional<std::string>& layer, CivilMinute asOf);
 
+// From the spectrum where there is one, else as typed for D50 and 2°. Throws InputError with
+// `remedy` where it holds neither.
+ColourTarget colourRead(const Reading& reading, const FilmSurface& surface,
+                        const std::string& remedy);
+
 // The latest of all drawdowns of a mix, one with a spectrum before others; nothing where none was
 // measured.
 const Reading* readingOfMix(const InkBook& ink, const std::string& mix);

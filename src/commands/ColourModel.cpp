@@ -10,6 +10,7 @@
 #include "base/Text.h"
 #include "calc/MixLedger.h"
 #include "calc/Spectrum.h"
+#include "commands/ColourWords.h"
 #include "commands/MixAgainPlan.h"
 
 namespace rackbook {
@@ -54,13 +55,8 @@ private:
 
 bool wasReadEarly(const InkBook& ink, const Drawdown& drawdown, const Reading& reading,
                   const std::vector<LotShare>& shares) {
-    double base = 0;
-    double drier = 0;
-    for (const LotShare& part : shares) {
-        base += lotAt(ink, part.lot).lotKind == LotKind::base ? part.share : 0;
-        drier += lotAt(ink, part.lot).lotKind == LotKind::drier ? part.share : 0;
-    }
-    if (base < ink.rules.value("extenderRichShare") || !drawdown.madeOn || !reading.takenOn)
+    if (shareOfKind(ink, shares, LotKind::base) < ink.rules.value("extenderRichShare") ||
+        !drawdown.madeOn || !reading.takenOn)
         return false;
     const auto wanted =
         static_cast<CivilMinute>(ink.rules.value("lightDays") * static_cast<double>(minutesPerDay));

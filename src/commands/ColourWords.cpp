@@ -2,13 +2,13 @@
 
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "calc/WeighingPlan.h"
+#include "commands/JsonReport.h"
 
 namespace rackbook {
 
 namespace {
 
-// Standard uncertainties are told twice as large, as those of weighing are.
-constexpr double coverage = 2;
 // So that a share stays beside its lot where a table wraps.
 constexpr const char* noBreak = "\u00a0";
 
@@ -49,7 +49,7 @@ double shareOfKind(const InkBook& ink, const std::vector<LotShare>& shares, LotK
 }
 
 std::string giveOrTakeWords(double standard_dE00) {
-    return formatFixed(coverage * standard_dE00, 1);
+    return formatFixed(coverageFactor * standard_dE00, 1);
 }
 
 std::string spreadSentence(const InkBook& ink, const PredictionSpread& spread) {
@@ -107,14 +107,8 @@ Tree treeOf(const InkBook& ink, const PredictionSpread& spread) {
     tree.set("filmWeight_dE00", spread.filmWeight_dE00);
     tree.set("weighing_dE00", spread.weighing_dE00);
     tree.set("inks_dE00", spread.inks_dE00 ? Tree(*spread.inks_dE00) : Tree());
-    Tree unchecked = Tree::array();
-    for (const std::string& lot : idsOf(ink, spread.uncheckedLots))
-        unchecked.add(lot);
-    tree.set("uncheckedLots", std::move(unchecked));
-    Tree clear = Tree::array();
-    for (const std::string& lot : idsOf(ink, spread.takenAsClear))
-        clear.add(lot);
-    tree.set("lotsTakenAsClear", std::move(clear));
+    tree.set("uncheckedLots", textsTree(idsOf(ink, spread.uncheckedLots)));
+    tree.set("lotsTakenAsClear", textsTree(idsOf(ink, spread.takenAsClear)));
     tree.set("together_dE00", spread.together_dE00);
     return tree;
 }

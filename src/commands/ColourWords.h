@@ -14,12 +14,12 @@ namespace rackbook {
 // "L* 71.90, a* 17.90, b* 50.80"
 std::string labWords(const Lab& lab);
 
-// "2.1 % straw-ochre-1, 0.40 % kiln-red-1": the lots of one kind, or all but that kind.
+// "2.1 % straw-ochre-1, 0.40 % kiln-red-1": the lots of one kind.
 std::string shareWords(const InkBook& ink, const std::vector<LotShare>& shares, LotKind kind);
 
 double shareOfKind(const InkBook& ink, const std::vector<LotShare>& shares, LotKind kind);
 
-// Twice the standard uncertainty, as "1.2".
+// The standard uncertainty times coverageFactor (calc/WeighingPlan.h), as "1.2".
 std::string giveOrTakeWords(double standard_dE00);
 
 // Whole sentences: what the spread is made of, and what is not in it.

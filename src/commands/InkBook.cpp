@@ -110,4 +110,10 @@ std::string lotWords(const Lot& lot) {
            (lot.pigments.empty() ? "" : " (" + joined(lot.pigments, ", ") + ")");
 }
 
+std::string layerWords(const InkBook& ink, const Layer& layer) {
+    const Edition* edition = ink.records.find(layer.edition);
+    return "layer " + std::to_string(layer.ordinal) + " of " +
+           (edition ? edition->code : layer.edition.id) + " (" + layer.colourWords + ")";
+}
+
 }  // namespace rackbook

@@ -56,4 +56,7 @@ Estimate leftInMix(const InkBook& ink, const MixLedger& ledger, std::size_t mix,
 // "field-rose-1, Field rose (PV19)"
 std::string lotWords(const Lot& lot);
 
+// "layer 4 of EEL (Warm apricot)"
+std::string layerWords(const InkBook& ink, const Layer& layer);
+
 }  // namespace rackbook

@@ -10,6 +10,13 @@ Tree newReport(const std::string& verb) {
     return report;
 }
 
+Tree textsTree(const std::vector<std::string>& texts) {
+    Tree tree = Tree::array();
+    for (const std::string& text : texts)
+        tree.add(text);
+    return tree;
+}
+
 Tree treeOf(const Finding& finding) {
     Tree tree = Tree::object();
     tree.set("rule", finding.rule);

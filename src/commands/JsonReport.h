@@ -13,6 +13,8 @@ namespace rackbook {
 // version of the report's form; see DEVELOPERS.md.
 Tree newReport(const std::string& verb);
 
+Tree textsTree(const std::vector<std::string>& texts);
+
 Tree treeOf(const Finding& finding);
 Tree treeOf(const std::vector<Finding>& findings);
 

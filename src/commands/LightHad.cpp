@@ -22,32 +22,16 @@ GeoPoint studioPoint(const Book& studio) {
     return {*studio.latitude_deg, *studio.longitude_deg};
 }
 
-HistoryFilter filterOf(const BookFile& book, const std::string& words) {
-    HistoryFilter filter;
-    filter.impressions.emplace();
-    for (const Impression& impression : sheetsNamed(book, words).sheets)
-        filter.impressions->push_back(impression.id);
-    return filter;
-}
-
-// In the order of the history's places.
-std::vector<Place> placesOf(const BookFile& book, const History& history) {
-    std::vector<Place> places;
-    for (const HistoryPlace& place : history.places)
-        places.push_back(*findIn<Place>(book, place.id));
-    return places;
-}
-
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
     PlaceUltraviolet ultraviolet(studioPoint(studio),
                                  {rules.value("skySunnyShare"), rules.value("skyOvercastShare")});
-    const History history = historyIn(book, filterOf(book, context.arguments.text("sheets")));
+    const History history = historyIn(book, filterNamed(book, context.arguments.text("sheets")));
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const Readiness readiness = readinessOf(history, rules, asOfDay(context, studio));
-    const std::vector<std::vector<LightPeriod>> periods = lightPeriodsOf(placesOf(book, history));
+    const std::vector<std::vector<LightPeriod>> periods = lightPeriodsOf(allOf<Place>(book));
     DoseLedger ledger(ultraviolet, periods);
     LightFacts facts{history, labels, rules, readiness, {}, {}, ultraviolet.sunnyDay_Whm2()};
     Progress progress(context.console, "Light", readiness.rows.size());

@@ -57,7 +57,8 @@ int baseGiven(const CommandContext& context, const ColourBook& colours, const Ma
         return -1;
     if (id)
         return lotOfKind(colours.book, colours.ink, *id, LotKind::base, "--base");
-    const int base = usualBase(colours.ink, colours.model, wanted.without, wanted.asOf);
+    const int base =
+        usualBase(colours.ink, colours.model, wanted.shelf, wanted.without, wanted.asOf);
     if (base < 0)
         throw UsageError("no base that was on the shelf then, and was measured, may be taken",
                          "Name one with --base, or --base none for ink without.");
@@ -78,6 +79,7 @@ MatchWanted wantedIn(const CommandContext& context, const ColourBook& colours, C
     const BookFile& book = colours.book;
     MatchWanted wanted;
     wanted.asOf = asOfDay(context, ink.studio);
+    wanted.shelf = shelfOf(ink, wanted.asOf);
     wanted.aim = std::move(aim);
     wanted.paper = paperGiven(context, ink, wanted.aim.paper);
     wanted.film = filmGiven(context, ink,

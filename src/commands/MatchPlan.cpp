@@ -17,8 +17,8 @@ bool isAmong(const std::vector<int>& lots, int lot) {
     return std::find(lots.begin(), lots.end(), lot) != lots.end();
 }
 
-void findColours(const InkBook& ink, const ColourModel& model, Match& match) {
-    const std::vector<LotOnShelf> shelf = shelfOf(ink, match.wanted.asOf);
+void findColours(const ColourModel& model, Match& match) {
+    const std::vector<LotOnShelf>& shelf = match.wanted.shelf;
     for (std::size_t i = 0; i < shelf.size(); ++i) {
         if (shelf[i].lotKind != LotKind::ink)
             continue;
@@ -101,7 +101,7 @@ void planWeighing(const InkBook& ink, Match& match) {
         for (const PlanPart& part : stage.parts)
             if (part.lot >= 0)
                 asked.push_back({part.lot, part.mass_g});
-    match.shortages = shortagesOf(ink, asked, match.wanted.asOf);
+    match.shortages = shortagesOf(match.wanted.shelf, asked);
 }
 
 bool canBeShown(const WeighingPlan& plan) {
@@ -175,9 +175,8 @@ void warn(const InkBook& ink, const ColourModel& model, Match& match) {
 
 }  // namespace
 
-std::vector<Addition> shortagesOf(const InkBook& ink, const std::vector<Addition>& asked,
-                                  CivilMinute asOf) {
-    const std::vector<LotOnShelf> shelf = shelfOf(ink, asOf);
+std::vector<Addition> shortagesOf(const std::vector<LotOnShelf>& shelf,
+                                  const std::vector<Addition>& asked) {
     std::map<int, double> needed_g;
     for (const Addition& one : asked)
         needed_g[one.lot] += one.mass_g;
@@ -198,9 +197,8 @@ std::string whyNotOnShelf(const LotOnShelf& lot, CivilMinute asOf) {
     return {};
 }
 
-int usualBase(const InkBook& ink, const ColourModel& model, const std::vector<int>& without,
-              CivilMinute asOf) {
-    const std::vector<LotOnShelf> shelf = shelfOf(ink, asOf);
+int usualBase(const InkBook& ink, const ColourModel& model, const std::vector<LotOnShelf>& shelf,
+              const std::vector<int>& without, CivilMinute asOf) {
     const auto rank = [&](int lot) {
         const double left_g = shelf[static_cast<std::size_t>(lot)].left_g.best;
         return std::make_pair(model.inks.of(lot)->source == OpticsSource::fitted,
@@ -224,7 +222,7 @@ Match matchFor(const InkBook& ink, const ColourModel& model, MatchWanted wanted)
     const MatchWanted& asked = match.wanted;
     match.target = targetOver(model, asked.aim, asked.paper,
                               (asked.film.least_gm2 + asked.film.greatest_gm2) / 2);
-    findColours(ink, model, match);
+    findColours(model, match);
     requireColours(ink, match);
     const MatchQuestion question{
         model.inks,        match.target,     match.colours,        asked.base,

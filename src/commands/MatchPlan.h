@@ -28,6 +28,7 @@ struct MatchWanted {
     std::optional<BalanceToUse> balance;  // to weigh it on
     double limit = 0;                     // see PlanRequest
     CivilMinute asOf = 0;
+    std::vector<LotOnShelf> shelf;  // then
 };
 
 struct LotNotTaken {
@@ -57,12 +58,12 @@ Match matchFor(const InkBook& ink, const ColourModel& model, MatchWanted wanted)
 
 // The base on the shelf that was measured, none of `without`, and of which most is left; one that
 // is known from a single reading only where there is no other. -1 where there is none.
-int usualBase(const InkBook& ink, const ColourModel& model, const std::vector<int>& without,
-              CivilMinute asOf);
+int usualBase(const InkBook& ink, const ColourModel& model, const std::vector<LotOnShelf>& shelf,
+              const std::vector<int>& without, CivilMinute asOf);
 
 // What each lot holds by the book is less than what is asked of it.
-std::vector<Addition> shortagesOf(const InkBook& ink, const std::vector<Addition>& asked,
-                                  CivilMinute asOf);
+std::vector<Addition> shortagesOf(const std::vector<LotOnShelf>& shelf,
+                                  const std::vector<Addition>& asked);
 
 // Why a lot could not be taken then; empty where it could.
 std::string whyNotOnShelf(const LotOnShelf& lot, CivilMinute asOf);

@@ -9,6 +9,7 @@
 #include "commands/Cautions.h"
 #include "commands/ColourWords.h"
 #include "commands/InkWords.h"
+#include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
 
 namespace rackbook {
@@ -220,10 +221,7 @@ void addMatch(Tree& report, const InkBook& ink, const Match& match) {
     if (match.weighing)
         addWeighing(weighing, ink, *match.weighing);
     report.set("weighing", match.weighing ? std::move(weighing) : Tree());
-    Tree warnings = Tree::array();
-    for (const std::string& warning : match.warnings)
-        warnings.add(warning);
-    report.set("warnings", std::move(warnings));
+    report.set("warnings", textsTree(match.warnings));
     report.set("houseRules", treeOf(ink.rules, rulesUsed));
 }
 

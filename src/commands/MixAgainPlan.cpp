@@ -21,9 +21,7 @@ constexpr double sameShare = 1e-9;
 
 WantedInk ofLayer(const InkBook& ink, const Layer& layer) {
     WantedInk wanted;
-    const Edition* edition = ink.records.find(layer.edition);
-    wanted.words = "layer " + std::to_string(layer.ordinal) + " of " +
-                   (edition ? edition->code : layer.edition.id) + " (" + layer.colourWords + ")";
+    wanted.words = layerWords(ink, layer);
     wanted.pulls = pullsOfLayer(ink, layer);
     // A layer that was never pulled still has the mix it is to be printed from.
     if (wanted.pulls.empty() && layer.mix)

@@ -55,9 +55,7 @@ public:
 
     Prediction ofLayer(const Layer& layer) {
         const Edition* edition = ink().records.find(layer.edition);
-        m_made.words = "layer " + std::to_string(layer.ordinal) + " of " +
-                       (edition ? edition->code : layer.edition.id) + " (" + layer.colourWords +
-                       ")";
+        m_made.words = layerWords(ink(), layer);
         takePaper({edition ? edition->paper : std::nullopt, Backing::white});
         addLayer(layer);
         return finished(true);
@@ -110,6 +108,13 @@ private:
         return aim;
     }
 
+    bool isHeldTo(const Reading& reading) const {
+        const std::vector<Layer>& layers = ink().records.of<Layer>();
+        return std::any_of(layers.begin(), layers.end(), [&](const Layer& layer) {
+            return layer.reading && layer.reading->id == reading.id;
+        });
+    }
+
     // Readings on its prints that no layer is held to, beside all layers on one another.
     void comparePrints(const Edition& edition) {
         if (!m_isKnownBelow || m_made.films.empty())
@@ -117,13 +122,8 @@ private:
         const Lab top = labOf(m_made.films.back().onTop, ViewingLight::D50);
         for (const Reading& reading : ink().records.of<Reading>()) {
             const Impression* sheet = ink().records.find(reading.impression);
-            const std::vector<Layer>& layers = ink().records.of<Layer>();
-            const bool isOfALayer =
-                std::any_of(layers.begin(), layers.end(), [&](const Layer& layer) {
-                    return layer.reading && layer.reading->id == reading.id;
-                });
-            const bool hasColour = colourOf(reading, ViewingLight::D50, Observer::deg2).has_value();
-            if (!sheet || sheet->edition.id != edition.id || isOfALayer || !hasColour)
+            if (!sheet || sheet->edition.id != edition.id || isHeldTo(reading) ||
+                !colourOf(reading, ViewingLight::D50, Observer::deg2))
                 continue;
             const ColourAim aim = aimAt(reading.id);
             m_made.notes.push_back(

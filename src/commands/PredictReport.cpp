@@ -9,6 +9,7 @@
 #include "cli/Table.h"
 #include "commands/ColourWords.h"
 #include "commands/InkWords.h"
+#include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
 
 namespace rackbook {
@@ -156,10 +157,8 @@ void addPrediction(Tree& report, const InkBook& ink, const Prediction& predictio
         films.add(std::move(one));
     }
     report.set("films", std::move(films));
-    Tree notes = Tree::array();
-    for (const std::string& note : prediction.notes)
-        notes.add(note);
-    report.set("warnings", std::move(notes)).set("houseRules", treeOf(ink.rules, rulesUsed));
+    report.set("warnings", textsTree(prediction.notes))
+        .set("houseRules", treeOf(ink.rules, rulesUsed));
 }
 
 }  // namespace rackbook

@@ -15,15 +15,8 @@ namespace rackbook {
 namespace {
 
 HistoryFilter filterOf(const CommandContext& context, const BookFile& book) {
-    HistoryFilter filter;
     const std::optional<std::string> words = context.arguments.value("sheets");
-    if (!words)
-        return filter;
-    const SheetSelection selection = sheetsNamed(book, *words);
-    filter.impressions.emplace();
-    for (const Impression& impression : selection.sheets)
-        filter.impressions->push_back(impression.id);
-    return filter;
+    return words ? filterNamed(book, *words) : HistoryFilter{};
 }
 
 // Whether a place is the wanted one or lies within it.

@@ -59,8 +59,8 @@ void requireAddable(const InkBook& ink, int lot, const LotOnShelf& onShelf, Civi
 // What may go in: named lots, else every measured ink on the shelf, and the base of which most is
 // left.
 std::vector<int> additionsGiven(const CommandContext& context, const BookFile& book,
-                                const InkBook& ink, const ColourModel& model, CivilMinute asOf) {
-    const std::vector<LotOnShelf> shelf = shelfOf(ink, asOf);
+                                const InkBook& ink, const ColourModel& model,
+                                const std::vector<LotOnShelf>& shelf, CivilMinute asOf) {
     std::vector<int> lots;
     for (const std::string& id : context.arguments.values("with")) {
         lots.push_back(ink.records.indexOf<Lot>(recordNamed<Lot>(book, id).id));
@@ -70,7 +70,7 @@ std::vector<int> additionsGiven(const CommandContext& context, const BookFile& b
     lots.erase(std::unique(lots.begin(), lots.end()), lots.end());
     if (!lots.empty())
         return lots;
-    const int base = usualBase(ink, model, {}, asOf);
+    const int base = usualBase(ink, model, shelf, {}, asOf);
     for (const LotOptics& known : model.inks.lots) {
         const LotKind kind = lotAt(ink, known.lot).lotKind;
         const bool mayGoIn = kind == LotKind::ink || known.lot == base;
@@ -78,17 +78,6 @@ std::vector<int> additionsGiven(const CommandContext& context, const BookFile& b
             lots.push_back(known.lot);
     }
     return lots;
-}
-
-ColourTarget testColour(const Reading& reading, const ColourModel& model) {
-    if (spectrumIn(reading))
-        return targetOf(bandsIn(reading, model.inks.surface));
-    const std::optional<ReadingColour> colour =
-        colourOf(reading, ViewingLight::D50, Observer::deg2);
-    if (!colour)
-        throw InputError("reading " + reading.id, "it holds no colour under D50 and 2°",
-                         "Measure it again.");
-    return {colour->lab, std::nullopt};
 }
 
 std::vector<int> lotsOf(const Shaded& way) {
@@ -127,11 +116,11 @@ std::vector<Shaded> asWeighed(const ShadingQuestion& question, const std::vector
     return once;
 }
 
-void addStockWarnings(Shade& shade, const InkBook& ink, CivilMinute asOf) {
+void addStockWarnings(Shade& shade, const InkBook& ink, const std::vector<LotOnShelf>& shelf) {
     const std::vector<Shaded>& ways = shade.shown();
     for (std::size_t i = 0; i < ways.size(); ++i) {
         const std::string way = "Way " + std::to_string(i + 1);
-        for (const Addition& lot : shortagesOf(ink, ways[i].additions, asOf))
+        for (const Addition& lot : shortagesOf(shelf, ways[i].additions))
             shade.warnings.push_back(way + " takes more of " + lotAt(ink, lot.lot).id +
                                      " than the book says is left.");
         for (const Addition& addition : ways[i].additions)
@@ -143,7 +132,7 @@ void addStockWarnings(Shade& shade, const InkBook& ink, CivilMinute asOf) {
 }
 
 void warn(Shade& shade, const CommandContext& context, const InkBook& ink, const Reading& test,
-          const Drawdown& drawdown, CivilMinute asOf) {
+          const Drawdown& drawdown, const std::vector<LotOnShelf>& shelf) {
     shade.warnings = shade.aim.warnings;
     if (!readEarlyWords(ink, test).empty())
         shade.warnings.push_back(
@@ -177,7 +166,7 @@ void warn(Shade& shade, const CommandContext& context, const InkBook& ink, const
         shade.warnings.push_back("The record says that the test was drawn at " +
                                  formatFixed(*drawdown.filmWeight_gm2, 1) +
                                  " g/m²; what was given is used.");
-    addStockWarnings(shade, ink, asOf);
+    addStockWarnings(shade, ink, shelf);
     if (!shade.found.empty() && shade.weighed.empty() && shade.balance)
         shade.warnings.push_back(
             "The balance cannot show so little: the masses below are as computed. Let the colour "
@@ -237,13 +226,15 @@ Shade shadeFor(const CommandContext& context, const BookFile& book, const InkBoo
     shade.filmWeight_gm2 = film.least_gm2;
     shade.filmUncertainty_share = film.uncertainty_share;
     shade.filmWords = film.words;
-    shade.test = testColour(test, model);
+    shade.test = colourRead(test, model.inks.surface, "Measure it again.");
     shade.target = targetOver(model, shade.aim, shade.paper, shade.filmWeight_gm2);
     shade.before_dE00 = deltaE00(shade.target.lab_D50, shade.test.lab_D50);
-    ShadingQuestion question{model.inks,        sharesOfDrawdown(ink, drawdown),
-                             shade.mass_g,      shade.filmWeight_gm2,
-                             shade.paper.bands, shade.test,
-                             shade.target,      additionsGiven(context, book, ink, model, asOf)};
+    const std::vector<LotOnShelf> shelf = shelfOf(ink, asOf);
+    ShadingQuestion question{
+        model.inks,        sharesOfDrawdown(ink, drawdown),
+        shade.mass_g,      shade.filmWeight_gm2,
+        shade.paper.bands, shade.test,
+        shade.target,      additionsGiven(context, book, ink, model, shelf, asOf)};
     requireKnownInks(ink, model, question.shares, "mix " + mixAt(ink, shade.mix).id);
     for (const int lot : question.additions)
         requireKnownInks(ink, model, {{lot, 1}}, "shade");
@@ -262,7 +253,7 @@ Shade shadeFor(const CommandContext& context, const BookFile& book, const InkBoo
         shade.weighed = asWeighed(question, shade.found, shade.balance->figures, shade.before_dE00);
     for (const Shaded& way : shade.shown())
         shade.spread_dE00.push_back(spreadOf(question, way, lotKindsOf(ink), shade.balance));
-    warn(shade, context, ink, test, drawdown, asOf);
+    warn(shade, context, ink, test, drawdown, shelf);
     return shade;
 }
 

@@ -6,6 +6,7 @@
 #include "cli/Table.h"
 #include "commands/Cautions.h"
 #include "commands/ColourWords.h"
+#include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
 
 namespace rackbook {
@@ -176,10 +177,7 @@ void addShade(Tree& report, const InkBook& ink, const Shade& shade) {
         spreads.add(spread);
     report.set("waysSpread_dE00", std::move(spreads));
     report.set("balance", treeOf(shade.balance));
-    Tree warnings = Tree::array();
-    for (const std::string& warning : shade.warnings)
-        warnings.add(warning);
-    report.set("warnings", std::move(warnings));
+    report.set("warnings", textsTree(shade.warnings));
 }
 
 }  // namespace rackbook

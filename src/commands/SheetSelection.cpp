@@ -154,4 +154,12 @@ std::vector<Ref<Impression>> refsTo(const std::vector<Impression>& sheets) {
     return refs;
 }
 
+HistoryFilter filterNamed(const BookFile& book, const std::string& words) {
+    HistoryFilter filter;
+    filter.impressions.emplace();
+    for (const Impression& impression : sheetsNamed(book, words).sheets)
+        filter.impressions->push_back(impression.id);
+    return filter;
+}
+
 }  // namespace rackbook

@@ -6,6 +6,7 @@
 
 #include "records/Impression.h"
 #include "store/BookFile.h"
+#include "store/HistoryQuery.h"
 
 namespace rackbook {
 
@@ -18,6 +19,9 @@ struct SheetSelection {
 // "TIDE:1-12,15"; or ids of impressions with commas between. Throws UsageError naming every sheet
 // that is not there, and the nearest edition.
 SheetSelection sheetsNamed(const BookFile& book, const std::string& words);
+
+// The history of those alone. Throws as sheetsNamed.
+HistoryFilter filterNamed(const BookFile& book, const std::string& words);
 
 // All impressions of an edition, whatever became of them, by working number.
 std::vector<Impression> sheetsOf(const BookFile& book, const Edition& edition);

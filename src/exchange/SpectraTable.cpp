@@ -5,18 +5,13 @@
 #include "base/Numbers.h"
 #include "base/Text.h"
 #include "exchange/CsvText.h"
+#include "exchange/MeasurementWords.h"
 
 namespace rackbook {
 
 namespace {
 
 constexpr std::size_t mostColumns = 12'000;
-
-std::string trimmed(const std::string& text) {
-    const std::size_t begin = text.find_first_not_of(' ');
-    return begin == std::string::npos ? ""
-                                      : text.substr(begin, text.find_last_not_of(' ') - begin + 1);
-}
 
 bool isEmptyRow(const CsvRow& row) {
     return std::all_of(row.fields.begin(), row.fields.end(),

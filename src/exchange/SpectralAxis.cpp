@@ -5,6 +5,7 @@
 
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "exchange/MeasurementWords.h"
 
 namespace rackbook {
 
@@ -37,12 +38,6 @@ std::string inCapitals(std::string_view text) {
     for (const char c : text)
         capitals += c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
     return capitals;
-}
-
-std::string trimmed(const std::string& text) {
-    const std::size_t begin = text.find_first_not_of(' ');
-    return begin == std::string::npos ? ""
-                                      : text.substr(begin, text.find_last_not_of(' ') - begin + 1);
 }
 
 bool isDigit(char c) {

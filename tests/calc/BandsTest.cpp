@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "FactRows.h"
+#include "FactSpectra.h"
 #include "support/MessageOf.h"
 
 namespace rackbook {
@@ -14,20 +15,10 @@ namespace {
 
 using test::FactRow;
 using test::factRows;
+using test::factSpectra;
 
 constexpr ViewingLight allLights[] = {ViewingLight::D50, ViewingLight::D65, ViewingLight::A,
                                       ViewingLight::FL11};
-
-std::map<std::string, Spectrum> samples() {
-    std::map<std::string, Spectrum> spectra;
-    for (const FactRow& row : factRows("spectral-to-lab-spectra.csv")) {
-        Spectrum spectrum{380, 10, {}};
-        for (int at_nm = 380; at_nm <= 730; at_nm += 10)
-            spectrum.values.push_back(row.number(std::to_string(at_nm)));
-        spectra[row.text("sample")] = spectrum;
-    }
-    return spectra;
-}
 
 Spectrum sampled(double start_nm, double step_nm, double end_nm,
                  const std::function<double(double)>& reflectanceAt) {
@@ -51,7 +42,7 @@ void expectLab(const Lab& found, const Lab& expected, double tolerance) {
 // CIE 13.3 test colours and greys, with the tolerances of ColorimetryTest: the digits of the facts,
 // and what another program's finer steps differ by.
 TEST(Bands, GiveThePublishedColoursOfPublishedSpectra) {
-    const auto spectra = samples();
+    const auto spectra = factSpectra();
     int compared = 0;
     for (const FactRow& row : factRows("spectral-to-lab.csv"))
         for (const ViewingLight light : allLights) {
@@ -74,7 +65,7 @@ TEST(Bands, GiveThePublishedColoursOfPublishedSpectra) {
 }
 
 TEST(Bands, AreTheSameSumsAsThoseOfTheSpectrumInEveryLight) {
-    for (const auto& [name, spectrum] : samples())
+    for (const auto& [name, spectrum] : factSpectra())
         for (const ViewingLight light : allLights) {
             SCOPED_TRACE(name + " " + nameOf(light));
             expectLab(labOf(bandsOf(spectrum), light), labOf(spectrum, light, Observer::deg2),
@@ -107,7 +98,7 @@ TEST(Bands, FollowACubicBetweenWhatWasMeasured) {
 
 // What Spectrum.h says of steps of 20 nm: up to 0.36 in ΔE00 for the CIE test colours.
 TEST(Bands, ComeNearFromStepsOfTwentyNanometres) {
-    for (const auto& [name, fine] : samples()) {
+    for (const auto& [name, fine] : factSpectra()) {
         Spectrum coarse{380, 20, {}};
         for (std::size_t i = 0; i < fine.values.size(); i += 2)
             coarse.values.push_back(fine.values[i]);
@@ -134,7 +125,7 @@ TEST(Bands, HoldTheEndsThatWereNotMeasured) {
 }
 
 TEST(Bands, GoBackToASpectrum) {
-    const auto spectra = samples();
+    const auto spectra = factSpectra();
     const Bands bands = bandsOf(spectra.at("TCS09"));
     const Spectrum back = spectrumOf(bands);
     EXPECT_EQ(back.start_nm, 380);

@@ -42,17 +42,6 @@ void misread(Samples& samples, double spread, Chance& chance) {
                     value = std::max(0.0, value + spread * chance.spread());
 }
 
-void expectOptics(const InkOptics& found, const InkOptics& expected, double shareOfK,
-                  double shareOfS) {
-    for (std::size_t band = 0; band < bandCount; ++band) {
-        SCOPED_TRACE(wavelengthOf_nm(band));
-        EXPECT_NEAR(found.absorption_m2g[band], expected.absorption_m2g[band],
-                    shareOfK * expected.absorption_m2g[band]);
-        EXPECT_NEAR(found.scattering_m2g[band], expected.scattering_m2g[band],
-                    shareOfS * expected.scattering_m2g[band]);
-    }
-}
-
 void expectSameOptics(const Characterisation& one, const Characterisation& other, int lot) {
     ASSERT_TRUE(one.of(lot));
     ASSERT_TRUE(other.of(lot));

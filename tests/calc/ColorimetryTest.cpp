@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "FactRows.h"
+#include "FactSpectra.h"
 #include "support/MessageOf.h"
 
 namespace rackbook {
@@ -13,17 +14,7 @@ namespace {
 
 using test::FactRow;
 using test::factRows;
-
-std::map<std::string, Spectrum> samples() {
-    std::map<std::string, Spectrum> spectra;
-    for (const FactRow& row : factRows("spectral-to-lab-spectra.csv")) {
-        Spectrum spectrum{380, 10, {}};
-        for (int at_nm = 380; at_nm <= 730; at_nm += 10)
-            spectrum.values.push_back(row.number(std::to_string(at_nm)));
-        spectra[row.text("sample")] = spectrum;
-    }
-    return spectra;
-}
+using test::factSpectra;
 
 ViewingLight lightNamed(const std::string& name) {
     for (const ViewingLight light : {ViewingLight::D50, ViewingLight::D65, ViewingLight::A})
@@ -52,7 +43,7 @@ Spectrum withBands(Spectrum spectrum, double low, double high) {
 }
 
 TEST(Colorimetry, GivesTheColoursOfKnownSpectra) {
-    const auto spectra = samples();
+    const auto spectra = factSpectra();
     const auto rows = factRows("spectral-to-lab.csv");
     ASSERT_EQ(rows.size(), 54u);
     for (const FactRow& row : rows) {
@@ -70,7 +61,7 @@ TEST(Colorimetry, GivesTheColoursOfKnownSpectra) {
 
 // The other program's CIELAB, with the white of its own sum.
 TEST(Colorimetry, AgreesInCielabWithFinerSteps) {
-    const auto spectra = samples();
+    const auto spectra = factSpectra();
     const auto rows = factRows("spectral-to-lab.csv");
     std::map<std::string, Xyz> whites;
     const auto other = [](const FactRow& row) {
@@ -151,7 +142,7 @@ TEST(Colorimetry, GivesVisualDensity) {
 }
 
 TEST(Colorimetry, FindsNoMetamerismInTheSameSpectrum) {
-    const Spectrum spectrum = samples().at("TCS09");
+    const Spectrum spectrum = factSpectra().at("TCS09");
     for (const auto correction :
          {MatchCorrection::none, MatchCorrection::multiplicative, MatchCorrection::additive}) {
         const Metamerism found = metamerismOf(spectrum, spectrum, ViewingLight::D50,
@@ -180,7 +171,7 @@ TEST(Colorimetry, CorrectsWhatAPairMissesUnderTheReference) {
 }
 
 TEST(Colorimetry, TellsHowAMatchFailsInAnotherLight) {
-    const Spectrum first = samples().at("GREY50");
+    const Spectrum first = factSpectra().at("GREY50");
     const Spectrum second = withBands(first, 0.05, -0.02);
     const Metamerism plain = metamerismOf(first, second, ViewingLight::D50, ViewingLight::A,
                                           Observer::deg2, MatchCorrection::none);

@@ -13,12 +13,6 @@ namespace {
 
 using namespace test;
 
-Bands evenly(double value) {
-    Bands bands{};
-    bands.fill(value);
-    return bands;
-}
-
 InkOptics evenInk(double absorption_m2g, double scattering_m2g) {
     return {evenly(absorption_m2g), evenly(scattering_m2g)};
 }

@@ -12,12 +12,6 @@ namespace {
 
 using namespace test;
 
-Bands evenly(double value) {
-    Bands bands{};
-    bands.fill(value);
-    return bands;
-}
-
 FilmReading readingOf(const Bands& backing, const InkOptics& ink, double filmWeight_gm2,
                       double share = 1, const InkOptics& rest = {}) {
     InkOptics film = rest;
@@ -26,17 +20,6 @@ FilmReading readingOf(const Bands& backing, const InkOptics& ink, double filmWei
         film.scattering_m2g[band] += share * ink.scattering_m2g[band];
     }
     return {filmWeight_gm2, share, rest, backing, filmOver(backing, film, filmWeight_gm2)};
-}
-
-void expectOptics(const InkOptics& found, const InkOptics& expected, double shareOfK,
-                  double shareOfS) {
-    for (std::size_t band = 0; band < bandCount; ++band) {
-        SCOPED_TRACE(wavelengthOf_nm(band));
-        EXPECT_NEAR(found.absorption_m2g[band], expected.absorption_m2g[band],
-                    shareOfK * expected.absorption_m2g[band]);
-        EXPECT_NEAR(found.scattering_m2g[band], expected.scattering_m2g[band],
-                    shareOfS * expected.scattering_m2g[band]);
-    }
 }
 
 // Kubelka 1948: what made the readings of the table, of films over black and over white. The pull

@@ -2,6 +2,8 @@
 // strengths are of the order that a few grams of ink on a square metre need.
 #pragma once
 
+#include <gtest/gtest.h>
+
 #include <cmath>
 #include <cstdint>
 #include <random>
@@ -168,5 +170,22 @@ public:
 private:
     std::mt19937 m_random;
 };
+
+inline Bands evenly(double value) {
+    Bands bands{};
+    bands.fill(value);
+    return bands;
+}
+
+inline void expectOptics(const InkOptics& found, const InkOptics& expected, double shareOfK,
+                         double shareOfS) {
+    for (std::size_t band = 0; band < bandCount; ++band) {
+        SCOPED_TRACE(wavelengthOf_nm(band));
+        EXPECT_NEAR(found.absorption_m2g[band], expected.absorption_m2g[band],
+                    shareOfK * expected.absorption_m2g[band]);
+        EXPECT_NEAR(found.scattering_m2g[band], expected.scattering_m2g[band],
+                    shareOfS * expected.scattering_m2g[band]);
+    }
+}
 
 }  // namespace rackbook::test

@@ -21,7 +21,7 @@ std::vector<RecipeMix> unnamed(const History& history) {
     return std::vector<RecipeMix>(history.mixCount);
 }
 
-double shareOf(const std::vector<LotShare>& shares, int lot) {
+double shareIn(const std::vector<LotShare>& shares, int lot) {
     for (const LotShare& share : shares)
         if (share.lot == lot)
             return share.share;
@@ -32,7 +32,7 @@ void expectExactly(const std::vector<LotShare>& shares, const exact::Shares& exp
     for (const LotShare& share : shares)
         ASSERT_TRUE(expected.count(share.lot)) << "lot " << share.lot;
     for (const auto& [lot, share] : expected)
-        ASSERT_NEAR(shareOf(shares, lot), share.get_d(), close) << "lot " << lot;
+        ASSERT_NEAR(shareIn(shares, lot), share.get_d(), close) << "lot " << lot;
 }
 
 // What every recipe must be, whatever it was made of.
@@ -100,7 +100,7 @@ TEST_P(RecipeExact, RecipesHoldWhatTheLedgerSays) {
     for (std::size_t pull = 0; pull < history.pulls.size(); pull += 7) {
         const std::vector<LotShare> shares = flattened(recipes.atPull(pull).recipe);
         for (int lot = 0; lot < 12; ++lot)
-            ASSERT_NEAR(shareOf(shares, lot), ledger.shareAtPull(pull, lot).best, close);
+            ASSERT_NEAR(shareIn(shares, lot), ledger.shareAtPull(pull, lot).best, close);
     }
 }
 
@@ -128,7 +128,7 @@ TEST_P(RecipeExact, TheOrderOfIndependentEventsIsIrrelevant) {
         const std::vector<LotShare> same = flattened(others.atEnd(mix).recipe);
         ASSERT_EQ(shares.size(), same.size());
         for (const LotShare& share : shares)
-            ASSERT_NEAR(share.share, shareOf(same, share.lot), 1e-12);
+            ASSERT_NEAR(share.share, shareIn(same, share.lot), 1e-12);
     }
 }
 
@@ -212,7 +212,7 @@ TEST(RecipeExactLarge, OneMixWithAHundredThousandAdditions) {
     for (std::size_t mix = 0; mix < 2; ++mix) {
         const std::vector<LotShare> shares = flattened(recipes.atEnd(mix).recipe);
         for (int lot = 0; lot < 12; ++lot)
-            EXPECT_NEAR(shareOf(shares, lot), ledger.shareAtEnd(mix, lot).best, close);
+            EXPECT_NEAR(shareIn(shares, lot), ledger.shareAtEnd(mix, lot).best, close);
     }
 }
 
