@@ -27,10 +27,11 @@ std::string dE00Words(double value) {
 std::string sourceWords(const LotOptics& lot) {
     switch (lot.source) {
         case OpticsSource::fitted:
-            if (!lot.leftOut)
-                return "nothing left to check it with";
-            return lot.fit.mean_dE00 > disagreeing_dE00 ? "its drawdowns disagree: look at each"
-                                                        : "";
+            if (lot.fit.mean_dE00 > disagreeing_dE00)
+                return "its drawdowns disagree: look at each";
+            if (!lot.isScatteringSeen)
+                return "how it scatters is not seen: read it over black";
+            return lot.leftOut ? "" : "nothing left to check it with";
         case OpticsSource::oneReading:
             return "one reading: how it scatters is assumed";
         case OpticsSource::takenAsClear:

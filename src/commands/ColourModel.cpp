@@ -58,8 +58,11 @@ bool wasReadEarly(const InkBook& ink, const Drawdown& drawdown, const Reading& r
     if (shareOfKind(ink, shares, LotKind::base) < ink.rules.value("extenderRichShare") ||
         !drawdown.madeOn || !reading.takenOn)
         return false;
+    const bool hasDrier =
+        shareOfKind(ink, shares, LotKind::drier) >= ink.rules.value("drierLeastShare");
     const auto wanted =
-        static_cast<CivilMinute>(ink.rules.value("lightDays") * static_cast<double>(minutesPerDay));
+        static_cast<CivilMinute>(ink.rules.value(hasDrier ? "lightDays" : "lightDaysCareful") *
+                                 static_cast<double>(minutesPerDay));
     return reading.takenOn->latest() < drawdown.madeOn->earliest() + wanted;
 }
 
