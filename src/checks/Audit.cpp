@@ -56,6 +56,8 @@ const std::vector<AuditRule>& auditRules() {
          rules::holderWithoutTransfer},
         {"transfer-without-holder", "an impression names the holder it was transferred to",
          rules::transferWithoutHolder},
+        {"weather-twice", "the sky of a day is recorded once", rules::weatherTwice},
+        {"metering-overlap", "light at a place is measured once at a time", rules::meteringOverlap},
         {"dates-out-of-order", "what must come first has the earlier date", rules::datesOutOfOrder},
         {"dates-ahead", "nothing recorded as done lies in the future", rules::datesAhead},
         {"edition-incomplete", "an edition has what its sheets print", rules::editionIncomplete},

@@ -63,6 +63,10 @@ Findings placeRing(const AuditContext& context);
 Findings holderWithoutTransfer(const AuditContext& context);
 Findings transferWithoutHolder(const AuditContext& context);
 
+// SkyAndMeter.cpp
+Findings weatherTwice(const AuditContext& context);
+Findings meteringOverlap(const AuditContext& context);
+
 // Dates.cpp
 Findings datesOutOfOrder(const AuditContext& context);
 Findings datesAhead(const AuditContext& context);

@@ -116,6 +116,15 @@ const std::vector<ListColumn>& columnsOf(RecordKind kind) {
          {{"mediaType", "type"}, {"caption", "caption"}, {"edition", "edition"}}},
         {RecordKind::stockTake,
          {{"lot", "lot"}, {"at", "at"}, {"mass_g", "g", Align::decimal}, {"balance", "balance"}}},
+        {RecordKind::weather,
+         {{"on", "on"}, {"sky", "sky"}, {"oktas", "oktas", Align::decimal}, {"note", "note"}}},
+        {RecordKind::metering,
+         {{"place", "place"},
+          {"from", "from"},
+          {"to", "to"},
+          {"exposure_lxh", "lx·h", Align::decimal},
+          {"nearUltraviolet_Whm2", "near UV Wh/m²", Align::decimal},
+          {"covered_h", "covered h", Align::decimal}}},
     };
     return columns.at(kind);
 }

@@ -41,6 +41,23 @@ struct HouseRule {
     }
 };
 
+// How often the sky of a month is clear or grey, where nobody wrote down the weather of its days;
+// from a station near the studio.
+struct MonthlySky {
+    int month = 1;             // 1 … 12
+    double sunnyShare = 0;     // of its days, 0 … 1
+    double overcastShare = 0;  // 0 … 1, with sunnyShare at most 1; the rest is broken cloud
+    std::optional<std::string> source;
+
+    template <class Self, class V>
+    static void fields(Self& r, V& v) {
+        v("month", r.month);
+        v("sunnyShare", r.sunnyShare);
+        v("overcastShare", r.overcastShare);
+        v("source", r.source);
+    }
+};
+
 struct Book {
     static constexpr RecordKind kind = RecordKind::book;
     std::string id;
@@ -51,6 +68,7 @@ struct Book {
     LengthUnit lengthUnit = LengthUnit::mm;  // for display; records hold mm
     std::optional<std::string> currency;     // ISO 4217 code
     std::vector<HouseRule> houseRules;
+    std::vector<MonthlySky> monthlySkies;  // each month at most once
     std::optional<std::string> note;
 
     template <class Self, class V>
@@ -63,6 +81,7 @@ struct Book {
         v("lengthUnit", r.lengthUnit);
         v("currency", r.currency);
         v("houseRules", r.houseRules);
+        v("monthlySkies", r.monthlySkies);
         v("note", r.note);
     }
 };

@@ -7,6 +7,7 @@
 #include "base/Clock.h"
 #include "base/Text.h"
 #include "records/HouseRules.h"
+#include "records/LightInvariants.h"
 
 namespace rackbook {
 
@@ -25,6 +26,7 @@ public:
         std::set<std::string> seen;
         for (std::size_t i = 0; i < r.houseRules.size(); ++i)
             checkHouseRule(r.houseRules[i], at("/houseRules", i), seen);
+        addAll(monthlySkyComplaints(r.monthlySkies));
         return take();
     }
 
@@ -39,6 +41,7 @@ public:
     std::vector<Complaint> operator()(const Place& r) {
         if (r.within && r.within->id == r.id)
             add("/within", "a place cannot lie within itself", "Name the place around it.");
+        addAll(lightComplaints(r.light));
         return take();
     }
 
@@ -98,6 +101,8 @@ public:
     }
 
     std::vector<Complaint> operator()(const StockTake&) { return take(); }
+    std::vector<Complaint> operator()(const Weather& r) { return weatherComplaints(r); }
+    std::vector<Complaint> operator()(const Metering& r) { return meteringComplaints(r); }
 
     std::vector<Complaint> operator()(const Mix& r) {
         ordered(r.madeOn, r.finishedOn, "/finishedOn", "it was finished before it was made");
@@ -232,6 +237,11 @@ public:
 private:
     void add(std::string pointer, std::string what, std::string remedy) {
         m_complaints.push_back({std::move(pointer), std::move(what), std::move(remedy)});
+    }
+
+    void addAll(std::vector<Complaint> complaints) {
+        for (Complaint& complaint : complaints)
+            m_complaints.push_back(std::move(complaint));
     }
 
     std::vector<Complaint> take() { return std::move(m_complaints); }

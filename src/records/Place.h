@@ -26,13 +26,24 @@ struct EnumText<LightKind> {
                                             "metered"};
 };
 
+// What daylight comes through. open: no glass between. filtering: sold as keeping ultraviolet out.
+enum class Glass { open, clearSingle, clearDouble, coatedDouble, laminated, filtering };
+template <>
+struct EnumText<Glass> {
+    static constexpr const char* names[] = {"open",         "clearSingle", "clearDouble",
+                                            "coatedDouble", "laminated",   "filtering"};
+};
+
 // The light at a place from a day on, until the next entry.
 struct Light {
     std::optional<EdtfDate> from;  // absent: since always
     LightKind lightKind = LightKind::dark;
     std::optional<double> windowAzimuth_deg;   // the way the window looks, 0 north … 90 east
     std::optional<double> daylightFactor_pct;  // 0 … 100
-    std::optional<double> glassTransmittance;  // visible, 0 … 1
+    std::optional<Glass> glass;
+    std::optional<double> glassTransmittance;  // visible, 0 … 1; not with open
+    // Of near ultraviolet, 0 … 1, as measured or as the maker's sheet states; not with open.
+    std::optional<double> glassUltravioletTransmittance;
     std::optional<bool> directSun;
     std::optional<double> illuminance_lx;  // typical, where it was measured
     std::optional<std::string> note;
@@ -43,7 +54,9 @@ struct Light {
         v("lightKind", r.lightKind);
         v("windowAzimuth_deg", r.windowAzimuth_deg);
         v("daylightFactor_pct", r.daylightFactor_pct);
+        v("glass", r.glass);
         v("glassTransmittance", r.glassTransmittance);
+        v("glassUltravioletTransmittance", r.glassUltravioletTransmittance);
         v("directSun", r.directSun);
         v("illuminance_lx", r.illuminance_lx);
         v("note", r.note);

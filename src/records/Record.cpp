@@ -74,6 +74,8 @@ struct HappenedAt {
     std::optional<EdtfDate> operator()(const Reading& r) const { return r.takenOn; }
     std::optional<EdtfDate> operator()(const Drawdown& r) const { return r.madeOn; }
     std::optional<EdtfDate> operator()(const StockTake& r) const { return r.at; }
+    std::optional<EdtfDate> operator()(const Weather& r) const { return r.on; }
+    std::optional<EdtfDate> operator()(const Metering& r) const { return r.from; }
     template <class R>
     std::optional<EdtfDate> operator()(const R&) const {
         return std::nullopt;

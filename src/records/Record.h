@@ -17,6 +17,7 @@
 #include "records/Layer.h"
 #include "records/Look.h"
 #include "records/Lot.h"
+#include "records/Metering.h"
 #include "records/Mix.h"
 #include "records/Move.h"
 #include "records/Party.h"
@@ -25,14 +26,15 @@
 #include "records/Reading.h"
 #include "records/StockTake.h"
 #include "records/Transfer.h"
+#include "records/Weather.h"
 #include "records/Weighing.h"
 
 namespace rackbook {
 
 // In the order of RecordKind.
-using Record =
-    std::variant<Book, Party, Place, Edition, Block, Lot, Balance, Mix, Weighing, Layer, Impression,
-                 Pull, Drawdown, Reading, Issue, Move, Look, Transfer, Attachment, StockTake>;
+using Record = std::variant<Book, Party, Place, Edition, Block, Lot, Balance, Mix, Weighing, Layer,
+                            Impression, Pull, Drawdown, Reading, Issue, Move, Look, Transfer,
+                            Attachment, StockTake, Weather, Metering>;
 
 template <class R>
 struct TypeTag {

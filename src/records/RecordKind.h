@@ -25,15 +25,17 @@ enum class RecordKind {
     look,
     transfer,
     attachment,
-    stockTake
+    stockTake,
+    weather,
+    metering
 };
 
 template <>
 struct EnumText<RecordKind> {
     static constexpr const char* names[] = {
-        "book",  "party",    "place", "edition",    "block",      "lot",      "balance",
-        "mix",   "weighing", "layer", "impression", "pull",       "drawdown", "reading",
-        "issue", "move",     "look",  "transfer",   "attachment", "stockTake"};
+        "book",     "party",    "place",      "edition",   "block",    "lot",     "balance", "mix",
+        "weighing", "layer",    "impression", "pull",      "drawdown", "reading", "issue",   "move",
+        "look",     "transfer", "attachment", "stockTake", "weather",  "metering"};
 };
 
 }  // namespace rackbook

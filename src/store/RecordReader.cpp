@@ -267,6 +267,8 @@ RACKBOOK_READER(Look)
 RACKBOOK_READER(Transfer)
 RACKBOOK_READER(Attachment)
 RACKBOOK_READER(StockTake)
+RACKBOOK_READER(Weather)
+RACKBOOK_READER(Metering)
 #undef RACKBOOK_READER
 
 }  // namespace rackbook

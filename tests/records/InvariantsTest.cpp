@@ -2,31 +2,13 @@
 
 #include <gtest/gtest.h>
 
-#include "support/SampleRecords.h"
+#include "ComplaintText.h"
 
 namespace rackbook {
 namespace {
 
-std::string textOfAll(const Record& record) {
-    std::string text;
-    for (const Complaint& complaint : complaintsAbout(record)) {
-        if (!text.empty())
-            text += "\n";
-        text += complaint.pointer + ": " + complaint.what + ". " + complaint.remedy;
-    }
-    return text;
-}
-
-// A record that is sound until `spoil` has had its way.
-template <class R>
-std::string complaints(void (*spoil)(R&)) {
-    R record = test::filled<R>(true);
-    record.id = "sample";
-    test::Needs{}(record, "-a");
-    EXPECT_EQ(textOfAll(record), "") << "the sample itself must be sound";
-    spoil(record);
-    return textOfAll(record);
-}
+using test::complaints;
+using test::textOfAll;
 
 EdtfDate date(const char* text) {
     return EdtfDate::parse(text);

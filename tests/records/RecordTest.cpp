@@ -27,7 +27,7 @@ void expectWords(E last) {
 }
 
 TEST(EnumText, HasOneWordForEachEnumerator) {
-    expectWords(RecordKind::stockTake);
+    expectWords(RecordKind::metering);
     expectWords(LengthUnit::in);
     expectWords(Origin::publishedSource);
     expectWords(EditionStatus::closed);
@@ -44,6 +44,8 @@ TEST(EnumText, HasOneWordForEachEnumerator) {
     expectWords(PartyRole::supplier);
     expectWords(PlaceKind::other);
     expectWords(LightKind::metered);
+    expectWords(Glass::filtering);
+    expectWords(Sky::overcast);
     expectWords(Illuminant::A);
     expectWords(Observer::deg10);
     expectWords(MeasurementCondition::M3);
@@ -121,9 +123,14 @@ TEST(Record, TellsWhenItHappened) {
     drawdown.madeOn = day;
     StockTake stockTake;
     stockTake.at = day;
-    for (const Record& record :
-         {Record(weighing), Record(pull), Record(move), Record(look), Record(transfer),
-          Record(issue), Record(reading), Record(drawdown), Record(stockTake)})
+    Weather weather;
+    weather.on = day;
+    Metering metering;
+    metering.from = day;
+    metering.to = EdtfDate::parse("2026-03-05");
+    for (const Record& record : {Record(weighing), Record(pull), Record(move), Record(look),
+                                 Record(transfer), Record(issue), Record(reading), Record(drawdown),
+                                 Record(stockTake), Record(weather), Record(metering)})
         EXPECT_EQ(when(record), "2026-03-04") << textOf(kindOf(record));
     EXPECT_EQ(when(Reading{}), "none");
     Edition edition;

@@ -124,9 +124,9 @@ TEST_F(BookFileTest, RefusesADatabaseOfAnotherProgram) {
 
 TEST_F(BookFileTest, RefusesABookOfANewerVersion) {
     book();
-    tamper("PRAGMA journal_mode = DELETE; PRAGMA user_version = 3");
+    tamper("PRAGMA journal_mode = DELETE; PRAGMA user_version = 4");
     expectRefused(
-        "it was written by a newer Rackbook (version 3 of the tables; this program knows 2). Use "
+        "it was written by a newer Rackbook (version 4 of the tables; this program knows 3). Use "
         "the newer program; nothing was changed.");
 }
 

@@ -103,7 +103,8 @@ TEST_P(EarlierBook, IsReadAsItIsAndStaysSo) {
         EXPECT_EQ(verified(opened), "");
         EXPECT_EQ(allOf<Lot>(opened).size(), 2u);
         EXPECT_EQ(allOf<Weighing>(opened).size(), 2u);
-        EXPECT_EQ(allOf<Balance>(opened).size(), 0u);
+        EXPECT_EQ(allOf<Balance>(opened).size(), GetParam() < 2 ? 0u : 1u);
+        EXPECT_EQ(allOf<Weather>(opened).size(), 0u);
     }
     EXPECT_EQ(test::bytesOf(path()), before);
 }
@@ -115,10 +116,49 @@ TEST_P(EarlierBook, IsBroughtUpByTheFirstWriter) {
     balance.id = "kitchen";
     balance.name = "Kitchen balance";
     balance.readability_g = 0.1;
-    takeSound(opened, {balance});
+    Place wall;
+    wall.id = "wall";
+    wall.name = "Wall";
+    wall.light.emplace_back();
+    wall.light.back().lightKind = LightKind::daylight;
+    wall.light.back().glass = Glass::laminated;
+    wall.light.back().glassUltravioletTransmittance = 0.02;
+    Metering metering;
+    metering.id = "noon";
+    metering.place = {"wall"};
+    metering.from = EdtfDate::parse("2026-03-18T12:00");
+    metering.to = EdtfDate::parse("2026-03-18T13:00");
+    metering.exposure_lxh = 800;
+    takeSound(opened, {balance, wall, metering});
     EXPECT_EQ(verified(opened), "");
     EXPECT_EQ(allOf<Weighing>(opened).size(), 2u);
-    EXPECT_EQ(allOf<Balance>(opened).front().readability_g, 0.1);
+    EXPECT_EQ(findIn<Balance>(opened, "kitchen")->readability_g, 0.1);
+    EXPECT_TRUE(sameFacts(*findIn<Place>(opened, "wall"), wall));
+    EXPECT_TRUE(sameFacts(*findIn<Metering>(opened, "noon"), metering));
+}
+
+// What an earlier version said of a place stands, with nothing said of the glass.
+TEST(EarlierBookOfVersion2, KeepsTheLightOfItsPlaces) {
+    test::TempFolder folder;
+    const std::string path = folder.file("earlier");
+    {
+        Database made(path, OpenMode::create, 0);
+        migrate(made, test::schemaFolder(), 2);
+        made.execute(test::bytesOf(test::sourcePath("tests/store/books/version-2.sql")));
+    }
+    BookOptions options;
+    options.path = path;
+    options.schemaFolder = test::schemaFolder();
+    const BookFile opened = BookFile::openToRead(options);
+    const std::optional<Place> rack = findIn<Place>(opened, "rack");
+    ASSERT_TRUE(rack && rack->light.size() == 2);
+    EXPECT_EQ(rack->light[1].glassTransmittance, 0.8);
+    EXPECT_EQ(rack->light[1].note, "the shutter came down");
+    EXPECT_FALSE(rack->light[1].glass);
+    EXPECT_FALSE(rack->light[1].glassUltravioletTransmittance);
+    EXPECT_EQ(bookRecordOf(opened).houseRules.front().value, 10);
+    EXPECT_TRUE(bookRecordOf(opened).monthlySkies.empty());
+    EXPECT_EQ(allOf<StockTake>(opened).front().mass_g, 238.5);
 }
 
 TEST_P(EarlierBook, StaysAsItIsWhereSomethingIsOnlyTried) {

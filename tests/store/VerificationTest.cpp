@@ -147,7 +147,7 @@ TEST_F(VerificationTest, FindsARowThatWasChanged) {
 TEST_F(VerificationTest, FindsAnEntryThatWasTakenOut) {
     const std::int64_t last = numberFrom("SELECT max(entry) FROM journal");
     const std::string row = textFrom(
-        "SELECT 'attachment row ' || key FROM attachment WHERE entry "
+        "SELECT 'weather row ' || key FROM weather WHERE entry "
         "= (SELECT max(entry) - 1 FROM journal)");
     const std::string gone = std::to_string(last - 1);
     EXPECT_EQ(
@@ -161,7 +161,7 @@ TEST_F(VerificationTest, FindsAnEntryThatWasTakenOut) {
 
 // The chain cannot tell that it was longer; the tables can.
 TEST_F(VerificationTest, FindsThatTheLastEntryWasTakenOut) {
-    const std::string row = textFrom("SELECT 'stockTake row ' || max(key) FROM stockTake");
+    const std::string row = textFrom("SELECT 'metering row ' || max(key) FROM metering");
     EXPECT_EQ(findingsAfter("DELETE FROM journal WHERE entry = (SELECT max(entry) FROM journal)"),
               lostEnd() + "\n" + namesNoEntry(row) + "\n" + unknownRow(row));
 }

@@ -74,8 +74,9 @@ private:
 
     void fill(bool& value) { value = true; }
     void fill(int& value) {
-        // States are numbered in their order.
-        value = m_name == "ordinal" && m_position >= 0 ? m_position + 1 : m_count;
+        // States are numbered in their order, months from 1 to 12.
+        const bool counts = m_name == "ordinal" || m_name == "month";
+        value = counts && m_position >= 0 ? m_position + 1 : m_count;
     }
 
     void fill(double& value) {
@@ -173,6 +174,19 @@ struct Variants {
         ofPaper.impression.reset();
         return {ofDrawdown, ofImpression, ofPaper};
     }
+    std::vector<Weather> operator()(const Weather& full) const {
+        Weather inWords = full;
+        inWords.oktas.reset();
+        Weather counted = full;
+        counted.sky.reset();
+        return {inWords, counted};
+    }
+    std::vector<Metering> operator()(const Metering& full) const {
+        Metering timed = full;
+        timed.from = EdtfDate::parse("2026-03-18T09:30");
+        timed.to = EdtfDate::parse("2026-03-18T17:00");
+        return {timed};
+    }
     std::vector<Attachment> operator()(const Attachment& full) const {
         Attachment ofEdition = full;
         ofEdition.impression.reset();
@@ -233,6 +247,12 @@ struct Needs {
     }
     void operator()(Transfer& r, const std::string&) const { r.impressions = {{"impression-a"}}; }
     void operator()(Party& r, const std::string&) const { r.contactWithheld = false; }
+    void operator()(Weather& r, const std::string&) const { r.sky = Sky::broken; }
+    void operator()(Metering& r, const std::string&) const {
+        r.from = EdtfDate::parse("2026-03-19T09:30");
+        r.to = EdtfDate::parse("2026-03-19T17:00");
+        r.exposure_lxh = 900;
+    }
 };
 
 // Two sound records of each kind but the book, with little in them: "pull-a", "pull-b".

@@ -1,0 +1,91 @@
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "checks/FindingList.h"
+#include "checks/Rules.h"
+
+namespace rackbook::rules {
+
+namespace {
+
+std::string skyWords(const Weather& weather) {
+    return weather.sky ? std::string(textOf(*weather.sky)) : "given in oktas";
+}
+
+// Of those gone through so far, the one that measured longest into the day, by what it measured.
+class LastMetered {
+public:
+    // The earlier one whose time the next one overlaps, where both measured the same.
+    const Metering* overlapped(const Metering& next) const {
+        if (next.exposure_lxh && endsAfter(m_exposure, next))
+            return m_exposure;
+        if (next.nearUltraviolet_Whm2 && endsAfter(m_ultraviolet, next))
+            return m_ultraviolet;
+        return nullptr;
+    }
+
+    void add(const Metering& metering) {
+        if (metering.exposure_lxh)
+            keepLater(m_exposure, metering);
+        if (metering.nearUltraviolet_Whm2)
+            keepLater(m_ultraviolet, metering);
+    }
+
+private:
+    static bool endsAfter(const Metering* earlier, const Metering& next) {
+        return earlier && earlier->to.latest() > next.from.earliest();
+    }
+    static void keepLater(const Metering*& kept, const Metering& metering) {
+        if (!kept || metering.to.latest() > kept->to.latest())
+            kept = &metering;
+    }
+
+    const Metering* m_exposure = nullptr;
+    const Metering* m_ultraviolet = nullptr;
+};
+
+}  // namespace
+
+Findings weatherTwice(const AuditContext& context) {
+    FindingList found;
+    std::map<std::int64_t, const Weather*> ofDay;
+    for (const Weather& weather : context.records().of<Weather>()) {
+        const auto [before, isFirst] = ofDay.emplace(dayOf(weather.on.earliest()), &weather);
+        if (!isFirst)
+            found.add(Severity::warning, weather, "/on",
+                      "weather " + before->second->id + " is about this day too; its sky is " +
+                          skyWords(*before->second) + ", this one's is " + skyWords(weather),
+                      weather.on.text(), "Strike out the one that does not hold.");
+    }
+    return found.take();
+}
+
+// A meter for light and another for ultraviolet may lie side by side.
+Findings meteringOverlap(const AuditContext& context) {
+    std::map<std::string, std::vector<const Metering*>> ofPlace;
+    for (const Metering& metering : context.records().of<Metering>())
+        ofPlace[metering.place.id].push_back(&metering);
+    FindingList found;
+    for (auto& [place, meterings] : ofPlace) {
+        std::stable_sort(meterings.begin(), meterings.end(),
+                         [](const Metering* a, const Metering* b) {
+                             return a->from.earliest() < b->from.earliest();
+                         });
+        LastMetered last;
+        for (const Metering* metering : meterings) {
+            if (const Metering* other = last.overlapped(*metering))
+                found.add(Severity::warning, *metering, "/from",
+                          "metering " + other->id + " measured the same at place " + place +
+                              " until " + other->to.text(),
+                          metering->from.text(),
+                          "Correct the times, or strike out one of the two.");
+            last.add(*metering);
+        }
+    }
+    return found.take();
+}
+
+}  // namespace rackbook::rules

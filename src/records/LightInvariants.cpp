@@ -1,0 +1,109 @@
+#include "records/LightInvariants.h"
+
+#include <cmath>
+#include <set>
+#include <string>
+
+namespace rackbook {
+
+namespace {
+
+constexpr CivilMinute longestMetering_min = 25 * 60;
+// Shares that were rounded to add up to 1, as 0.35 and 0.65 do, may miss it by a hair.
+constexpr double hair = 1e-9;
+
+std::string at(const char* list, std::size_t i) {
+    return std::string(list) + "/" + std::to_string(i);
+}
+
+bool isMinute(const EdtfDate& date) {
+    return date.hasTime() && !date.isInterval() && date.earliest() == date.latest();
+}
+
+bool isAmount(const std::optional<double>& value) {
+    return !value || (std::isfinite(*value) && *value >= 0);
+}
+
+void checkAmounts(const Metering& r, std::vector<Complaint>& found) {
+    if (!r.exposure_lxh && !r.nearUltraviolet_Whm2)
+        found.push_back({"/exposure_lxh", "a metering says how much light there was",
+                         "Add exposure_lxh, nearUltraviolet_Whm2 or both."});
+    if (!isAmount(r.exposure_lxh))
+        found.push_back(
+            {"/exposure_lxh", "it is no amount of light", "Give lux hours, 0 or more."});
+    if (!isAmount(r.nearUltraviolet_Whm2))
+        found.push_back({"/nearUltraviolet_Whm2", "it is no amount of ultraviolet",
+                         "Give watt hours per square metre, 0 or more."});
+}
+
+}  // namespace
+
+std::vector<Complaint> monthlySkyComplaints(const std::vector<MonthlySky>& skies) {
+    std::vector<Complaint> found;
+    std::set<int> seen;
+    for (std::size_t i = 0; i < skies.size(); ++i) {
+        const MonthlySky& sky = skies[i];
+        const std::string pointer = at("/monthlySkies", i);
+        if (!seen.insert(sky.month).second)
+            found.push_back({pointer + "/month", "the month stands twice", "Keep one of the two."});
+        if (sky.sunnyShare + sky.overcastShare > 1 + hair)
+            found.push_back({pointer + "/overcastShare",
+                             "sunny and overcast days together are more than all days",
+                             "Give each as a share of the month's days, 0 to 1."});
+    }
+    return found;
+}
+
+std::vector<Complaint> lightComplaints(const std::vector<Light>& light) {
+    std::vector<Complaint> found;
+    for (std::size_t i = 0; i < light.size(); ++i) {
+        if (light[i].glass != Glass::open)
+            continue;
+        const auto refuse = [&](const char* field) {
+            found.push_back({at("/light", i) + field,
+                             "glass is open, so nothing lets light through",
+                             "Leave it out, or say which glass it is."});
+        };
+        if (light[i].glassTransmittance)
+            refuse("/glassTransmittance");
+        if (light[i].glassUltravioletTransmittance)
+            refuse("/glassUltravioletTransmittance");
+    }
+    return found;
+}
+
+std::vector<Complaint> weatherComplaints(const Weather& r) {
+    std::vector<Complaint> found;
+    if (r.on.isInterval() || dayOf(r.on.earliest()) != dayOf(r.on.latest()))
+        found.push_back({"/on", "the sky is recorded day by day",
+                         "Give a single day, as 2026-03-18, and a record for each."});
+    if (r.sky.has_value() == r.oktas.has_value())
+        found.push_back(
+            {"/sky", "exactly one of sky and oktas is wanted", "Give one, leave out the rest."});
+    if (r.oktas && !(*r.oktas >= 0 && *r.oktas <= 8))
+        found.push_back({"/oktas", "cloud is counted in eighths of the sky", "Give 0 to 8."});
+    return found;
+}
+
+std::vector<Complaint> meteringComplaints(const Metering& r) {
+    std::vector<Complaint> found;
+    checkAmounts(r, found);
+    for (const auto& [pointer, date] : {std::pair("/from", &r.from), std::pair("/to", &r.to)})
+        if (!isMinute(*date))
+            found.push_back({pointer, "what was measured has its time to the minute",
+                             "Write it as 2026-03-18T09:30."});
+    if (!found.empty())
+        return found;
+    const CivilMinute length_min = r.to.earliest() - r.from.earliest();
+    if (length_min <= 0)
+        found.push_back({"/to", "it ends before it starts", "Correct one of the two."});
+    else if (length_min > longestMetering_min)
+        found.push_back({"/to", "it is longer than a day", "Make a record for each day."});
+    if (length_min > 0 && r.covered_h &&
+        !(*r.covered_h > 0 && *r.covered_h <= static_cast<double>(length_min) / 60 + hair))
+        found.push_back({"/covered_h", "it is not a part of the time from start to end",
+                         "Give hours above 0, and no more than the whole time."});
+    return found;
+}
+
+}  // namespace rackbook

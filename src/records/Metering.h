@@ -1,0 +1,41 @@
+// Light measured at a place over some time of one day.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "base/Edtf.h"
+#include "records/Place.h"
+
+namespace rackbook {
+
+struct Metering {
+    static constexpr RecordKind kind = RecordKind::metering;
+    std::string id;
+    Ref<Place> place;
+    // Each known to the minute, `to` after `from`, at most 25 hours between them: a day on which
+    // the clocks are put back is that long.
+    EdtfDate from = EdtfDate::ofMinute(0);
+    EdtfDate to = EdtfDate::ofMinute(0);
+    // At least one of the two, each 0 or more.
+    std::optional<double> exposure_lxh;
+    std::optional<double> nearUltraviolet_Whm2;  // UV-A, 315–400 nm
+    std::optional<double> covered_h;  // how much of the time the instrument saw; absent: all of it
+    std::optional<std::string> instrument;
+    std::optional<std::string> note;
+
+    template <class Self, class V>
+    static void fields(Self& r, V& v) {
+        v("id", r.id);
+        v("place", r.place);
+        v("from", r.from);
+        v("to", r.to);
+        v("exposure_lxh", r.exposure_lxh);
+        v("nearUltraviolet_Whm2", r.nearUltraviolet_Whm2);
+        v("covered_h", r.covered_h);
+        v("instrument", r.instrument);
+        v("note", r.note);
+    }
+};
+
+}  // namespace rackbook

@@ -1,0 +1,130 @@
+#include "records/LightInvariants.h"
+
+#include <limits>
+
+#include "ComplaintText.h"
+
+namespace rackbook {
+namespace {
+
+using test::complaints;
+
+EdtfDate date(const char* text) {
+    return EdtfDate::parse(text);
+}
+
+TEST(LightInvariants, OfTheSkiesOfMonths) {
+    EXPECT_EQ(complaints<Book>([](Book& r) {
+                  r.monthlySkies = {{3, 0.35, 0.65, {}}, {4, 0.1, 0.9, {}}};
+              }),
+              "");
+    EXPECT_EQ(complaints<Book>([](Book& r) {
+                  r.monthlySkies = {{3, 0.3, 0.4, {}}, {4, 0.3, 0.4, {}}, {3, 0.2, 0.4, {}}};
+              }),
+              "/monthlySkies/2/month: the month stands twice. Keep one of the two.");
+    EXPECT_EQ(complaints<Book>([](Book& r) {
+                  r.monthlySkies = {{3, 0.6, 0.41, {}}};
+              }),
+              "/monthlySkies/0/overcastShare: sunny and overcast days together are more than all "
+              "days. Give each as a share of the month's days, 0 to 1.");
+}
+
+TEST(LightInvariants, OfGlassThatIsNotThere) {
+    EXPECT_EQ(complaints<Place>([](Place& r) {
+                  r.light.resize(2);
+                  r.light[0].glass = Glass::laminated;
+                  r.light[0].glassTransmittance = 0.8;
+                  r.light[0].glassUltravioletTransmittance = 0.01;
+                  r.light[1].glassUltravioletTransmittance = 0.3;
+              }),
+              "");
+    EXPECT_EQ(complaints<Place>([](Place& r) {
+                  r.light.resize(2);
+                  r.light[1].glass = Glass::open;
+                  r.light[1].glassTransmittance = 1;
+                  r.light[1].glassUltravioletTransmittance = 1;
+              }),
+              "/light/1/glassTransmittance: glass is open, so nothing lets light through. Leave it "
+              "out, or say which glass it is.\n"
+              "/light/1/glassUltravioletTransmittance: glass is open, so nothing lets light "
+              "through. Leave it out, or say which glass it is.");
+}
+
+TEST(LightInvariants, OfTheSkyOfADay) {
+    const std::string one =
+        "/sky: exactly one of sky and oktas is wanted. Give one, leave out the "
+        "rest.";
+    EXPECT_EQ(complaints<Weather>([](Weather& r) { r.sky.reset(); }), one);
+    EXPECT_EQ(complaints<Weather>([](Weather& r) { r.oktas = 5; }), one);
+    const std::string range = "/oktas: cloud is counted in eighths of the sky. Give 0 to 8.";
+    EXPECT_EQ(complaints<Weather>([](Weather& r) {
+                  r.sky.reset();
+                  r.oktas = 8.01;
+              }),
+              range);
+    EXPECT_EQ(complaints<Weather>([](Weather& r) {
+                  r.sky.reset();
+                  r.oktas = std::numeric_limits<double>::quiet_NaN();
+              }),
+              range);
+    EXPECT_EQ(complaints<Weather>([](Weather& r) {
+                  r.sky.reset();
+                  r.oktas = 6.5;
+              }),
+              "");
+}
+
+TEST(LightInvariants, OfTheDayThatASkyIsOf) {
+    const std::string day =
+        "/on: the sky is recorded day by day. Give a single day, as 2026-03-18, and a record for "
+        "each.";
+    EXPECT_EQ(complaints<Weather>([](Weather& r) { r.on = date("2026-03"); }), day);
+    EXPECT_EQ(complaints<Weather>([](Weather& r) { r.on = date("2026-03-18~"); }), day);
+    EXPECT_EQ(complaints<Weather>([](Weather& r) { r.on = date("2026-03-18/2026-03-19"); }), day);
+    EXPECT_EQ(complaints<Weather>([](Weather& r) { r.on = date("2026-03-18/2026-03-18"); }), day);
+    EXPECT_EQ(complaints<Weather>([](Weather& r) { r.on = date("2026-03-18T13:00"); }), "");
+}
+
+TEST(LightInvariants, OfWhatWasMeasured) {
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.exposure_lxh.reset(); }),
+              "/exposure_lxh: a metering says how much light there was. Add exposure_lxh, "
+              "nearUltraviolet_Whm2 or both.");
+    EXPECT_EQ(complaints<Metering>([](Metering& r) {
+                  r.exposure_lxh = std::numeric_limits<double>::infinity();
+                  r.nearUltraviolet_Whm2 = -0.1;
+              }),
+              "/exposure_lxh: it is no amount of light. Give lux hours, 0 or more.\n"
+              "/nearUltraviolet_Whm2: it is no amount of ultraviolet. Give watt hours per square "
+              "metre, 0 or more.");
+    EXPECT_EQ(complaints<Metering>([](Metering& r) {
+                  r.exposure_lxh = 0;
+                  r.nearUltraviolet_Whm2 = 0;
+              }),
+              "");
+}
+
+TEST(LightInvariants, OfTheTimeInWhichItWasMeasured) {
+    const std::string minute =
+        "what was measured has its time to the minute. Write it as 2026-03-18T09:30.";
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.from = date("2026-03-19"); }),
+              "/from: " + minute);
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.to = date("2026-03"); }), "/to: " + minute);
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.to = r.from; }),
+              "/to: it ends before it starts. Correct one of the two.");
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.to = date("2026-03-20T10:30"); }), "");
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.to = date("2026-03-20T10:31"); }),
+              "/to: it is longer than a day. Make a record for each day.");
+}
+
+// The sample lasts from 9:30 to 17:00.
+TEST(LightInvariants, OfHowMuchOfTheTimeTheInstrumentSaw) {
+    const std::string part =
+        "/covered_h: it is not a part of the time from start to end. Give hours above 0, and no "
+        "more than the whole time.";
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.covered_h = 7.5; }), "");
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.covered_h = 7.51; }), part);
+    EXPECT_EQ(complaints<Metering>([](Metering& r) { r.covered_h = 0; }), part);
+}
+
+}  // namespace
+}  // namespace rackbook
