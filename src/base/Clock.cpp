@@ -60,17 +60,24 @@ bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& time
     return zone.offsetFromUtc(moment) == offset_min * 60;
 }
 
-bool clocksShowed(CivilMinute civil, const std::string& timeZone) {
+std::vector<int> shiftsShowing_min(CivilMinute civil, const std::string& timeZone) {
     const QTimeZone zone = zoneNamed(timeZone);
+    const auto shiftAt_s = [&zone](std::int64_t epoch_s) {
+        return zone.offsetFromUtc(QDateTime::fromSecsSinceEpoch(epoch_s, Qt::UTC));
+    };
+    std::vector<int> shifts_min;
     // A shift is at most a day, and clocks are not changed twice within two days.
     for (const CivilMinute away : {-minutesPerDay, minutesPerDay}) {
-        const int shift_s =
-            zone.offsetFromUtc(QDateTime::fromSecsSinceEpoch((civil + away) * 60, Qt::UTC));
-        if (zone.offsetFromUtc(QDateTime::fromSecsSinceEpoch(civil * 60 - shift_s, Qt::UTC)) ==
-            shift_s)
-            return true;
+        const int shift_s = shiftAt_s((civil + away) * 60);
+        const bool isNew = shifts_min.empty() || shifts_min.back() != shift_s / 60;
+        if (isNew && shiftAt_s(civil * 60 - shift_s) == shift_s)
+            shifts_min.push_back(shift_s / 60);
     }
-    return false;
+    return shifts_min;
+}
+
+bool clocksShowed(CivilMinute civil, const std::string& timeZone) {
+    return !shiftsShowing_min(civil, timeZone).empty();
 }
 
 std::string offsetText(CivilMinute civil, const std::string& timeZone) {

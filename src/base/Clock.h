@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "base/CivilTime.h"
 
@@ -21,6 +22,11 @@ bool isKnownTimeZone(const std::string& timeZone);
 
 // Whether the zone's clocks show that wall-clock minute at that many minutes east of UTC.
 bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& timeZone);
+
+// The shifts, in minutes east of UTC, at which the zone's clocks showed that wall-clock minute, in
+// the order of time: none where they were put forward over it, two where they were put back and
+// showed it twice. Throws InputError for a zone that the system does not know.
+std::vector<int> shiftsShowing_min(CivilMinute civil, const std::string& timeZone);
 
 // Whether the zone's clocks ever showed that wall-clock minute: not where they were put forward
 // over it.

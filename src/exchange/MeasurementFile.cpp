@@ -4,11 +4,11 @@
 
 #include "base/Error.h"
 #include "base/Files.h"
-#include "base/Text.h"
 #include "exchange/CgatsFile.h"
 #include "exchange/Cxf3File.h"
 #include "exchange/MeasurementDraft.h"
 #include "exchange/SpectraTable.h"
+#include "exchange/TextBytes.h"
 
 namespace rackbook {
 
@@ -32,33 +32,11 @@ bool beginsWith(std::string_view text, std::string_view beginning) {
     throw RefusedInput({finding});
 }
 
-int lineAt(std::string_view bytes, std::size_t at) {
-    int line = 1;
-    for (const char c : bytes.substr(0, at))
-        line += c == '\n' ? 1 : 0;
-    return line;
-}
-
-// A control character that no text has, also where the bytes are no UTF-8.
-std::size_t junkAt(std::string_view bytes) {
-    for (std::size_t i = 0; i < bytes.size(); ++i) {
-        const auto c = static_cast<unsigned char>(bytes[i]);
-        if ((c < 0x20 && c != '\t' && c != '\n' && c != '\r') || c == 0x7F)
-            return i;
-    }
-    return bytes.size();
-}
-
 void requireText(std::string_view bytes, const std::string& file) {
-    if (bytes.find_first_not_of(" \t\r\n") == std::string_view::npos)
-        refuseFile(file, 0, "the file is empty", "Export it again.");
-    if (beginsWith(bytes, "\xFF\xFE") || beginsWith(bytes, "\xFE\xFF"))
-        refuseFile(file, 0, "the file is UTF-16", "Save it as UTF-8.");
-    if (const std::size_t at = junkAt(bytes); at < bytes.size())
-        refuseFile(file, lineAt(bytes, at), "the file holds bytes that are no text",
-                   "Give CGATS.17, CxF or a table of spectra, not a file of another kind.");
-    if (const auto at = invalidUtf8At(bytes))
-        refuseFile(file, lineAt(bytes, *at), "the text is not UTF-8", "Save it as UTF-8.");
+    const std::optional<TextFault> fault =
+        textFaultIn(bytes, "Give CGATS.17, CxF or a table of spectra, not a file of another kind.");
+    if (fault)
+        refuseFile(file, fault->line, fault->what, fault->remedy);
 }
 
 // A line that begins with one of the words that every CGATS.17 file has.

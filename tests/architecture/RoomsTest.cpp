@@ -37,7 +37,7 @@ const std::map<std::string, Names> arrows = {
 const std::multimap<std::string, std::string> keepers = {
     {"sqlite3", "store"},  {"nlohmann/", "exchange"}, {"valijson/", "exchange"},
     {"podofo/", "pdf"},    {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
-    {"lcms2", "exchange"}, {"nlopt", "calc"},
+    {"lcms2", "exchange"}, {"libical/", "exchange"},  {"nlopt", "calc"},
 };
 
 bool mayInclude(const std::string& room, const std::string& header) {

@@ -137,5 +137,28 @@ TEST(Clock, KnowsTheHourThatClocksLeaveOut) {
     EXPECT_TRUE(clocksShowed(minuteOf(1870, 5, 1, 12, 0), zone));
 }
 
+// Denmark puts its clocks forward at 01:00 UTC on the last Sunday of March, and back on that of
+// October (IANA time zone database); Lord Howe Island by half an hour only.
+TEST(Clock, TellsTheShiftsThatShowedAMinute) {
+    const auto shifts = [](int month, int day, int hour, int minute, const char* zone) {
+        return shiftsShowing_min(minuteOf(2026, month, day, hour, minute), zone);
+    };
+    using Shifts = std::vector<int>;
+    EXPECT_EQ(shifts(3, 29, 1, 59, "Europe/Copenhagen"), Shifts({60}));
+    EXPECT_EQ(shifts(3, 29, 2, 0, "Europe/Copenhagen"), Shifts({}));
+    EXPECT_EQ(shifts(3, 29, 2, 59, "Europe/Copenhagen"), Shifts({}));
+    EXPECT_EQ(shifts(3, 29, 3, 0, "Europe/Copenhagen"), Shifts({120}));
+    EXPECT_EQ(shifts(10, 25, 1, 59, "Europe/Copenhagen"), Shifts({120}));
+    EXPECT_EQ(shifts(10, 25, 2, 0, "Europe/Copenhagen"), Shifts({120, 60}));
+    EXPECT_EQ(shifts(10, 25, 2, 59, "Europe/Copenhagen"), Shifts({120, 60}));
+    EXPECT_EQ(shifts(10, 25, 3, 0, "Europe/Copenhagen"), Shifts({60}));
+    EXPECT_EQ(shifts(4, 5, 1, 45, "Australia/Lord_Howe"), Shifts({660, 630}));
+    EXPECT_EQ(shifts(10, 4, 2, 15, "Australia/Lord_Howe"), Shifts({}));
+    EXPECT_EQ(shifts(7, 1, 12, 0, "UTC"), Shifts({0}));
+    EXPECT_EQ(messageOf<InputError>([] { shiftsShowing_min(0, "Shed/Bench"); }),
+              "the system knows no time zone \"Shed/Bench\". Use an IANA name such as "
+              "Europe/Copenhagen.");
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -1,9 +1,9 @@
 #include <gtest/gtest.h>
 
-#include "RunShell.h"
 #include "SampleSpecs.h"
 #include "base/Error.h"
 #include "cli/Help.h"
+#include "support/RunShell.h"
 
 namespace rackbook {
 namespace {
@@ -14,7 +14,7 @@ std::string script(const std::string& shell) {
 
 // What bash offers for the last of the words, one candidate a line.
 std::string offeredByBash(const std::string& words, int cursor) {
-    const ShellResult result = runOn(
+    const test::ShellResult result = test::runOn(
         script("bash"), "cat > \"$FILE.run\" <<'END'\ncompopt() { :; }\n. \"$1\"\nCOMP_WORDS=(" +
                             words + ")\nCOMP_CWORD=" + std::to_string(cursor) +
                             "\n_rackbook\nprintf '%s\\n' \"${COMPREPLY[@]}\"\nEND\n"
@@ -44,25 +44,25 @@ TEST(Completion, MakesScriptsForEveryShellItNames) {
 }
 
 TEST(Completion, IsGoodBash) {
-    if (!hasProgram("bash"))
+    if (!test::hasProgram("bash"))
         GTEST_SKIP() << "bash is not here";
-    const ShellResult result = runOn(script("bash"), "bash -n \"$FILE\"");
+    const test::ShellResult result = test::runOn(script("bash"), "bash -n \"$FILE\"");
     EXPECT_EQ(result.exitCode, 0) << result.output;
     EXPECT_EQ(result.output, "");
 }
 
 TEST(Completion, IsGoodZsh) {
-    if (!hasProgram("zsh"))
+    if (!test::hasProgram("zsh"))
         GTEST_SKIP() << "zsh is not here";
-    const ShellResult result = runOn(script("zsh"), "zsh -n \"$FILE\"");
+    const test::ShellResult result = test::runOn(script("zsh"), "zsh -n \"$FILE\"");
     EXPECT_EQ(result.exitCode, 0) << result.output;
     EXPECT_EQ(result.output, "");
 }
 
 TEST(Completion, IsGoodFish) {
-    if (!hasProgram("fish"))
+    if (!test::hasProgram("fish"))
         GTEST_SKIP() << "fish is not here";
-    const ShellResult result = runOn(script("fish"), "fish -n \"$FILE\"");
+    const test::ShellResult result = test::runOn(script("fish"), "fish -n \"$FILE\"");
     EXPECT_EQ(result.exitCode, 0) << result.output;
     EXPECT_EQ(result.output, "");
 }
@@ -70,7 +70,7 @@ TEST(Completion, IsGoodFish) {
 class BashCompletion : public ::testing::Test {
 protected:
     void SetUp() override {
-        if (!hasProgram("bash"))
+        if (!test::hasProgram("bash"))
             GTEST_SKIP() << "bash is not here";
     }
 };

@@ -1,8 +1,8 @@
 #include <gtest/gtest.h>
 
-#include "RunShell.h"
 #include "SampleSpecs.h"
 #include "cli/Help.h"
+#include "support/RunShell.h"
 
 namespace rackbook {
 namespace {
@@ -63,28 +63,28 @@ TEST(ManualPage, LetsNoTextActAsARequest) {
 }
 
 TEST(ManualPage, FormatsWithoutAWarning) {
-    if (!hasProgram("groff"))
+    if (!test::hasProgram("groff"))
         GTEST_SKIP() << "groff is not here";
-    const ShellResult result = runOn(page(), "groff -man -z -ww -Tutf8 \"$FILE\"");
+    const test::ShellResult result = test::runOn(page(), "groff -man -z -ww -Tutf8 \"$FILE\"");
     EXPECT_EQ(result.exitCode, 0);
     EXPECT_EQ(result.output, "");
 }
 
 TEST(ManualPage, BreaksNoWords) {
-    if (!hasProgram("groff"))
+    if (!test::hasProgram("groff"))
         GTEST_SKIP() << "groff is not here";
     for (const std::string columns : {"60", "70", "78", "80"}) {
         const std::string text =
-            runOn(page(), "groff -man -Tutf8 -P-c -rLL=" + columns + "n \"$FILE\"").output;
+            test::runOn(page(), "groff -man -Tutf8 -P-c -rLL=" + columns + "n \"$FILE\"").output;
         EXPECT_EQ(text.find("\u2010\n"), std::string::npos) << text;
     }
 }
 
 TEST(ManualPage, ReadsAsWritten) {
-    if (!hasProgram("groff"))
+    if (!test::hasProgram("groff"))
         GTEST_SKIP() << "groff is not here";
     const std::string text =
-        runOn(page(), "groff -man -Tutf8 -rLL=200n -P-c -P-b -P-u -P-o \"$FILE\"").output;
+        test::runOn(page(), "groff -man -Tutf8 -rLL=200n -P-c -P-b -P-u -P-o \"$FILE\"").output;
     EXPECT_NE(text.find(".SH is no heading here 'nor this a\\fBb C:\\dir ~ ^ ` \"quoted\" \u00FC "
                         "\u7248\n"),
               std::string::npos)

@@ -12,7 +12,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace rackbook {
+namespace rackbook::test {
 
 struct ShellResult {
     int exitCode = -1;
@@ -25,7 +25,7 @@ inline bool hasProgram(const std::string& name) {
 
 // `command` reads the text from the file that "$FILE" names.
 inline ShellResult runOn(const std::string& text, const std::string& command) {
-    std::string path = ::testing::TempDir() + "rackbook-cli-XXXXXX";
+    std::string path = testing::TempDir() + "rackbook-shell-XXXXXX";
     const int descriptor = mkstemp(path.data());
     if (descriptor < 0)
         throw std::runtime_error("no temporary file at " + path);
@@ -44,4 +44,4 @@ inline ShellResult runOn(const std::string& text, const std::string& command) {
     return result;
 }
 
-}  // namespace rackbook
+}  // namespace rackbook::test
