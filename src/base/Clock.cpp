@@ -54,6 +54,19 @@ bool isKnownTimeZone(const std::string& timeZone) {
     return QTimeZone::isTimeZoneIdAvailable(QByteArray::fromStdString(timeZone));
 }
 
+ZoneShifts zoneShiftsOf(const std::string& timeZone) {
+    const QTimeZone zone = zoneNamed(timeZone);
+    const QDateTime first(QDate(1850, 1, 1), QTime(0, 0), Qt::UTC);
+    const QDateTime last(QDate(2150, 1, 1), QTime(0, 0), Qt::UTC);
+    std::vector<ZoneShift> shifts = {{beginningOfTime, zone.offsetFromUtc(first) / 60}};
+    for (const QTimeZone::OffsetData& change : zone.transitions(first, last)) {
+        const int east_min = change.offsetFromUtc / 60;
+        if (east_min != shifts.back().east_min)
+            shifts.push_back({change.atUtc.toSecsSinceEpoch() / 60, east_min});
+    }
+    return ZoneShifts(std::move(shifts));
+}
+
 bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& timeZone) {
     const QTimeZone zone = zoneNamed(timeZone);
     const QDateTime moment = QDateTime::fromSecsSinceEpoch((civil - offset_min) * 60, Qt::UTC);

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/CivilTime.h"
+#include "base/ZoneShifts.h"
 
 namespace rackbook {
 
@@ -19,6 +20,9 @@ std::string utcText(std::int64_t epoch_s);
 // The wall clock at an IANA time zone. Throws InputError for a zone that the system does not know.
 CivilMinute civilMinuteAt(std::int64_t epoch_s, const std::string& timeZone);
 bool isKnownTimeZone(const std::string& timeZone);
+
+// From 1850 to 2150; beyond, the first and the last hold. Throws as civilMinuteAt.
+ZoneShifts zoneShiftsOf(const std::string& timeZone);
 
 // Whether the zone's clocks show that wall-clock minute at that many minutes east of UTC.
 bool zoneAllowsOffset(CivilMinute civil, int offset_min, const std::string& timeZone);

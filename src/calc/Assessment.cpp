@@ -7,8 +7,6 @@ namespace rackbook {
 
 namespace {
 
-constexpr double hair = 1e-9;
-
 // Short lists, mostly in order already; keeps the order of recording among equals.
 template <class Before>
 void insertInOrder(std::vector<std::uint32_t>& rows, std::uint32_t row, Before&& comesBefore) {
@@ -122,8 +120,10 @@ ReadinessRow Assessment::judgeFrom(const ReadinessRow& start, std::uint32_t pull
     fillLightRule(row);
     walkStays(row, start.outOfHands);
     fillLooks(row, m_asOf);
+    fillDose(row, m_asOf);
     row.gates = judgeGates(factsOf(row));
     row.verdict = verdictOf(row);
+    fillForecast(row);
     if (row.verdict != Verdict::unknown)
         row.gaps = {};
     return row;
@@ -140,12 +140,16 @@ TimeSpan Assessment::lastRichStart(std::uint32_t last) const {
 }
 
 void Assessment::fillLightRule(ReadinessRow& row) const {
-    row.lightRule = LightRule::drierNotKnown;
-    if (row.drierShare.low + hair >= m_drierLeastShare)
-        row.lightRule = LightRule::withDrier;
-    else if (row.drierShare.high + hair < m_drierLeastShare)
-        row.lightRule = LightRule::withoutDrier;
+    row.lightRule = lightRuleOf(row.drierShare, m_drierLeastShare);
     row.daysNeeded = row.lightRule == LightRule::withDrier ? m_lightDays : m_lightDaysCareful;
+}
+
+void Assessment::fillForecast(ReadinessRow& row) const {
+    row.hasForecast = m_model && row.verdict == Verdict::moreLight && row.place >= 0 &&
+                      row.lightNow == LightState::lit && row.dose.sunnyDays.isKnown();
+    if (row.hasForecast)
+        row.forecast =
+            forecastAt(*m_model, row, row.place, m_asOf, {m_lookChance, m_returnedChance});
 }
 
 GateFacts Assessment::factsOf(const ReadinessRow& row) const {
@@ -153,13 +157,14 @@ GateFacts Assessment::factsOf(const ReadinessRow& row) const {
     facts.daysLow = row.daysLow;
     facts.daysHigh = row.daysHigh;
     facts.daysNeeded = row.daysNeeded;
+    facts.asksDose = row.asksDose;
+    facts.returnedChance = row.returnedChance;
+    facts.lookChance = m_lookChance;
+    facts.enoughChance = m_returnedChance;
     facts.hasTouch = row.touchLook >= 0;
-    facts.hasColour = row.colourLook >= 0;
-    facts.daysAtColourLook = row.daysAtColourLook;
+    facts.colour = row.looks;
     if (facts.hasTouch)
         facts.touch = m_history.looks[static_cast<std::size_t>(row.touchLook)].touch;
-    if (facts.hasColour)
-        facts.colour = m_history.looks[static_cast<std::size_t>(row.colourLook)].colour;
     return facts;
 }
 

@@ -13,17 +13,25 @@
 
 namespace rackbook {
 
-// Uses the same buffers for every impression. The history must outlive it.
+// Uses the same buffers for every impression. The history and the model must outlive it; nullptr
+// asks for no doses.
 class Assessment {
 public:
-    Assessment(const History& history, const HouseRules& rules, CivilMinute asOf)
+    Assessment(const History& history, const HouseRules& rules, CivilMinute asOf,
+               const LightModel* light)
         : m_history(history),
           m_asOf(asOf),
+          m_model(light),
           m_lightDays(rules.value("lightDays")),
           m_lightDaysCareful(rules.value("lightDaysCareful")),
           m_drierLeastShare(rules.value("drierLeastShare")),
+          m_lookChance(rules.value("lookChance")),
+          m_returnedChance(rules.value("returnedChance")),
+          m_colourLooks(static_cast<int>(rules.value("colourLooks"))),
+          m_looksApart_days(rules.value("colourLooksApart_days")),
           m_light(history),
-          m_inks(inkOfPulls(history, rules)) {}
+          m_ownInks(light ? std::vector<PullInk>() : inkOfPulls(history, rules)),
+          m_inks(light ? light->inks : m_ownInks) {}
 
     ReadinessRow assess(std::size_t impression) {
         collectPulls(impression);
@@ -52,7 +60,11 @@ private:
     void noteDark(ReadinessRow& row, const Stay& stay, bool continues) const;
     void notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const;
     void fillLooks(ReadinessRow& row, CivilMinute until) const;
+    void countTrueLook(ReadinessRow& row, const HistoryLook& look) const;
+    void fillDose(ReadinessRow& row, CivilMinute until) const;
     GateFacts factsOf(const ReadinessRow& row) const;
+    void fillForecast(ReadinessRow& row) const;
+    bool wasReadyBy(const ReadinessRow& then, CivilMinute minute) const;
     static Verdict verdictOf(const ReadinessRow& row);
     LightState lightIn(const Stay& stay, CivilMinute minute) const;
 
@@ -64,11 +76,17 @@ private:
 
     const History& m_history;
     CivilMinute m_asOf;
+    const LightModel* m_model;
     double m_lightDays;
     double m_lightDaysCareful;
     double m_drierLeastShare;
+    double m_lookChance;
+    double m_returnedChance;
+    int m_colourLooks;
+    double m_looksApart_days;
     PlaceLight m_light;
-    std::vector<PullInk> m_inks;
+    std::vector<PullInk> m_ownInks;  // where the model brings none
+    const std::vector<PullInk>& m_inks;
     std::vector<std::uint32_t> m_pulls;  // of the impression at hand, in the order of time
     std::vector<std::uint32_t> m_looks;
     std::vector<Stay> m_stays;

@@ -87,12 +87,32 @@ void Assessment::notePutAway(ReadinessRow& row, const Stay& stay, const LightDay
     then.daysLow = days.low();
     then.daysHigh = days.high();
     fillLooks(then, stay.from.latest);
-    if (allPassed(judgeGates(factsOf(then))))
+    if (wasReadyBy(then, stay.from.latest))
         return;
     row.putAwayEarly = true;
     row.leftEarly = out;
     row.putAwayEarlyOn = stay.from;
     row.putAwayTo = stay.place;
+}
+
+// The dose is asked for only where all else is passed.
+bool Assessment::wasReadyBy(const ReadinessRow& then, CivilMinute minute) const {
+    ReadinessRow row = then;
+    row.asksDose = false;
+    if (!allPassed(judgeGates(factsOf(row))))
+        return false;
+    fillDose(row, minute);
+    return allPassed(judgeGates(factsOf(row)));
+}
+
+void Assessment::fillDose(ReadinessRow& row, CivilMinute until) const {
+    if (!m_model)
+        return;
+    row.asksDose = true;
+    row.dose = m_model->ledger.sumSince(m_stays, row.pulled, until);
+    row.wanted =
+        &m_model->wanted.groupFor(m_model->wanted.likenessOf(static_cast<std::uint32_t>(row.pull)));
+    row.returnedChance = LightWanted::chanceBy(*row.wanted, row.dose.sunnyDays);
 }
 
 // Only looks that were certainly made after the pull speak for it.
@@ -103,23 +123,43 @@ void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
             lastPull = std::max(lastPull, startOf(pull).latest);
     row.touchLook = -1;
     row.colourLook = -1;
+    row.looks = {};
+    row.looks.wanted = m_colourLooks;
     for (const std::uint32_t i : m_looks) {
         const HistoryLook& look = m_history.looks[i];
         if (look.at.earliest > until)
             break;
         if (look.hasTouch && look.at.earliest > lastPull)
             row.touchLook = static_cast<int>(i);
-        if (look.hasColour && row.pull >= 0 && look.at.earliest > row.pulled.latest)
+        if (look.hasColour && row.pull >= 0 && look.at.earliest > row.pulled.latest) {
             row.colourLook = static_cast<int>(i);
-    }
-    row.daysAtColourLook = 0;
-    if (row.colourLook >= 0) {
-        const HistoryLook& look = m_history.looks[static_cast<std::size_t>(row.colourLook)];
-        if (look.colour == LookColour::trueColour)
-            row.daysAtColourLook = daysHighAt(row.pulled, look.at.latest);
+            countTrueLook(row, look);
+        }
     }
     row.touchDry = row.touchLook >= 0 &&
                    m_history.looks[static_cast<std::size_t>(row.touchLook)].touch == Touch::dry;
+}
+
+// Fresh ink looks true before it turns: a look counts after the days in light, or where the colour
+// had been seen to turn. Looks are often dated to the day, so one made on the last day counts.
+void Assessment::countTrueLook(ReadinessRow& row, const HistoryLook& look) const {
+    constexpr double leeway_days = 1;
+    ColourLooks& looks = row.looks;
+    looks.any = true;
+    looks.last = look.colour;
+    looks.readingAgrees = look.readingAgrees;
+    if (look.colour != LookColour::trueColour) {
+        looks.foundTrue = 0;
+        looks.sawTurned = true;
+        return;
+    }
+    if (!looks.sawTurned && daysHighAt(row.pulled, look.at.latest) + leeway_days < row.daysNeeded)
+        return;
+    const auto since_days = static_cast<double>(dayOf(look.at.earliest) - dayOf(row.lastTrueLook));
+    if (looks.foundTrue > 0 && since_days < m_looksApart_days)
+        return;
+    ++looks.foundTrue;
+    row.lastTrueLook = look.at.earliest;
 }
 
 }  // namespace rackbook

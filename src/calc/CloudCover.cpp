@@ -20,13 +20,13 @@ constexpr double greatestLoss = 1 - 0.16;  // nimbostratus
 
 }  // namespace
 
-Oktas oktasOf(SkyWord word) {
+Oktas oktasOf(Sky word) {
     switch (word) {
-        case SkyWord::sunny:
+        case Sky::sunny:
             return {0, 1, 2};
-        case SkyWord::broken:
+        case Sky::broken:
             return {3, 5, 7};
-        case SkyWord::overcast:
+        case Sky::overcast:
             return {7, 8, 8};
     }
     refuse("the sky has no such word");

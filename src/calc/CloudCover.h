@@ -2,18 +2,16 @@
 #pragma once
 
 #include "calc/Estimate.h"
+#include "records/Weather.h"
 
 namespace rackbook {
 
 // Eighths of the sky that are covered, 0 … 8; a sky hidden by fog counts as 8.
 using Oktas = Estimate;
 
-// What somebody says of the light of a day.
-enum class SkyWord { sunny, broken, overcast };
-
 // Our guess, no source: sunny 0–2 (best 1), broken 3–7 (5), overcast 7–8 (8). Observers call 5–7
 // oktas broken; in a studio the word is said of any sky in which sun and cloud take turns.
-Oktas oktasOf(SkyWord word);
+Oktas oktasOf(Sky word);
 
 // Throws InputError unless 0 ≤ low ≤ high ≤ 8 and best, where it is known, lies between.
 void requireOktas(const Oktas& oktas);

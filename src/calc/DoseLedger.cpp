@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <unordered_map>
+#include <utility>
 
 #include "calc/EstimateMath.h"
 
@@ -10,14 +10,10 @@ namespace rackbook {
 
 namespace {
 
-std::vector<LightPeriod> ownPeriods(const Place& place) {
-    std::vector<LightPeriod> periods;
-    for (const Light& light : place.light)
-        periods.push_back({light.from ? light.from->earliest() : beginningOfTime, light});
-    std::stable_sort(periods.begin(), periods.end(),
-                     [](const LightPeriod& a, const LightPeriod& b) { return a.from < b.from; });
-    return periods;
-}
+// No stay of a print is followed back farther; what lies before is without a bound.
+constexpr std::int64_t longest_days = 150 * 366;
+// Of a reading of an instrument: its spectral and cosine errors (our guess).
+constexpr Estimate meteredSpread{0.8, 1, 1.2};
 
 CivilMinute middleOf(const TimeSpan& span) {
     if (span.earliest <= beginningOfTime || span.latest >= endOfTime)
@@ -29,89 +25,198 @@ CivilMinute within(CivilMinute minute, CivilMinute from, CivilMinute to) {
     return std::clamp(minute, from, std::max(from, to));
 }
 
-}  // namespace
-
-std::vector<std::vector<LightPeriod>> lightPeriodsOf(const std::vector<Place>& places) {
-    std::unordered_map<std::string, std::size_t> positions;
-    for (std::size_t i = 0; i < places.size(); ++i)
-        positions.emplace(places[i].id, i);
-    std::vector<std::vector<LightPeriod>> periods;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        std::vector<LightPeriod> found;
-        std::size_t at = i;
-        // A ring of places within one another ends the climb.
-        for (std::size_t steps = 0; steps <= places.size(); ++steps) {
-            found = ownPeriods(places[at]);
-            const bool closed =
-                places[at].placeKind == PlaceKind::drawer || places[at].placeKind == PlaceKind::box;
-            if (found.empty() && closed)
-                found.push_back({beginningOfTime, Light{}});
-            const auto around =
-                places[at].within ? positions.find(places[at].within->id) : positions.end();
-            if (!found.empty() || around == positions.end())
-                break;
-            at = around->second;
-        }
-        periods.push_back(std::move(found));
-    }
-    return periods;
+Estimate knownPart(const Estimate& value) {
+    return value.isKnown() ? value : Estimate{value.low, 0, value.high};
 }
 
-Estimate DoseLedger::ofDay(int place, std::int64_t day) {
-    const auto key = std::make_pair(place, day);
-    const auto found = m_days.find(key);
-    if (found != m_days.end())
-        return found->second;
+LightDose sumOf(const LightDose& a, const LightDose& b) {
+    return {sumOf(a.nearUltraviolet_Whm2, b.nearUltraviolet_Whm2), sumOf(a.sunnyDays, b.sunnyDays)};
+}
+
+LightDose scaled(const LightDose& dose, double factor) {
+    return {scaled(dose.nearUltraviolet_Whm2, factor), scaled(dose.sunnyDays, factor)};
+}
+
+// What is left of sums of which one is a part of the other: bounds against bounds.
+LightDose restOf(const LightDose& whole, const LightDose& part) {
+    const auto rest = [](const Estimate& a, const Estimate& b) {
+        return Estimate{std::max(0.0, a.low - b.low),
+                        std::isnan(a.best - b.best) ? notKnown : std::max(0.0, a.best - b.best),
+                        std::max(0.0, a.high - b.high)};
+    };
+    return {rest(whole.nearUltraviolet_Whm2, part.nearUltraviolet_Whm2),
+            rest(whole.sunnyDays, part.sunnyDays)};
+}
+
+// Bounds and best value of three times that lie in one another.
+LightDose bracket(const LightDose& low, const LightDose& best, const LightDose& high) {
+    const auto take = [](const Estimate& a, const Estimate& b, const Estimate& c) {
+        return Estimate{std::min(a.low, c.high), b.best, c.high};
+    };
+    return {take(low.nearUltraviolet_Whm2, best.nearUltraviolet_Whm2, high.nearUltraviolet_Whm2),
+            take(low.sunnyDays, best.sunnyDays, high.sunnyDays)};
+}
+
+}  // namespace
+
+DoseLedger::DoseLedger(PlaceUltraviolet& ultraviolet, PlaceRecords records)
+    : m_ultraviolet(ultraviolet),
+      m_records(std::move(records)),
+      m_sums(m_records.periods.size() + 1) {
+    m_records.metered.resize(m_records.periods.size());
+}
+
+std::optional<Light> DoseLedger::lightAt(int place, std::int64_t day) const {
     std::optional<Light> light;
     if (place >= 0)
-        for (const LightPeriod& period : m_periods[static_cast<std::size_t>(place)])
+        for (const LightPeriod& period : m_records.periods[static_cast<std::size_t>(place)])
             if (period.from <= day * minutesPerDay + minutesPerDay / 2)
                 light = period.light;
-    const Estimate dose = m_ultraviolet.ofDay_Whm2(light, day);
-    m_days.emplace(key, dose);
+    return light;
+}
+
+bool DoseLedger::wasMetered(int place, std::int64_t day) const {
+    if (place < 0)
+        return false;
+    const CivilMinute begins = day * minutesPerDay;
+    for (const MeteredSpan& span : m_records.metered[static_cast<std::size_t>(place)])
+        if (span.from < begins + minutesPerDay && span.to > begins)
+            return true;
+    return false;
+}
+
+bool DoseLedger::isAlwaysDark(int place) const {
+    if (place < 0)
+        return false;
+    const std::vector<LightPeriod>& periods = m_records.periods[static_cast<std::size_t>(place)];
+    return !periods.empty() && periods.front().from == beginningOfTime &&
+           m_records.metered[static_cast<std::size_t>(place)].empty() &&
+           std::all_of(periods.begin(), periods.end(), [](const LightPeriod& period) {
+               return period.light.lightKind == LightKind::dark;
+           });
+}
+
+// Noon of mean solar time may lie hours from noon on the clock.
+double DoseLedger::fallenBy(const std::optional<Light>& light, std::int64_t day,
+                            CivilMinute minute) {
+    const double solar = static_cast<double>(m_records.clocks.utcOf(minute)) +
+                         4 * m_ultraviolet.studio().longitude_deg -
+                         static_cast<double>(day * minutesPerDay);
+    return m_ultraviolet.fallenBy(light, day, solar);
+}
+
+// What was metered, and of the rest of the day the estimate.
+LightDose DoseLedger::ofMeteredDay(int place, std::int64_t day, const std::optional<Light>& light) {
+    const LightDose whole = m_ultraviolet.ofDay(light, day);
+    const CivilMinute begins = day * minutesPerDay;
+    LightDose metered;
+    double seen = 0;
+    for (const MeteredSpan& span : m_records.metered[static_cast<std::size_t>(place)]) {
+        const CivilMinute from = std::max(span.from, begins);
+        const CivilMinute to = std::min(span.to, begins + minutesPerDay);
+        if (from >= to)
+            continue;
+        const double part =
+            static_cast<double>(to - from) / static_cast<double>(span.to - span.from);
+        if (span.nearUltraviolet_Whm2)
+            metered = sumOf(metered, m_ultraviolet.ofMetered(
+                                         scaled(meteredSpread, *span.nearUltraviolet_Whm2 * part)));
+        else
+            metered = sumOf(metered, m_ultraviolet.ofExposure(light, *span.exposure_lxh * part));
+        seen += span.seen * (fallenBy(light, day, to) - fallenBy(light, day, from));
+    }
+    return sumOf(metered, scaled(whole, std::clamp(1 - seen, 0.0, 1.0)));
+}
+
+LightDose DoseLedger::ofDay(int place, std::int64_t day) {
+    const std::optional<Light> light = lightAt(place, day);
+    return wasMetered(place, day) ? ofMeteredDay(place, day, light)
+                                  : m_ultraviolet.ofDay(light, day);
+}
+
+const DoseLedger::PlaceSums& DoseLedger::sumsOf(int place, std::int64_t first, std::int64_t last) {
+    PlaceSums& sums = m_sums[place < 0 ? m_sums.size() - 1 : static_cast<std::size_t>(place)];
+    constexpr std::int64_t ahead_days = 400;
+    if (sums.upTo.empty() || first < sums.firstDay) {
+        const std::int64_t end =
+            sums.upTo.empty()
+                ? last
+                : std::max(last, sums.firstDay + static_cast<std::int64_t>(sums.upTo.size()));
+        sums.firstDay = first - ahead_days;
+        sums.upTo.assign(1, {});
+        last = end;
+    }
+    while (sums.firstDay + static_cast<std::int64_t>(sums.upTo.size()) <= last + 1) {
+        const LightDose dose =
+            ofDay(place, sums.firstDay + static_cast<std::int64_t>(sums.upTo.size()) - 1);
+        const bool known = dose.sunnyDays.isKnown();
+        const DaySum& before = sums.upTo.back();
+        sums.upTo.push_back(
+            {sumOf(before.dose, {knownPart(dose.nearUltraviolet_Whm2), knownPart(dose.sunnyDays)}),
+             before.unknownDays + (known ? 0 : 1)});
+    }
+    return sums;
+}
+
+LightDose DoseLedger::partOf(int place, CivilMinute minute) {
+    const std::int64_t day = dayOf(minute);
+    if (minute == day * minutesPerDay)
+        return {};
+    return scaled(ofDay(place, day), fallenBy(lightAt(place, day), day, minute));
+}
+
+LightDose DoseLedger::at(int place, CivilMinute from, CivilMinute to) {
+    if (from >= to || isAlwaysDark(place))
+        return {};
+    const CivilMinute farthest = to - longest_days * minutesPerDay;
+    const bool isOpen = from < farthest;
+    from = std::max(from, farthest);
+    const std::int64_t first = dayOf(from);
+    const std::int64_t last = dayOf(to);
+    const PlaceSums& sums = sumsOf(place, first, last);
+    const DaySum& before = sums.upTo[static_cast<std::size_t>(first - sums.firstDay)];
+    const DaySum& until = sums.upTo[static_cast<std::size_t>(last - sums.firstDay)];
+    LightDose dose =
+        restOf(sumOf(until.dose, partOf(place, to)), sumOf(before.dose, partOf(place, from)));
+    if (until.unknownDays > before.unknownDays)
+        dose.nearUltraviolet_Whm2.best = dose.sunnyDays.best = notKnown;
+    if (isOpen && dose.nearUltraviolet_Whm2.high > 0)
+        dose.nearUltraviolet_Whm2.high = dose.sunnyDays.high =
+            std::numeric_limits<double>::infinity();
     return dose;
 }
 
-Estimate DoseLedger::at(int place, CivilMinute from, CivilMinute to) {
-    Estimate sum = Estimate::exactly(0);
-    while (from < to) {
-        const std::int64_t day = dayOf(from);
-        const CivilMinute until = std::min(to, (day + 1) * minutesPerDay);
-        const double part = static_cast<double>(until - from) / static_cast<double>(minutesPerDay);
-        const Estimate whole = ofDay(place, day);
-        sum = sumOf(sum, {whole.low * part, whole.best * part, whole.high * part});
-        from = until;
-    }
-    return sum;
-}
-
-StayDose DoseLedger::ofStay(const Stay& stay, const TimeSpan& pulled, CivilMinute asOf) {
-    StayDose its{stay.place, stay.from, stay.to, stay.interleaved, Estimate::exactly(0)};
-    its.from = {std::max(stay.from.earliest, pulled.earliest),
-                std::max(stay.from.latest, pulled.latest)};
-    its.to = {std::min(stay.to.earliest, asOf), std::min(stay.to.latest, asOf)};
+LightDose DoseLedger::ofStay(const Stay& stay, const TimeSpan& from, const TimeSpan& to,
+                             CivilMinute asOf) {
     if (stay.interleaved)
-        return its;
-    const Estimate most = at(stay.place, its.from.earliest, its.to.latest);
-    const Estimate best = at(stay.place, within(middleOf(its.from), its.from.earliest, asOf),
-                             within(middleOf(its.to), its.from.earliest, asOf));
-    const double low = stay.undecided ? 0 : at(stay.place, its.from.latest, its.to.earliest).low;
-    its.dose_Whm2 = {low, stay.undecided ? notKnown : best.best, most.high};
+        return {};
+    const bool isExact = from.earliest == from.latest && to.earliest == to.latest;
+    const LightDose most = at(stay.place, from.earliest, to.latest);
+    if (isExact && !stay.undecided)
+        return most;
+    const LightDose best = at(stay.place, within(middleOf(from), from.earliest, asOf),
+                              within(middleOf(to), from.earliest, asOf));
+    LightDose its = bracket(stay.undecided ? LightDose{} : at(stay.place, from.latest, to.earliest),
+                            best, most);
+    if (stay.undecided)
+        its.nearUltraviolet_Whm2.best = its.sunnyDays.best = notKnown;
     return its;
 }
 
-DoseSince DoseLedger::since(const std::vector<Stay>& stays, const TimeSpan& pulled,
-                            CivilMinute asOf) {
-    DoseSince all;
-    // Until the first stay, and between one and the next, nobody knows where it was.
+// Calls visit(stay) for every stay after the pull, and for every time of which nobody knows where
+// it was: until the first stay, and between one and the next.
+template <class Visit>
+LightDose DoseLedger::passStays(const std::vector<Stay>& stays, const TimeSpan& pulled,
+                                CivilMinute asOf, Visit&& visit) {
+    LightDose all;
     const auto passGap = [&](const TimeSpan& from, const TimeSpan& to) {
         const CivilMinute first = std::max(from.latest, pulled.latest);
         const CivilMinute last = std::min(to.earliest, asOf);
         if (first >= last)
             return;
-        StayDose gap{-1, {first, first}, {last, last}, false, at(-1, first, last)};
-        all.dose_Whm2 = sumOf(all.dose_Whm2, gap.dose_Whm2);
-        all.stays.push_back(gap);
+        const LightDose dose = at(-1, first, last);
+        all = sumOf(all, dose);
+        visit(StayDose{-1, {first, first}, {last, last}, false, dose});
     };
     TimeSpan known = pulled;
     for (const Stay& stay : stays) {
@@ -119,11 +224,28 @@ DoseSince DoseLedger::since(const std::vector<Stay>& stays, const TimeSpan& pull
         known = stay.to;
         if (std::min(stay.to.latest, asOf) <= pulled.earliest || stay.from.earliest >= asOf)
             continue;
-        all.stays.push_back(ofStay(stay, pulled, asOf));
-        all.dose_Whm2 = sumOf(all.dose_Whm2, all.stays.back().dose_Whm2);
+        const TimeSpan from{std::max(stay.from.earliest, pulled.earliest),
+                            std::max(stay.from.latest, pulled.latest)};
+        const TimeSpan to{std::min(stay.to.earliest, asOf), std::min(stay.to.latest, asOf)};
+        const LightDose dose = ofStay(stay, from, to, asOf);
+        all = sumOf(all, dose);
+        visit(StayDose{stay.place, from, to, stay.interleaved, dose});
     }
     passGap(known, {asOf, asOf});
     return all;
+}
+
+LightDose DoseLedger::sumSince(const std::vector<Stay>& stays, const TimeSpan& pulled,
+                               CivilMinute asOf) {
+    return passStays(stays, pulled, asOf, [](const StayDose&) {});
+}
+
+DoseSince DoseLedger::since(const std::vector<Stay>& stays, const TimeSpan& pulled,
+                            CivilMinute asOf) {
+    DoseSince had;
+    had.dose =
+        passStays(stays, pulled, asOf, [&](const StayDose& stay) { had.stays.push_back(stay); });
+    return had;
 }
 
 }  // namespace rackbook

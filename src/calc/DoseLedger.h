@@ -1,60 +1,95 @@
 // The near ultraviolet that a print had since a pull, stay by stay.
 #pragma once
 
-#include <functional>
-#include <map>
-#include <optional>
+#include <cstdint>
 #include <vector>
 
-#include "calc/Estimate.h"
+#include "base/ZoneShifts.h"
+#include "calc/PlaceLightOverTime.h"
 #include "calc/PlaceUltraviolet.h"
 #include "calc/Stays.h"
-#include "records/Place.h"
 
 namespace rackbook {
-
-// The light of a place over time: the entries of its own record, else those of the place around
-// it; a drawer or a box without any is dark. By position of the place, each in the order of time.
-struct LightPeriod {
-    CivilMinute from = beginningOfTime;
-    Light light;
-};
-std::vector<std::vector<LightPeriod>> lightPeriodsOf(const std::vector<Place>& places);
 
 struct StayDose {
     int place = -1;  // -1: not known where it was
     TimeSpan from;
     TimeSpan to;  // no later than what was asked for
     bool interleaved = false;
-    Estimate dose_Whm2 = Estimate::exactly(0);
+    LightDose dose;
 };
 
 struct DoseSince {
-    Estimate dose_Whm2 = Estimate::exactly(0);
+    LightDose dose;
     std::vector<StayDose> stays;  // those after the pull, in order
 };
 
+// What is recorded of the places, by position, and how the studio's clocks go.
+struct PlaceRecords {
+    std::vector<std::vector<LightPeriod>> periods;
+    std::vector<std::vector<MeteredSpan>> metered;  // empty: nothing was metered anywhere
+    ZoneShifts clocks;
+};
+
+// Sums over days are kept for every place that is asked for, so that a question costs the same
+// however long the time is.
 class DoseLedger {
 public:
-    // All must outlive the ledger.
-    DoseLedger(PlaceUltraviolet& ultraviolet, const std::vector<std::vector<LightPeriod>>& periods)
-        : m_ultraviolet(ultraviolet), m_periods(periods) {}
+    // The ultraviolet must outlive the ledger.
+    DoseLedger(PlaceUltraviolet& ultraviolet, PlaceRecords records);
 
     // Low takes what was certainly there, high what can have been, best the middle of badly known
     // moments. A print that lies interleaved gets nothing. Time of which no move says where it was
-    // lies between nothing and the open air. Within a day, light counts evenly over its hours.
+    // lies between nothing and the open air. Where the beginning is open, high is infinite unless
+    // all of it was dark.
     DoseSince since(const std::vector<Stay>& stays, const TimeSpan& pulled, CivilMinute asOf);
+    // The same without the stays.
+    LightDose sumSince(const std::vector<Stay>& stays, const TimeSpan& pulled, CivilMinute asOf);
 
-    // At one place over a time without an end in it that is not known.
-    Estimate at(int place, CivilMinute from, CivilMinute to);
+    // At one place (-1: nobody knows where) over a time. What was metered there goes before the
+    // estimate; within a day, light is counted as the sun goes.
+    LightDose at(int place, CivilMinute from, CivilMinute to);
+
+    // Days from `from` on, no more than `days`, until at() reaches what is asked for; nothing where
+    // it does not. `reached` is asked of the dose up to the end of each day, counted from 1.
+    template <class Reached>
+    std::int64_t daysUntil(int place, CivilMinute from, std::int64_t days, Reached&& reached) {
+        for (std::int64_t day = 1; day <= days; ++day)
+            if (reached(at(place, from, from + day * minutesPerDay)))
+                return day;
+        return days + 1;
+    }
+
+    PlaceUltraviolet& ultraviolet() { return m_ultraviolet; }
+    // What is recorded of the light there on a day, and whether any of it was metered.
+    std::optional<Light> lightAt(int place, std::int64_t day) const;
+    bool wasMetered(int place, std::int64_t day) const;
 
 private:
-    Estimate ofDay(int place, std::int64_t day);
-    StayDose ofStay(const Stay& stay, const TimeSpan& pulled, CivilMinute asOf);
+    // All days from the first kept one to before this one.
+    struct DaySum {
+        LightDose dose;  // best values without the days of which they are not known
+        int unknownDays = 0;
+    };
+    struct PlaceSums {
+        std::int64_t firstDay = 0;
+        std::vector<DaySum> upTo;  // empty: not asked for yet
+    };
+
+    const PlaceSums& sumsOf(int place, std::int64_t first, std::int64_t last);
+    LightDose ofDay(int place, std::int64_t day);
+    LightDose ofMeteredDay(int place, std::int64_t day, const std::optional<Light>& light);
+    LightDose partOf(int place, CivilMinute minute);
+    double fallenBy(const std::optional<Light>& light, std::int64_t day, CivilMinute minute);
+    bool isAlwaysDark(int place) const;
+    LightDose ofStay(const Stay& stay, const TimeSpan& from, const TimeSpan& to, CivilMinute asOf);
+    template <class Visit>
+    LightDose passStays(const std::vector<Stay>& stays, const TimeSpan& pulled, CivilMinute asOf,
+                        Visit&& visit);
 
     PlaceUltraviolet& m_ultraviolet;
-    const std::vector<std::vector<LightPeriod>>& m_periods;
-    std::map<std::pair<int, std::int64_t>, Estimate> m_days;  // by place and day
+    PlaceRecords m_records;
+    std::vector<PlaceSums> m_sums;  // by place; the last is that of nobody-knows-where
 };
 
 }  // namespace rackbook

@@ -26,6 +26,18 @@ inline Estimate productOf(const Estimate& a, const Estimate& b) {
     return {a.low * b.low, a.best * b.best, a.high * b.high};
 }
 
+// Of two that have nothing to do with one another: the bounds lie as far from the best value as the
+// root of the sum of squares of the logarithms says. Corner values where a best value is not known.
+inline Estimate independentProductOf(const Estimate& a, const Estimate& b) {
+    const Estimate corners = productOf(a, b);
+    if (!(corners.best > 0))
+        return corners;
+    const double down = std::hypot(std::log(a.best / a.low), std::log(b.best / b.low));
+    const double up = std::hypot(std::log(a.high / a.best), std::log(b.high / b.best));
+    return {corners.low > 0 ? corners.best * std::exp(-down) : 0, corners.best,
+            corners.best * std::exp(up)};
+}
+
 inline Estimate scaled(const Estimate& a, double factor) {
     return productOf(a, Estimate::exactly(factor));
 }

@@ -6,8 +6,6 @@ namespace {
 
 // Days are sums of minutes divided; a hair below the whole is the whole.
 constexpr double hair_days = 1e-9;
-// Looks are often dated to the day: one made on the last day counts.
-constexpr double leeway_days = 1;
 
 GateResult judgeLight(const GateFacts& facts) {
     if (facts.daysLow + hair_days >= facts.daysNeeded)
@@ -24,21 +22,40 @@ GateResult judgeTouch(const GateFacts& facts) {
     return {GateState::failed, GateNeed::look};
 }
 
+bool looksSettle(const ColourLooks& looks) {
+    if (!looks.any || looks.last != LookColour::trueColour)
+        return false;
+    return looks.foundTrue >= looks.wanted || (looks.foundTrue > 0 && looks.readingAgrees);
+}
+
 GateResult judgeColour(const GateFacts& facts) {
-    if (!facts.hasColour)
+    if (!facts.colour.any)
         return {GateState::open, GateNeed::look};
-    if (facts.colour != LookColour::trueColour)
+    if (facts.colour.last != LookColour::trueColour)
         return {GateState::failed, GateNeed::light};
-    // Fresh ink looks true before it turns, so an early look proves nothing.
-    if (facts.daysAtColourLook + leeway_days < facts.daysNeeded)
-        return {GateState::open, GateNeed::look};
-    return {GateState::passed, GateNeed::nothing};
+    if (looksSettle(facts.colour))
+        return {GateState::passed, GateNeed::nothing};
+    return {GateState::open, GateNeed::look};
+}
+
+// The estimate says when looks are worth making; what they find goes before it.
+GateResult judgeDose(const GateFacts& facts) {
+    if (!facts.asksDose || facts.returnedChance >= facts.enoughChance)
+        return {GateState::passed, GateNeed::nothing};
+    const bool settled = looksSettle(facts.colour);
+    const bool surelyTooLittle = facts.returnedChance < facts.lookChance;
+    if (settled && (!surelyTooLittle || facts.colour.sawTurned))
+        return {GateState::passed, GateNeed::nothing};
+    if (surelyTooLittle)
+        return {GateState::failed, GateNeed::light};
+    return {GateState::open, GateNeed::look};
 }
 
 }  // namespace
 
 const std::array<Gate, gateCount>& gates() {
     static const std::array<Gate, gateCount> all = {{{GateKind::light, judgeLight},
+                                                     {GateKind::dose, judgeDose},
                                                      {GateKind::touch, judgeTouch},
                                                      {GateKind::colour, judgeColour}}};
     return all;

@@ -11,8 +11,9 @@
 
 namespace rackbook {
 
-enum class GateKind : std::uint8_t { light, touch, colour };
-constexpr std::size_t gateCount = 3;
+// light: days in light, counted. dose: the light itself, estimated.
+enum class GateKind : std::uint8_t { light, dose, touch, colour };
+constexpr std::size_t gateCount = 4;
 
 // open: what was recorded does not decide it.
 enum class GateState : std::uint8_t { passed, open, failed };
@@ -25,16 +26,30 @@ struct GateResult {
     GateNeed need = GateNeed::nothing;
 };
 
+// What the looks since the last extender-rich pull say of the colour.
+struct ColourLooks {
+    bool any = false;
+    LookColour last = LookColour::turned;
+    // Found true one after the other, far enough apart, when that could be told: after the days in
+    // light, or after the colour had been seen to turn.
+    int foundTrue = 0;
+    int wanted = 1;              // of them
+    bool sawTurned = false;      // it had turned before it was found true
+    bool readingAgrees = false;  // the last look came with a reading that is the record's colour
+};
+
 // The state of an impression at one moment, as far as the gates ask for it.
 struct GateFacts {
     double daysLow = 0;   // days in light since the last extender-rich pull
     double daysHigh = 0;  // ≥ daysLow
     double daysNeeded = 0;
-    bool hasTouch = false;  // a look since the last pull of all says how it feels
+    bool asksDose = false;             // there is an estimate of doses at all
+    double returnedChance = notKnown;  // that the colour has returned, by the dose
+    double lookChance = 0;             // from which chance on a look is worth making
+    double enoughChance = 0;           // from which chance on the dose counts as enough
+    bool hasTouch = false;             // a look since the last pull of all says how it feels
     Touch touch = Touch::wet;
-    bool hasColour = false;  // a look since the last extender-rich pull says how it looks
-    LookColour colour = LookColour::turned;
-    double daysAtColourLook = 0;  // days in light when that look was made, high bound
+    ColourLooks colour;
 };
 
 struct Gate {

@@ -7,6 +7,7 @@
 #include "base/Error.h"
 #include "base/Numbers.h"
 #include "calc/EstimateMath.h"
+#include "calc/GlassUltraviolet.h"
 #include "calc/SunDay.h"
 
 namespace rackbook {
@@ -14,15 +15,11 @@ namespace rackbook {
 namespace {
 
 constexpr double minutesPerHour = 60;
-constexpr std::int64_t referenceYear = 2023;
+constexpr double hoursPerDay = 24;
 
 // EN 17037 and BS 8206-2 speak of rooms of 2 to 5 % as daylit; beside a window it is more, in the
 // depth of a room less (range ours).
 constexpr Estimate usualDaylightFactor{0.003, 0.02, 0.08};
-// Of ultraviolet behind glass, beside what the eye sees there: clear float glass lets through about
-// 0.65 of UV-A and 0.88 of light, and walls send back little ultraviolet (from memory). Laminated
-// and coated glass let through next to none, and are not told apart here.
-constexpr Estimate ultravioletBehindGlass{0.25, 0.55, 0.75};
 // Of the time that the sun shines on the window, the patch of it lies on the print (our guess).
 constexpr Estimate sunPatch{0, 0.03, 0.2};
 // mW of UV-A in a lumen: daylight behind clear glass 0.3, filtered 0.01 (from memory).
@@ -37,12 +34,6 @@ Estimate hullOf(const Estimate& a, const Estimate& b) {
     return {std::min(a.low, b.low), (a.best + b.best) / 2, std::max(a.high, b.high)};
 }
 
-// The day of the year of the reference that stands for a day.
-std::int64_t referenceDay(std::int64_t day) {
-    const std::int64_t ofYear = day - daysFromCivil({civilFromDays(day).year, 1, 1});
-    return daysFromCivil({referenceYear, 1, 1}) + std::min<std::int64_t>(364, ofYear);
-}
-
 void requireShares(const SkyShares& skies) {
     if (!(skies.sunny >= 0 && skies.overcast >= 0 && skies.sunny + skies.overcast <= 1))
         throw InputError("skies",
@@ -51,82 +42,49 @@ void requireShares(const SkyShares& skies) {
                          "Give shares of 0 or more that come to no more than 1 together.");
 }
 
-}  // namespace
-
-PlaceUltraviolet::PlaceUltraviolet(const GeoPoint& studio, const SkyShares& skies)
-    : m_studio(studio), m_skies(skies) {
-    requireShares(skies);
-    sunAt(studio, {0});
+std::size_t monthOf(std::int64_t day) {
+    return static_cast<std::size_t>(civilFromDays(day).month - 1);
 }
 
-// From one solar midnight to the next, so that no time zone is needed.
-PlaceUltraviolet::DaySums PlaceUltraviolet::sumsOf(std::int64_t day, const SkyShares& skies) const {
-    const double midnight = static_cast<double>(day * minutesPerDay) - 4 * m_studio.longitude_deg;
-    const UtcTime from{midnight};
-    const UtcTime until{midnight + static_cast<double>(minutesPerDay)};
-    const std::pair<SkyWord, double> mixed[] = {{SkyWord::sunny, skies.sunny},
-                                                {SkyWord::broken, 1 - skies.sunny - skies.overcast},
-                                                {SkyWord::overcast, skies.overcast}};
-    DaySums sums;
-    sums.fill(Estimate::exactly(0));
-    for (const auto& [word, share] : mixed) {
-        if (share <= 0)
-            continue;
-        const Oktas oktas = oktasOf(word);
-        sums[level] =
-            sumOf(sums[level],
-                  scaled(doseOnLevel(m_studio, from, until, oktas).nearUltraviolet_Whm2, share));
-        for (int plane = north; plane < planes; ++plane)
-            sums[static_cast<std::size_t>(plane)] =
-                sumOf(sums[static_cast<std::size_t>(plane)],
-                      scaled(doseOnUpright(m_studio, {90.0 * (plane - north)}, from, until, oktas)
-                                 .nearUltraviolet_Whm2,
-                             share));
+const Estimate& on(const ByPlane<Estimate>& sums, DayPlane plane) {
+    return sums[static_cast<std::size_t>(plane)];
+}
+
+// Which two of the four facings an azimuth lies between, and how far from the first to the second.
+struct Between {
+    std::size_t first;
+    std::size_t second;
+    double part;
+};
+
+Between facingsAround(double azimuth_deg) {
+    const double turned = std::fmod(std::fmod(azimuth_deg, 360) + 360, 360) / 90;
+    const auto quarter = static_cast<std::size_t>(turned) % 4;
+    return {1 + quarter, 1 + (quarter + 1) % 4, turned - std::floor(turned)};
+}
+
+// Without a facing, any of them.
+Estimate facing(const ByPlane<Estimate>& sums, const std::optional<double>& azimuth_deg) {
+    if (azimuth_deg) {
+        const Between at = facingsAround(*azimuth_deg);
+        return sumOf(scaled(sums[at.first], 1 - at.part), scaled(sums[at.second], at.part));
     }
-    return sums;
+    Estimate any{on(sums, DayPlane::north).low, 0, on(sums, DayPlane::north).high};
+    for (std::size_t plane = 1; plane < dayPlanes; ++plane)
+        any = {std::min(any.low, sums[plane].low), any.best + sums[plane].best / 4,
+               std::max(any.high, sums[plane].high)};
+    return any;
 }
 
-const PlaceUltraviolet::DaySums& PlaceUltraviolet::onDay(std::int64_t day) {
-    const std::int64_t reference = referenceDay(day);
-    const auto found = m_ofDay.find(reference);
-    if (found != m_ofDay.end())
-        return found->second;
-    return m_ofDay.emplace(reference, sumsOf(reference, m_skies)).first->second;
-}
-
-double PlaceUltraviolet::daylight_h(std::int64_t day) const {
-    const double noon = static_cast<double>(referenceDay(day) * minutesPerDay) +
-                        minutesPerDay / 2.0 - 4 * m_studio.longitude_deg;
-    return sunDayOf(m_studio, {noon}).daylight_min / minutesPerHour;
-}
-
-// Between the two of the four facings that it lies between; without a facing, any of them.
-Estimate PlaceUltraviolet::facing(const DaySums& sums,
-                                  const std::optional<double>& azimuth_deg) const {
-    if (!azimuth_deg) {
-        Estimate any{sums[north].low, 0, sums[north].high};
-        for (int plane = north; plane < planes; ++plane) {
-            const Estimate& one = sums[static_cast<std::size_t>(plane)];
-            any = {std::min(any.low, one.low), any.best + one.best / 4,
-                   std::max(any.high, one.high)};
-        }
-        return any;
-    }
-    const double turned = std::fmod(std::fmod(*azimuth_deg, 360) + 360, 360) / 90;
-    const int first = static_cast<int>(turned) % 4;
-    const double part = turned - std::floor(turned);
-    const Estimate& a = sums[static_cast<std::size_t>(north + first)];
-    const Estimate& b = sums[static_cast<std::size_t>(north + (first + 1) % 4)];
-    return sumOf(scaled(a, 1 - part), scaled(b, part));
-}
-
-Estimate PlaceUltraviolet::behindGlass(const Light& light, const DaySums& sums) const {
+Estimate behindGlass(const Light& light, const ByPlane<Estimate>& sums) {
     const Estimate factor = light.daylightFactor_pct
                                 ? scaled({0.7, 1, 1.3}, *light.daylightFactor_pct / 100)
                                 : usualDaylightFactor;
-    Estimate dose = productOf(productOf(sums[level], factor), ultravioletBehindGlass);
+    const Estimate inRoom = independentProductOf(factor, ultravioletInRoom(light));
+    Estimate dose = independentProductOf(on(sums, DayPlane::level), inRoom);
     const Estimate sun = productOf(
-        productOf(facing(sums, light.windowAzimuth_deg), ultravioletBehindGlass), sunPatch);
+        independentProductOf(facing(sums, light.windowAzimuth_deg), ultravioletThroughGlass(light)),
+        sunPatch);
     if (light.directSun.value_or(false))
         dose = sumOf(dose, sun);
     else if (!light.directSun)
@@ -134,33 +92,143 @@ Estimate PlaceUltraviolet::behindGlass(const Light& light, const DaySums& sums) 
     return dose;
 }
 
-Estimate PlaceUltraviolet::ofDay_Whm2(const std::optional<Light>& light, std::int64_t day) {
-    if (light && light->lightKind == LightKind::dark)
-        return Estimate::exactly(0);
-    if (light && light->lightKind == LightKind::artificial) {
-        const Estimate lamps =
-            light->illuminance_lx ? Estimate::exactly(*light->illuminance_lx) : usualLamps_lx;
-        return scaled(productOf(productOf(lamps, lampHours_h), ultravioletOfLamps_mWlm), 1e-3);
-    }
-    if (light && light->lightKind == LightKind::metered) {
-        const Estimate metered =
-            light->illuminance_lx ? Estimate::exactly(*light->illuminance_lx) : usualMetered_lx;
-        return scaled(productOf(scaled(metered, daylight_h(day)), ultravioletOfDaylight_mWlm),
-                      1e-3);
-    }
-    const DaySums& sums = onDay(day);
+Estimate byDaylight(const std::optional<Light>& light, const ByPlane<Estimate>& sums) {
     if (light && light->lightKind == LightKind::daylight)
         return behindGlass(*light, sums);
     if (light)
         return facing(sums, light->windowAzimuth_deg);
-    Estimate any = hullOf(facing(sums, std::nullopt), sums[level]);
+    Estimate any = hullOf(facing(sums, std::nullopt), on(sums, DayPlane::level));
     any.low = 0;
     any.best = notKnown;
     return any;
 }
 
-double PlaceUltraviolet::sunnyDay_Whm2() {
-    return facing(sumsOf(daysFromCivil({referenceYear, 3, 20}), {1, 0}), std::nullopt).best;
+}  // namespace
+
+PlaceUltraviolet::PlaceUltraviolet(const GeoPoint& studio, Skies skies)
+    : m_studio(studio), m_skies(std::move(skies)), m_table(studio) {
+    requireShares(m_skies.usual);
+    for (const std::optional<SkyShares>& month : m_skies.ofMonth)
+        if (month)
+            requireShares(*month);
+    const std::int64_t equinox = daysFromCivil({2023, 3, 20});
+    const PlaneSums& sums = m_table.under(oktasOf(Sky::sunny), equinox).nearUltraviolet_Whm2;
+    m_sunnyDay_Whm2 = Estimate::exactly(0);
+    for (std::size_t plane = 1; plane < dayPlanes; ++plane)
+        m_sunnyDay_Whm2 = sumOf(m_sunnyDay_Whm2, scaled(sums[plane], 0.25));
+}
+
+DayLight PlaceUltraviolet::mixedDay(const SkyShares& skies, std::int64_t day) {
+    const std::pair<Sky, double> kinds[] = {{Sky::sunny, skies.sunny},
+                                            {Sky::broken, 1 - skies.sunny - skies.overcast},
+                                            {Sky::overcast, skies.overcast}};
+    DayLight mixed;
+    mixed.nearUltraviolet_Whm2.fill(Estimate::exactly(0));
+    for (auto& hours : mixed.fallenBy)
+        hours.fill(0);
+    ByPlane<double> fallen = {};
+    for (const auto& [word, share] : kinds) {
+        if (share <= 0)
+            continue;
+        const DayLight& one = m_table.under(oktasOf(word), day);
+        for (std::size_t plane = 0; plane < dayPlanes; ++plane) {
+            const Estimate part = scaled(one.nearUltraviolet_Whm2[plane], share);
+            mixed.nearUltraviolet_Whm2[plane] = sumOf(mixed.nearUltraviolet_Whm2[plane], part);
+            fallen[plane] += part.best;
+            for (std::size_t hour = 0; hour < DayLight::hours; ++hour)
+                mixed.fallenBy[plane][hour] +=
+                    static_cast<float>(part.best) * one.fallenBy[plane][hour];
+        }
+    }
+    for (std::size_t plane = 0; plane < dayPlanes; ++plane)
+        for (float& share : mixed.fallenBy[plane])
+            share = fallen[plane] > 0 ? share / static_cast<float>(fallen[plane]) : 1;
+    return mixed;
+}
+
+const DayLight& PlaceUltraviolet::onDay(std::int64_t day) {
+    const auto noted = m_skies.ofDay.find(day);
+    if (noted != m_skies.ofDay.end())
+        return m_table.under(noted->second, day);
+    const std::int64_t reference = DaylightTable::referenceDay(day);
+    const auto found = m_mixed.find(reference);
+    if (found != m_mixed.end())
+        return found->second;
+    const SkyShares skies = m_skies.ofMonth[monthOf(reference)].value_or(m_skies.usual);
+    return m_mixed.emplace(reference, mixedDay(skies, reference)).first->second;
+}
+
+// Bounds against bounds: the same air and the same share of ultraviolet in both.
+PlaceUltraviolet::PlaneSums PlaceUltraviolet::inSunnyDays(const PlaneSums& sums_Whm2) const {
+    PlaneSums sums = sums_Whm2;
+    for (Estimate& sum : sums) {
+        const double low = sum.low / m_sunnyDay_Whm2.low;
+        const double best = sum.best / m_sunnyDay_Whm2.best;
+        const double high = sum.high / m_sunnyDay_Whm2.high;
+        sum = {std::min({low, best, high}), best, std::max({low, best, high})};
+    }
+    return sums;
+}
+
+// Of light that has nothing to do with the sky of the sunny day.
+LightDose PlaceUltraviolet::againstSunnyDay(const Estimate& dose_Whm2) const {
+    return {dose_Whm2, quotientOf(dose_Whm2, m_sunnyDay_Whm2)};
+}
+
+double PlaceUltraviolet::daylight_h(std::int64_t day) const {
+    const double noon = static_cast<double>(DaylightTable::referenceDay(day) * minutesPerDay) +
+                        minutesPerDay / 2.0 - 4 * m_studio.longitude_deg;
+    return sunDayOf(m_studio, {noon}).daylight_min / minutesPerHour;
+}
+
+LightDose PlaceUltraviolet::ofMetered(const Estimate& nearUltraviolet_Whm2) {
+    return againstSunnyDay(nearUltraviolet_Whm2);
+}
+
+LightDose PlaceUltraviolet::ofExposure(const std::optional<Light>& light, double exposure_lxh) {
+    const bool lamps = light && light->lightKind == LightKind::artificial;
+    return againstSunnyDay(
+        scaled(lamps ? ultravioletOfLamps_mWlm : ultravioletOfDaylight_mWlm, exposure_lxh * 1e-3));
+}
+
+LightDose PlaceUltraviolet::ofDay(const std::optional<Light>& light, std::int64_t day) {
+    if (light && light->lightKind == LightKind::dark)
+        return {};
+    const auto at = [&](const Estimate& usual_lx) {
+        return light->illuminance_lx ? Estimate::exactly(*light->illuminance_lx) : usual_lx;
+    };
+    if (light && light->lightKind == LightKind::artificial)
+        return againstSunnyDay(
+            scaled(independentProductOf(productOf(at(usualLamps_lx), lampHours_h),
+                                        ultravioletOfLamps_mWlm),
+                   1e-3));
+    if (light && light->lightKind == LightKind::metered)
+        return againstSunnyDay(
+            scaled(independentProductOf(scaled(at(usualMetered_lx), daylight_h(day)),
+                                        ultravioletOfDaylight_mWlm),
+                   1e-3));
+    const PlaneSums& sums = onDay(day).nearUltraviolet_Whm2;
+    return {byDaylight(light, sums), byDaylight(light, inSunnyDays(sums))};
+}
+
+double PlaceUltraviolet::fallenBy(const std::optional<Light>& light, std::int64_t day,
+                                  double solarMinute) {
+    const double hour = std::clamp(solarMinute / minutesPerHour, 0.0, hoursPerDay);
+    if (light && light->lightKind == LightKind::artificial)
+        return hour / hoursPerDay;
+    const DayLight& sums = onDay(day);
+    const auto whole = static_cast<std::size_t>(hour);
+    const auto on = [&](std::size_t plane) {
+        const auto& fallen = sums.fallenBy[plane];
+        const double before = whole == 0 ? 0 : static_cast<double>(fallen[whole - 1]);
+        const double after = whole >= DayLight::hours ? before : static_cast<double>(fallen[whole]);
+        return before + (after - before) * (hour - static_cast<double>(whole));
+    };
+    const bool isUpright = light && light->lightKind == LightKind::outdoors;
+    if (!isUpright || !light->windowAzimuth_deg)
+        return on(static_cast<std::size_t>(DayPlane::level));
+    const Between at = facingsAround(*light->windowAzimuth_deg);
+    return on(at.first) * (1 - at.part) + on(at.second) * at.part;
 }
 
 }  // namespace rackbook

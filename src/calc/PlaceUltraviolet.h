@@ -1,17 +1,18 @@
 // How much near ultraviolet (UV-A, 315–400 nm) falls on a print at a place in a day: an estimate,
-// from the sun's course, the studio's skies and what is recorded of the place.
+// from the sun's course, the skies, and what is recorded of the place.
 //
 // Indoors the daylight factor, which holds for what the eye sees, is taken for ultraviolet too,
 // less what glass and walls take away. All spreads are ours or from memory where no source is
-// named.
+// named. Spreads of things that have nothing to do with one another (skies, daylight factor, glass)
+// are put together as the roots of sums of squares of their logarithms.
 #pragma once
 
 #include <array>
 #include <cstdint>
-#include <map>
 #include <optional>
+#include <unordered_map>
 
-#include "calc/DaylightDose.h"
+#include "calc/DaylightTable.h"
 #include "calc/Estimate.h"
 #include "records/Place.h"
 
@@ -23,35 +24,60 @@ struct SkyShares {
     double overcast = 0;  // 0 … 1, no more than 1 with the sunny
 };
 
-// Days of the year are reckoned once and kept, as those of 2023 (and the last of a leap year as the
-// one before): the sun's course repeats to a fraction of a degree.
+struct Skies {
+    SkyShares usual;
+    std::array<std::optional<SkyShares>, 12> ofMonth = {};  // January first, where known
+    std::unordered_map<std::int64_t, Oktas> ofDay;          // by day from 1970-01-01, where noted
+};
+
+// Of the same light twice: by energy, and beside a sunny day hung up. The second is known better:
+// what is wrong with the air or the share of ultraviolet is wrong with both days alike.
+struct LightDose {
+    Estimate nearUltraviolet_Whm2 = Estimate::exactly(0);
+    Estimate sunnyDays = Estimate::exactly(0);
+};
+
 class PlaceUltraviolet {
 public:
     // Throws InputError where the coordinates or shares are out of range.
-    PlaceUltraviolet(const GeoPoint& studio, const SkyShares& skies);
+    PlaceUltraviolet(const GeoPoint& studio, Skies skies);
 
-    // Wh/m² on the face of a print in one day, counted from 1970-01-01. Dark is nothing; light that
-    // is not stated (nothing given) lies between nothing and the brightest place out of doors. Of
+    // On the face of a print in one day, counted from 1970-01-01. Dark is nothing; light that is
+    // not stated (nothing given) lies between nothing and the brightest place out of doors. Of
     // metered and artificial light without a reading, a usual range is taken. Throws as sunAt.
-    Estimate ofDay_Whm2(const std::optional<Light>& light, std::int64_t day);
+    LightDose ofDay(const std::optional<Light>& light, std::int64_t day);
+
+    // What was metered there: Wh/m² of near ultraviolet over any time.
+    LightDose ofMetered(const Estimate& nearUltraviolet_Whm2);
+    // lx·h, at a place with that light: lamps and daylight hold different shares of ultraviolet.
+    LightDose ofExposure(const std::optional<Light>& light, double exposure_lxh);
+
+    // The share of that day's light that has fallen by a minute of the day in mean solar time.
+    double fallenBy(const std::optional<Light>& light, std::int64_t day, double solarMinute);
 
     // A sunny day of twelve hours, hung up out of doors: the day of the equinox, upright, the mean
     // of four facings. What doses are compared with in words.
-    double sunnyDay_Whm2();
+    double sunnyDay_Whm2() const { return m_sunnyDay_Whm2.best; }
+
+    const GeoPoint& studio() const { return m_studio; }
+    // Whether the sky of that day was noted.
+    bool knowsSkyOf(std::int64_t day) const { return m_skies.ofDay.count(day) > 0; }
 
 private:
-    enum Plane { level, north, east, south, west, planes };
-    using DaySums = std::array<Estimate, planes>;
+    // Of one day, in one of the two measures.
+    using PlaneSums = ByPlane<Estimate>;
 
-    const DaySums& onDay(std::int64_t day);
-    DaySums sumsOf(std::int64_t day, const SkyShares& skies) const;
+    const DayLight& onDay(std::int64_t day);
+    DayLight mixedDay(const SkyShares& skies, std::int64_t day);
+    PlaneSums inSunnyDays(const PlaneSums& sums_Whm2) const;
+    LightDose againstSunnyDay(const Estimate& dose_Whm2) const;
     double daylight_h(std::int64_t day) const;
-    Estimate facing(const DaySums& sums, const std::optional<double>& azimuth_deg) const;
-    Estimate behindGlass(const Light& light, const DaySums& sums) const;
 
     GeoPoint m_studio;
-    SkyShares m_skies;
-    std::map<std::int64_t, DaySums> m_ofDay;  // by day of the reference year
+    Skies m_skies;
+    DaylightTable m_table;
+    std::unordered_map<std::int64_t, DayLight> m_mixed;  // by day of the reference year
+    Estimate m_sunnyDay_Whm2;
 };
 
 }  // namespace rackbook

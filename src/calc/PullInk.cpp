@@ -17,6 +17,13 @@ Richness richnessOf(const Estimate& extenderShare, double least) {
 
 }  // namespace
 
+LightRule lightRuleOf(const Estimate& drierShare, double drierLeastShare) {
+    if (drierShare.low + hair >= drierLeastShare)
+        return LightRule::withDrier;
+    return drierShare.high + hair < drierLeastShare ? LightRule::withoutDrier
+                                                    : LightRule::drierNotKnown;
+}
+
 std::vector<PullInk> inkOfPulls(const History& history, const HouseRules& rules) {
     const double least = rules.value("extenderRichShare");
     const MixLedger ledger(ledgerByKind(history));

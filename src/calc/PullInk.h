@@ -19,6 +19,16 @@ struct PullInk {
     Estimate drierShare = Estimate::anyShare();
 };
 
+// Which house rule the days in light come from.
+enum class LightRule : std::uint8_t {
+    withDrier,     // lightDays
+    withoutDrier,  // lightDaysCareful: that ink held no drier, or next to none
+    drierNotKnown  // lightDaysCareful: not known whether it held drier
+};
+
+// By the house rule drierLeastShare.
+LightRule lightRuleOf(const Estimate& drierShare, double drierLeastShare);
+
 // By position of the pull. The ledger's share of base decides where it can; where it cannot, the
 // layer's remembered share does.
 std::vector<PullInk> inkOfPulls(const History& history, const HouseRules& rules);

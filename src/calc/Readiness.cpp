@@ -4,11 +4,12 @@
 
 namespace rackbook {
 
-Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinute asOf) {
+Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinute asOf,
+                      const LightModel* light) {
     Readiness readiness;
     readiness.asOf = asOf;
     readiness.rows.reserve(history.impressions.size());
-    Assessment assessment(history, rules, asOf);
+    Assessment assessment(history, rules, asOf, light);
     for (std::size_t i = 0; i < history.impressions.size(); ++i) {
         const HistoryImpression& impression = history.impressions[i];
         if (impression.fate != ImpressionFate::kept && impression.fateFrom <= asOf)
@@ -20,8 +21,19 @@ Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinu
 }
 
 const std::vector<std::string>& rulesOfReadiness() {
-    static const std::vector<std::string> names = {"extenderRichShare", "lightDays",
-                                                   "lightDaysCareful", "drierLeastShare"};
+    static const std::vector<std::string> names = {"extenderRichShare",
+                                                   "lightDays",
+                                                   "lightDaysCareful",
+                                                   "drierLeastShare",
+                                                   "lightDose_sunnyDays",
+                                                   "lightDoseFactor",
+                                                   "lookChance",
+                                                   "returnedChance",
+                                                   "looksToLearn",
+                                                   "colourLooks",
+                                                   "colourLooksApart_days",
+                                                   "skySunnyShare",
+                                                   "skyOvercastShare"};
     return names;
 }
 

@@ -5,7 +5,9 @@
 // last extender-rich layer an impression hangs in light, is touched and looked at, and only then
 // goes into a drawer. The check works from pulls, moves, looks and the light of places. A day in
 // light is 24 hours at a place with daylight, outdoors or metered light, face open; dark and
-// artificial light count as dark; light that is not known counts to the high bound only.
+// artificial light count as dark; light that is not known counts to the high bound only. Where the
+// light of the studio can be estimated, the dose since that layer tells whether a look is worth
+// making, and looks settle what it leaves open.
 #pragma once
 
 #include <cstddef>
@@ -15,6 +17,8 @@
 
 #include "calc/Estimate.h"
 #include "calc/Gates.h"
+#include "calc/LightForecast.h"
+#include "calc/LightModel.h"
 #include "calc/PlaceLight.h"
 #include "records/EnumText.h"
 #include "records/History.h"
@@ -24,7 +28,7 @@ namespace rackbook {
 
 enum class Verdict : std::uint8_t {
     ready,        // every gate is passed
-    lookDue,      // it had its days in light; a look is missing, or it was not dry yet
+    lookDue,      // it had its light, or may have; a look is missing, or it was not dry yet
     moreLight,    // days in light are missing, or the last look says the colour is not true
     bringOut,     // it was put away too early and lies in the dark now, in the studio
     notAffected,  // no extender-rich layer
@@ -34,13 +38,6 @@ template <>
 struct EnumText<Verdict> {
     static constexpr const char* names[] = {"ready",    "lookDue",     "moreLight",
                                             "bringOut", "notAffected", "unknown"};
-};
-
-// Which house rule the days in light come from.
-enum class LightRule : std::uint8_t {
-    withDrier,     // lightDays
-    withoutDrier,  // lightDaysCareful: that ink held no drier, or next to none
-    drierNotKnown  // lightDaysCareful: not known whether it held drier
 };
 
 // What is missing from the record, as far as it mattered for the verdict.
@@ -66,25 +63,33 @@ struct ReadinessRow {
     bool putAwayEarly = false;     // into the dark or out of hands before every gate was passed
     bool leftEarly = false;        // putAwayEarly, and by leaving the studio's hands
     ReadinessGaps gaps;
-    GateResults gates = {};       // as of the check; meaningless where pull is -1
-    int pull = -1;                // the last extender-rich one
-    int layer = -1;               // of that pull
-    int lastPull = -1;            // the last of all
-    int doubtfulPull = -1;        // the last one whose share of base is not known
-    int unlitPlace = -1;          // the last place whose light is not known
-    int touchLook = -1;           // the last that says how it feels, since the last pull of all
-    int colourLook = -1;          // the last that says how it looks, since that pull
-    double daysAtColourLook = 0;  // days in light when a look found it true, high bound
-    int place = -1;               // where the moves leave it
-    int putAwayTo = -1;           // place of the first move that was too early
-    TimeSpan pulled;              // when the last extender-rich layer came to it
-    TimeSpan darkSince;           // where lightNow is dark or artificial
-    TimeSpan putAwayEarlyOn;      // where putAwayEarly
-    Estimate extenderShare;       // of that pull's ink
-    Estimate drierShare;          // of that pull's ink
-    double daysLow = 0;           // days in light since that pull
+    GateResults gates = {};        // as of the check; meaningless where pull is -1
+    int pull = -1;                 // the last extender-rich one
+    int layer = -1;                // of that pull
+    int lastPull = -1;             // the last of all
+    int doubtfulPull = -1;         // the last one whose share of base is not known
+    int unlitPlace = -1;           // the last place whose light is not known
+    int touchLook = -1;            // the last that says how it feels, since the last pull of all
+    int colourLook = -1;           // the last that says how it looks, since that pull
+    ColourLooks looks;             // since that pull
+    CivilMinute lastTrueLook = 0;  // the last of looks.foundTrue, where there is one
+    int place = -1;                // where the moves leave it
+    int putAwayTo = -1;            // place of the first move that was too early
+    TimeSpan pulled;               // when the last extender-rich layer came to it
+    TimeSpan darkSince;            // where lightNow is dark or artificial
+    TimeSpan putAwayEarlyOn;       // where putAwayEarly
+    Estimate extenderShare;        // of that pull's ink
+    Estimate drierShare;           // of that pull's ink
+    double daysLow = 0;            // days in light since that pull
     double daysHigh = 0;
     double daysNeeded = 0;
+    // Where the studio's light can be estimated.
+    bool asksDose = false;
+    LightDose dose;  // since that pull
+    double returnedChance = notKnown;
+    const LightWantedGroup* wanted = nullptr;  // the inks alike; lives as long as the model
+    bool hasForecast = false;                  // more light is wanted, and it hangs in light
+    LightForecast forecast;                    // at the place where it is
 };
 
 struct Readiness {
@@ -93,8 +98,9 @@ struct Readiness {
     std::size_t leftOut = 0;         // spoiled or destroyed by then: not assessed
 };
 
-// What happened after asOf is left out.
-Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinute asOf);
+// What happened after asOf is left out. Without a model of the light, doses are not asked for.
+Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinute asOf,
+                      const LightModel* light = nullptr);
 
 // Why the row says what it says, in whole sentences; at least one.
 std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& history,

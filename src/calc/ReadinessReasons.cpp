@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "base/Numbers.h"
+#include "calc/DoseReasons.h"
 #include "calc/Readiness.h"
 #include "calc/Wording.h"
 
@@ -83,6 +84,8 @@ private:
         sayLightRule(wanted);
         if (m_row.artificialLight)
             say("Time in artificial light counts as dark.");
+        for (std::string& sentence : doseReasons(m_row, m_history, m_rules))
+            say(std::move(sentence));
     }
 
     void sayLightRule(const std::string& wanted) {
@@ -119,12 +122,8 @@ private:
                 say("The look " + dayWords(look(m_row.touchLook).at) + " found it " +
                     touchWords(look(m_row.touchLook)) + ".");
         }
-        const bool tooEarly =
-            m_row.colourLook >= 0 &&
-            m_row.gates[static_cast<std::size_t>(GateKind::colour)].state == GateState::open;
-        if (tooEarly)
-            say("That was too early to tell: fresh ink looks true before it turns. Look again "
-                "after its days in light.");
+        for (std::string& sentence : colourLookReasons(m_row, m_rules))
+            say(std::move(sentence));
         sayMissingLooks();
     }
 

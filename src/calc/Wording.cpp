@@ -1,5 +1,6 @@
 #include "calc/Wording.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "base/Numbers.h"
@@ -49,6 +50,25 @@ std::string daysWords(double low, double high) {
     if (to > from + 1)
         return formatFixed(from, 0) + " to " + formatFixed(to, 0) + " days";
     return formatFixed(from, 0) + (from == 1 ? " day" : " days");
+}
+
+std::string roughly(double value) {
+    if (!(value > 0))
+        return "0";
+    const int decimals = std::max(0, 1 - static_cast<int>(std::floor(std::log10(value))));
+    return formatFixed(value, std::min(decimals, 4));
+}
+
+std::string roughly(const Estimate& value) {
+    if (std::isinf(value.high))
+        return roughly(value.low) + " or more";
+    const std::string low = roughly(value.low);
+    const std::string high = roughly(value.high);
+    const std::string bounds = low == high ? low : low + "–" + high;
+    if (!value.isKnown())
+        return bounds;
+    const std::string best = roughly(value.best);
+    return best == bounds ? best : best + " (" + bounds + ")";
 }
 
 std::string originWords(const RuleInForce& rule) {

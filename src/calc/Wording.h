@@ -20,6 +20,11 @@ std::string percentWords(const Estimate& share);
 // more than a day apart.
 std::string daysWords(double low, double high);
 
+// Two digits that count: "0.043", "1.2", "12", "120".
+std::string roughly(double value);
+// "21 (1.1–254)", "21 or more" where the high bound is open; without a best value "1.1–254".
+std::string roughly(const Estimate& value);
+
 // Where a rule comes from: "studio rule", "common practice, no source".
 std::string originWords(const RuleInForce& rule);
 

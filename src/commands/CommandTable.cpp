@@ -11,6 +11,7 @@
 #include "commands/Edition.h"
 #include "commands/Enter.h"
 #include "commands/Hang.h"
+#include "commands/Forecast.h"
 #include "commands/HowMuch.h"
 #include "commands/Impressions.h"
 #include "commands/Layer.h"
@@ -70,6 +71,7 @@ const std::vector<Command>& commandTable() {
         // Questions
         readyCommand(),
         lightCommand(),
+        forecastCommand(),
         mixAgainCommand(),
         howMuchCommand(),
         auditCommand(),

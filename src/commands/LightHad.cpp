@@ -1,11 +1,15 @@
 #include "commands/LightHad.h"
 
+#include <algorithm>
+
 #include "base/Error.h"
 #include "calc/Stays.h"
 #include "cli/Console.h"
 #include "commands/BookAccess.h"
+#include "commands/LightOfStudio.h"
 #include "commands/LightReport.h"
 #include "commands/OptionRows.h"
+#include "commands/PlaceGiven.h"
 #include "commands/SheetSelection.h"
 #include "exchange/TreeJson.h"
 #include "store/RecordReader.h"
@@ -14,36 +18,44 @@ namespace rackbook {
 
 namespace {
 
-GeoPoint studioPoint(const Book& studio) {
-    if (!studio.latitude_deg || !studio.longitude_deg)
-        throw UsageError("it is not recorded where the studio lies",
-                         "Record it: rackbook enter book " + studio.id +
-                             " latitude_deg=56 longitude_deg=10 --reason \"added\".");
-    return {*studio.latitude_deg, *studio.longitude_deg};
+// Every pull that came to the impression by then, in the order of time.
+std::vector<LayerLight> layersOf(const LightFacts& facts, DoseLedger& ledger, int impression,
+                                 const std::vector<Stay>& stays) {
+    const auto at = static_cast<std::size_t>(impression);
+    std::vector<LayerLight> layers;
+    const std::uint32_t* end = facts.history.pullsOf.end(at);
+    for (const std::uint32_t* row = facts.history.pullsOf.begin(at); row != end; ++row) {
+        const HistoryPull& pull = facts.history.pulls[*row];
+        if (pull.start.earliest <= facts.readiness.asOf && pull.layer >= 0)
+            layers.push_back(
+                {pull.layer, pull.start, ledger.sumSince(stays, pull.start, facts.readiness.asOf)});
+    }
+    std::stable_sort(layers.begin(), layers.end(), [](const LayerLight& a, const LayerLight& b) {
+        return a.pulled.earliest < b.pulled.earliest;
+    });
+    return layers;
 }
 
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
-    PlaceUltraviolet ultraviolet(studioPoint(studio),
-                                 {rules.value("skySunnyShare"), rules.value("skyOvercastShare")});
+    requireStudioPlace(studio);
     const History history = historyIn(book, filterNamed(book, context.arguments.text("sheets")));
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
-    const Readiness readiness = readinessOf(history, rules, asOfDay(context, studio));
-    const std::vector<std::vector<LightPeriod>> periods = lightPeriodsOf(allOf<Place>(book));
-    DoseLedger ledger(ultraviolet, periods);
-    LightFacts facts{history, labels, rules, readiness, {}, {}, ultraviolet.sunnyDay_Whm2()};
+    const CivilMinute asOf = asOfDay(context, studio);
+    StudioLight light = learntLightOf(book, studio, rules, history, false, asOf);
+    const Readiness readiness = readinessOf(history, rules, asOf, light.model());
+    LightFacts facts{history, labels, rules, readiness, light.ledger(), {}, {}};
     Progress progress(context.console, "Light", readiness.rows.size());
     std::vector<Stay> stays;
     for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
         const ReadinessRow& row = readiness.rows[i];
-        if (row.pull < 0) {
-            facts.notAffected.push_back(i);
-            continue;
-        }
-        staysOf(history, static_cast<std::size_t>(row.impression), readiness.asOf, stays);
-        facts.impressions.push_back({i, ledger.since(stays, row.pulled, readiness.asOf)});
+        staysOf(history, static_cast<std::size_t>(row.impression), asOf, stays);
+        LightHad had{i, {}, layersOf(facts, light.ledger(), row.impression, stays)};
+        if (row.pull >= 0)
+            had.dose = light.ledger().since(stays, row.pulled, asOf);
+        (row.pull >= 0 ? facts.impressions : facts.notAffected).push_back(std::move(had));
         progress.advance();
     }
     progress.finish();
@@ -64,14 +76,14 @@ Command lightCommand() {
         "Estimate the light that impressions have had since their last extender-rich layer";
     spec.details =
         "Near ultraviolet on the face of the print, stay by stay since that layer was pulled: from "
-        "the sun's course over the studio, how often skies are sunny or overcast (house rules), "
-        "and "
-        "what is recorded of each place: out of doors, daylight with a window's facing and a "
-        "daylight factor, lamps, a metered level, dark. Interleaved and dark time counts as "
-        "nothing. Every figure is an estimate with its bounds; the readiness check does not use "
-        "it, but counts days and looks.\n\n"
+        "the sun's course over the studio, the skies that were noted or else are usual, and what "
+        "is "
+        "recorded of each place: out of doors, daylight with a window's facing, its glass and a "
+        "daylight factor, lamps, dark; what was metered there goes before the estimate. "
+        "Interleaved and dark time counts as nothing. Every figure is an estimate with its "
+        "bounds.\n\n"
         "SHEETS is an edition's code, a code with working numbers such as TIDE:1-12,15, or ids of "
-        "impressions with commas between. Of one impression, every stay is shown.";
+        "impressions with commas between. Of one impression, every stay and every layer is shown.";
     spec.positionals = {{"sheets", "Which impressions."}};
     spec.options = {valueOption("on", "DATE", "Up to the end of this day.", "today at the studio")};
     spec.reportsJson = true;

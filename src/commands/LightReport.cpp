@@ -7,6 +7,7 @@
 #include "base/Numbers.h"
 #include "base/Ranges.h"
 #include "base/Text.h"
+#include "calc/DoseCurve.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
 #include "commands/InkWords.h"
@@ -17,27 +18,9 @@ namespace rackbook {
 
 namespace {
 
-const std::vector<std::string> rulesUsed = {"extenderRichShare", "skySunnyShare",
-                                            "skyOvercastShare"};
-
-// Two digits that count.
-std::string shortly(double value) {
-    if (!(value > 0))
-        return "0";
-    const int decimals = std::max(0, 1 - static_cast<int>(std::floor(std::log10(value))));
-    return formatFixed(value, std::min(decimals, 4));
-}
-
-// "21 (1.1–254)"; without a best value "1.1–254".
-std::string estimateShortly(const Estimate& value) {
-    const std::string bounds = shortly(value.low) + "–" + shortly(value.high);
-    return value.isKnown() ? shortly(value.best) + " (" + bounds + ")" : bounds;
-}
-
-Estimate inSunnyDays(const Estimate& dose_Whm2, double sunnyDay_Whm2) {
-    return {dose_Whm2.low / sunnyDay_Whm2, dose_Whm2.best / sunnyDay_Whm2,
-            dose_Whm2.high / sunnyDay_Whm2};
-}
+const std::vector<std::string> rulesUsed = {
+    "extenderRichShare", "skySunnyShare", "skyOvercastShare", "lightDose_sunnyDays",
+    "lightDoseFactor",   "lookChance",    "returnedChance",   "looksToLearn"};
 
 std::string placeWords(const History& history, int place) {
     return place < 0 ? "not known" : history.places[static_cast<std::size_t>(place)].name;
@@ -49,32 +32,35 @@ public:
 
     void print() {
         table();
-        if (m_facts.impressions.size() == 1)
-            stays(m_facts.impressions.front().dose);
+        if (m_facts.impressions.size() + m_facts.notAffected.size() == 1) {
+            const bool isAffected = !m_facts.impressions.empty();
+            const LightHad& only =
+                isAffected ? m_facts.impressions.front() : m_facts.notAffected.front();
+            if (isAffected)
+                stays(only.dose);
+            layers(only);
+        }
         if (!m_facts.notAffected.empty())
             say("Without an extender-rich layer, and not affected: " +
                 namesOf(m_facts.notAffected) + ".");
-        say("An estimate from the sun's course over the studio, usual skies, and what is recorded "
-            "of the places: near ultraviolet (UV-A) on the face of the print. One sunny day hung "
-            "up "
+        say("An estimate from the sun's course over the studio, the skies, and what is recorded of "
+            "the places: near ultraviolet (UV-A) on the face of the print. One sunny day hung up "
             "out of doors, twelve hours at the equinox, is " +
-            shortly(m_facts.sunnyDay_Whm2) +
-            " Wh/m² of it here. The weather of single days is not recorded, and what glass lets "
-            "through is usual clear glass. Whether a print is ready, rackbook ready says; it "
-            "counts "
-            "days and looks.");
+            roughly(m_facts.ledger.ultraviolet().sunnyDay_Whm2()) +
+            " Wh/m² of it here; in sunny days the light is known better than in Wh/m², because "
+            "what is wrong with the one is wrong with the other. What glass lets through is usual "
+            "for its kind where it is not recorded. Whether a print is ready, rackbook ready "
+            "says.");
         printHouseRules(m_console, m_facts.rules, rulesUsed);
     }
 
 private:
     void say(const std::string& words) { printParagraph(m_console, words); }
 
-    std::string namesOf(const std::vector<std::size_t>& rows) const {
+    std::string namesOf(const std::vector<LightHad>& all) const {
         std::map<std::string, std::vector<int>> numbers;
-        for (const std::size_t row : rows) {
-            const ImpressionLabel& label = labelOf(row);
-            numbers[label.edition].push_back(label.workingNumber);
-        }
+        for (const LightHad& one : all)
+            numbers[labelOf(one).edition].push_back(labelOf(one).workingNumber);
         std::vector<std::string> names;
         for (auto& [edition, its] : numbers) {
             std::sort(its.begin(), its.end());
@@ -83,25 +69,26 @@ private:
         return joined(names);
     }
 
-    const ImpressionLabel& labelOf(std::size_t row) const {
-        return m_facts.labels[static_cast<std::size_t>(m_facts.readiness.rows[row].impression)];
+    const ImpressionLabel& labelOf(const LightHad& had) const {
+        const int impression = m_facts.readiness.rows[had.row].impression;
+        return m_facts.labels[static_cast<std::size_t>(impression)];
     }
 
     // Impressions of which the same is to be said share a line.
     void table() {
-        std::map<std::vector<std::string>, std::vector<std::size_t>> lines;
+        std::map<std::vector<std::string>, std::vector<LightHad>> lines;
         std::vector<std::vector<std::string>> inOrder;
         for (const LightHad& had : m_facts.impressions) {
             std::vector<std::string> cells = cellsOf(had);
-            cells.insert(cells.begin(), labelOf(had.row).edition);
+            cells.insert(cells.begin(), labelOf(had).edition);
             if (lines[cells].empty())
                 inOrder.push_back(cells);
-            lines[cells].push_back(had.row);
+            lines[cells].push_back({had.row, {}, {}});
         }
         Table table({{"impressions"},
                      {"last extender-rich layer"},
-                     {"UV-A Wh/m²", Align::right},
-                     {"in sunny days", Align::right},
+                     {"light in sunny days", Align::right},
+                     {"chance that it is back", Align::right},
                      {"now at"}});
         for (const std::vector<std::string>& line : inOrder) {
             std::vector<std::string> row(line.begin() + 1, line.end());
@@ -114,27 +101,138 @@ private:
 
     std::vector<std::string> cellsOf(const LightHad& had) const {
         const ReadinessRow& row = m_facts.readiness.rows[had.row];
-        const HistoryLayer& layer = m_facts.history.layers[static_cast<std::size_t>(row.layer)];
-        const Estimate days = inSunnyDays(had.dose.dose_Whm2, m_facts.sunnyDay_Whm2);
-        return {std::to_string(layer.ordinal) + ", " + dayWords(row.pulled),
-                estimateShortly(had.dose.dose_Whm2), estimateShortly(days),
+        return {layerWords(row.layer) + ", " + dayWords(row.pulled),
+                roughly(had.dose.dose.sunnyDays),
+                std::isnan(row.returnedChance) ? "not known"
+                                               : formatFixed(row.returnedChance * 100, 0) + " %",
                 placeWords(m_facts.history, row.place)};
+    }
+
+    std::string layerWords(int layer) const {
+        return std::to_string(m_facts.history.layers[static_cast<std::size_t>(layer)].ordinal);
+    }
+
+    std::vector<std::string> doseCells(const LightDose& dose) const {
+        return {roughly(dose.nearUltraviolet_Whm2), roughly(dose.sunnyDays)};
     }
 
     void stays(const DoseSince& dose) {
         m_console.out() << "\n" << m_console.emphasis("Stay by stay") << "\n";
-        Table table({{"from"}, {"to"}, {"at"}, {"UV-A Wh/m²", Align::right}});
-        for (const StayDose& stay : dose.stays)
-            table.addRow({momentWords(stay.from), momentWords(stay.to),
-                          placeWords(m_facts.history, stay.place) +
-                              (stay.interleaved ? ", interleaved" : ""),
-                          estimateShortly(stay.dose_Whm2)});
+        Table table(
+            {{"from"}, {"to"}, {"at"}, {"UV-A Wh/m²", Align::right}, {"sunny days", Align::right}});
+        for (const StayDose& stay : dose.stays) {
+            std::vector<std::string> row = {momentWords(stay.from), momentWords(stay.to),
+                                            placeWords(m_facts.history, stay.place) +
+                                                (stay.interleaved ? ", interleaved" : "")};
+            for (std::string& cell : doseCells(stay.dose))
+                row.push_back(std::move(cell));
+            table.addRow(row);
+        }
         m_console.out() << table.text(m_console.width(), "Nothing is recorded since.");
+    }
+
+    void layers(const LightHad& had) {
+        m_console.out() << "\n"
+                        << m_console.emphasis("Layer by layer, since each was pulled") << "\n";
+        Table table(
+            {{"layer"}, {"pulled"}, {"UV-A Wh/m²", Align::right}, {"sunny days", Align::right}});
+        for (const LayerLight& layer : had.layers) {
+            std::vector<std::string> row = {layerWords(layer.layer), momentWords(layer.pulled)};
+            for (std::string& cell : doseCells(layer.dose))
+                row.push_back(std::move(cell));
+            table.addRow(row);
+        }
+        m_console.out() << table.text(m_console.width(), "No pull of it is recorded.");
     }
 
     Console& m_console;
     const LightFacts& m_facts;
 };
+
+Tree treeOf(const LightDose& dose) {
+    return Tree::object()
+        .set("nearUltraviolet_Whm2", treeOf(dose.nearUltraviolet_Whm2))
+        .set("sunnyDays", treeOf(dose.sunnyDays));
+}
+
+Tree placeTree(const History& history, int place) {
+    return place < 0 ? Tree() : Tree(history.places[static_cast<std::size_t>(place)].id);
+}
+
+Tree staysTree(const DoseSince& dose, const History& history) {
+    Tree stays = Tree::array();
+    for (const StayDose& stay : dose.stays)
+        stays.add(Tree::object()
+                      .set("place", placeTree(history, stay.place))
+                      .set("from", treeOf(stay.from))
+                      .set("to", treeOf(stay.to))
+                      .set("interleaved", stay.interleaved)
+                      .set("dose", treeOf(stay.dose)));
+    return stays;
+}
+
+Tree layersTree(const LightHad& had, const History& history) {
+    Tree layers = Tree::array();
+    for (const LayerLight& layer : had.layers)
+        layers.add(Tree::object()
+                       .set("layer", history.layers[static_cast<std::size_t>(layer.layer)].ordinal)
+                       .set("pulled", treeOf(layer.pulled))
+                       .set("dose", treeOf(layer.dose)));
+    return layers;
+}
+
+// What a plot of the dose over time needs: the curve, where looks become worth making and the dose
+// counts as enough, and what the looks found.
+Tree plotTree(const LightFacts& facts, const ReadinessRow& row) {
+    constexpr std::size_t mostPoints = 120;
+    std::vector<Stay> stays;
+    staysOf(facts.history, static_cast<std::size_t>(row.impression), facts.readiness.asOf, stays);
+    Tree points = Tree::array();
+    for (const DosePoint& point :
+         doseCurveOf(facts.ledger, stays, row.pulled, facts.readiness.asOf, mostPoints))
+        points.add(Tree::object()
+                       .set("at", formatMinute(point.at))
+                       .set("sunnyDays", treeOf(point.dose.sunnyDays)));
+    Tree looks = Tree::array();
+    const auto at = static_cast<std::size_t>(row.impression);
+    const std::uint32_t* end = facts.history.looksOf.end(at);
+    for (const std::uint32_t* i = facts.history.looksOf.begin(at); i != end; ++i) {
+        const HistoryLook& look = facts.history.looks[*i];
+        if (!look.hasColour || look.at.earliest <= row.pulled.latest ||
+            look.at.earliest > facts.readiness.asOf)
+            continue;
+        looks.add(
+            Tree::object()
+                .set("at", treeOf(look.at))
+                .set("colour", textOf(look.colour))
+                .set("sunnyDays",
+                     treeOf(facts.ledger.sumSince(stays, row.pulled, look.at.latest).sunnyDays)));
+    }
+    const ReturnChance& chance = row.wanted->chance;
+    return Tree::object()
+        .set("points", std::move(points))
+        .set("looks", std::move(looks))
+        .set("lookWorthMaking_sunnyDays", chance.doseFor_sunnyDays(facts.rules.value("lookChance")))
+        .set("half_sunnyDays", chance.doseFor_sunnyDays(0.5))
+        .set("enough_sunnyDays", chance.doseFor_sunnyDays(facts.rules.value("returnedChance")));
+}
+
+Tree hadTree(const LightFacts& facts, const LightHad& had, bool withPlot) {
+    const ReadinessRow& row = facts.readiness.rows[had.row];
+    Tree one = Tree::object();
+    one.set("impression", facts.labels[static_cast<std::size_t>(row.impression)].id);
+    if (row.pull >= 0) {
+        one.set("layer", facts.history.layers[static_cast<std::size_t>(row.layer)].ordinal);
+        one.set("pulled", treeOf(row.pulled)).set("dose", treeOf(had.dose.dose));
+        one.set("returnedChance",
+                std::isnan(row.returnedChance) ? Tree() : Tree(row.returnedChance));
+        one.set("stays", staysTree(had.dose, facts.history));
+        if (withPlot)
+            one.set("plot", plotTree(facts, row));
+    }
+    one.set("layers", layersTree(had, facts.history));
+    return one;
+}
 
 }  // namespace
 
@@ -145,35 +243,15 @@ void printLight(Console& console, const LightFacts& facts) {
 Tree lightTree(const LightFacts& facts) {
     Tree report = newReport("light");
     report.set("on", formatDay(facts.readiness.asOf));
-    report.set("sunnyDay_Whm2", facts.sunnyDay_Whm2);
+    report.set("sunnyDay_Whm2", facts.ledger.ultraviolet().sunnyDay_Whm2());
+    const bool isOne = facts.impressions.size() == 1;
     Tree impressions = Tree::array();
-    for (const LightHad& had : facts.impressions) {
-        const ReadinessRow& row = facts.readiness.rows[had.row];
-        Tree one = Tree::object();
-        one.set("impression", facts.labels[static_cast<std::size_t>(row.impression)].id);
-        one.set("layer", facts.history.layers[static_cast<std::size_t>(row.layer)].ordinal);
-        one.set("pulled", treeOf(row.pulled));
-        one.set("nearUltraviolet_Whm2", treeOf(had.dose.dose_Whm2));
-        Tree stays = Tree::array();
-        for (const StayDose& stay : had.dose.stays) {
-            Tree its = Tree::object();
-            its.set("place",
-                    stay.place < 0
-                        ? Tree()
-                        : Tree(facts.history.places[static_cast<std::size_t>(stay.place)].id));
-            its.set("from", treeOf(stay.from)).set("to", treeOf(stay.to));
-            its.set("interleaved", stay.interleaved);
-            its.set("nearUltraviolet_Whm2", treeOf(stay.dose_Whm2));
-            stays.add(std::move(its));
-        }
-        one.set("stays", std::move(stays));
-        impressions.add(std::move(one));
-    }
+    for (const LightHad& had : facts.impressions)
+        impressions.add(hadTree(facts, had, isOne));
     report.set("impressions", std::move(impressions));
     Tree notAffected = Tree::array();
-    for (const std::size_t row : facts.notAffected)
-        notAffected.add(
-            facts.labels[static_cast<std::size_t>(facts.readiness.rows[row].impression)].id);
+    for (const LightHad& had : facts.notAffected)
+        notAffected.add(hadTree(facts, had, false));
     report.set("notAffected", std::move(notAffected));
     report.set("houseRules", treeOf(facts.rules, rulesUsed));
     return report;

@@ -12,10 +12,16 @@
 
 namespace rackbook {
 
-// One impression with an extender-rich layer.
+struct LayerLight {
+    int layer = -1;  // of the history
+    TimeSpan pulled;
+    LightDose dose;  // since then
+};
+
 struct LightHad {
     std::size_t row = 0;  // of the readiness
-    DoseSince dose;
+    DoseSince dose;       // since the last extender-rich layer, where there is one
+    std::vector<LayerLight> layers;
 };
 
 struct LightFacts {
@@ -23,9 +29,9 @@ struct LightFacts {
     const std::vector<ImpressionLabel>& labels;
     const HouseRules& rules;
     const Readiness& readiness;
-    std::vector<LightHad> impressions;
-    std::vector<std::size_t> notAffected;  // rows of those without an extender-rich layer
-    double sunnyDay_Whm2 = 0;              // what the doses are compared with
+    DoseLedger& ledger;
+    std::vector<LightHad> impressions;  // with an extender-rich layer
+    std::vector<LightHad> notAffected;  // without
 };
 
 void printLight(Console& console, const LightFacts& facts);

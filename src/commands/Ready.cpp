@@ -4,6 +4,8 @@
 
 #include "base/Text.h"
 #include "commands/BookAccess.h"
+#include "commands/LightOfStudio.h"
+#include "commands/PlaceGiven.h"
 #include "commands/ReadyReport.h"
 #include "commands/SheetSelection.h"
 #include "exchange/TreeJson.h"
@@ -30,24 +32,11 @@ bool liesIn(const History& history, int place, const std::string& wanted) {
     return false;
 }
 
-void requirePlace(const History& history, const std::string& wanted) {
-    std::vector<std::string> ids;
-    for (const HistoryPlace& place : history.places) {
-        if (place.id == wanted)
-            return;
-        ids.push_back(place.id);
-    }
-    const std::optional<std::string> nearest = nearestName(wanted, ids);
-    throw UsageError(
-        "the book has no place \"" + excerpt(wanted) + "\"",
-        nearest ? "Did you mean " + *nearest + "?" : "rackbook list place shows them.");
-}
-
 std::vector<std::size_t> chosenRows(const CommandContext& context, const History& history,
                                     const Readiness& readiness) {
     const std::optional<std::string> place = context.arguments.value("place");
     if (place)
-        requirePlace(history, *place);
+        placePosition(history, *place);
     std::vector<std::size_t> chosen;
     for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
         const ReadinessRow& row = readiness.rows[i];
@@ -69,7 +58,10 @@ ExitCode run(CommandContext& context) {
     const HouseRules rules(studio.houseRules);
     const History history = historyIn(book, filterOf(context, book));
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
-    const Readiness readiness = readinessOf(history, rules, asOfDay(context, studio));
+    const CivilMinute asOf = asOfDay(context, studio);
+    const bool isWhole = !context.arguments.has("sheets");
+    const StudioLight light = learntLightOf(book, studio, rules, history, isWhole, asOf);
+    const Readiness readiness = readinessOf(history, rules, asOf, light.model());
     const ReadyFacts facts{history,
                            labels,
                            rules,
@@ -94,9 +86,10 @@ Command readyCommand() {
     spec.group = "Questions";
     spec.summary = "Say which impressions may be put away and which still need light";
     spec.details =
-        "For each impression: the last extender-rich layer, its days in light since, the looks "
-        "recorded, and a verdict with its reasons. Nothing is called ready without a recorded "
-        "look. Exit code 1 where anything may still need light: every verdict but ready and not "
+        "For each impression: the last extender-rich layer, its days in light since, an estimate "
+        "of that light, the looks recorded, and a verdict with its reasons. The estimate says when "
+        "a look is worth making, and learns from looks; nothing is called ready without recorded "
+        "looks. Exit code 1 where anything may still need light: every verdict but ready and not "
         "affected.\n\n"
         "SHEETS is an edition's code, a code with working numbers such as TIDE:1-12,15, or ids of "
         "impressions with commas between; without it, the whole book.";

@@ -16,6 +16,8 @@ void warnOfStoredEarly(Console& console, const BookFile& book,
     const History history = historyIn(book, filter);
     const HouseRules rules(bookRecordOf(book).houseRules);
     std::vector<int> numbers;
+    // By days and looks alone: what the estimate of light adds would want all looks of the book, and
+    // this comes after every move.
     for (const ReadinessRow& row : readinessOf(history, rules, asOf).rows)
         if (row.putAwayEarly && row.verdict != Verdict::ready && row.lightNow != LightState::lit)
             numbers.push_back(

@@ -78,6 +78,7 @@ struct HistoryLook {
     Touch touch = Touch::wet;
     bool hasColour = false;
     LookColour colour = LookColour::turned;
+    bool readingAgrees = false;  // its reading is, within tolerance, that of the record
 };
 
 struct HistoryWeighing {

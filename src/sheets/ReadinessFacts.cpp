@@ -53,7 +53,14 @@ ReadinessFacts readinessFactsOf(const RecordSet& records, const ReadinessQuestio
                                      impression.workingNumber,
                                      isSigned ? *record.designation : std::string()});
     }
-    facts.readiness = readinessOf(facts.history, facts.rules, question.asOf);
+    if (!records.of<Book>().empty()) {
+        facts.light = std::make_shared<StudioLight>(
+            records.of<Book>().front(), facts.rules, records.of<Place>(), records.of<Weather>(),
+            records.of<Metering>());
+        facts.light->learnFrom(facts.history, facts.rules, question.asOf);
+    }
+    facts.readiness = readinessOf(facts.history, facts.rules, question.asOf,
+                                  facts.light ? facts.light->model() : nullptr);
     std::vector<ReadinessRow>& rows = facts.readiness.rows;
     rows.erase(std::remove_if(rows.begin(), rows.end(),
                               [&](const ReadinessRow& row) {

@@ -1,11 +1,13 @@
 // Everything that a readiness sheet is made from.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "base/CivilTime.h"
 #include "calc/Readiness.h"
+#include "calc/StudioLight.h"
 #include "records/RecordSet.h"
 
 namespace rackbook {
@@ -22,6 +24,7 @@ struct ReadinessFacts {
     std::vector<std::string> titles;               // by edition of the history
     std::vector<ReadinessImpression> impressions;  // by impression of the history
     HouseRules rules;
+    std::shared_ptr<StudioLight> light;  // what the readiness refers to
     Readiness readiness;
 };
 

@@ -76,9 +76,9 @@ TEST(CloudCover, WidensWithWhatIsNotKnown) {
 }
 
 TEST(CloudCover, OrdersTheWordsOfTheSky) {
-    const Oktas sunny = oktasOf(SkyWord::sunny);
-    const Oktas broken = oktasOf(SkyWord::broken);
-    const Oktas overcast = oktasOf(SkyWord::overcast);
+    const Oktas sunny = oktasOf(Sky::sunny);
+    const Oktas broken = oktasOf(Sky::broken);
+    const Oktas overcast = oktasOf(Sky::overcast);
     for (const Oktas& oktas : {sunny, broken, overcast}) {
         EXPECT_NO_THROW(requireOktas(oktas));
         test::expectOrdered(oktas);

@@ -1,0 +1,95 @@
+#include "calc/DoseReasons.h"
+
+#include <cmath>
+
+#include "base/Numbers.h"
+#include "calc/Wording.h"
+
+namespace rackbook {
+
+namespace {
+
+GateState stateOf(const ReadinessRow& row, GateKind kind) {
+    return row.gates[static_cast<std::size_t>(kind)].state;
+}
+
+std::string looksWords(std::size_t looks) {
+    return std::to_string(looks) + (looks == 1 ? " look" : " looks");
+}
+
+// Where the wanted light comes from.
+std::string wantedWords(const LightWantedGroup& group, const HouseRules& rules) {
+    const std::string half = "half of such prints have their colour back after " +
+                             roughly(group.threshold.quantile_sunnyDays(0.5).best);
+    const std::size_t looks = group.looks.size();
+    if (group.isLearnt)
+        return half + ", learnt from " + looksWords(looks) + " in this studio";
+    const std::string byRule = originWords(rules.rule("lightDose_sunnyDays"));
+    if (looks == 0)
+        return half + " (" + byRule + ")";
+    return half + " (" + byRule + "; " + looksWords(looks) + " so far, too few to learn from)";
+}
+
+std::string chanceWords(double chance) {
+    if (chance < 0.01)
+        return "next to nothing";
+    if (chance > 0.99)
+        return "next to certainty";
+    return "about " + percentWords(Estimate::exactly(std::round(chance * 100) / 100));
+}
+
+std::string forecastWords(const LightForecast& forecast) {
+    const auto day = [](std::int64_t days) { return formatDay(days * minutesPerDay); };
+    if (!forecast.early)
+        return "it does not get there within two years";
+    std::string words = "a look is worth making from " + day(*forecast.early);
+    if (forecast.likely)
+        words += ", half of such prints are back by " + day(*forecast.likely);
+    if (forecast.late)
+        words += ", most by " + day(*forecast.late);
+    return words;
+}
+
+}  // namespace
+
+std::vector<std::string> doseReasons(const ReadinessRow& row, const History& history,
+                                     const HouseRules& rules) {
+    std::vector<std::string> sentences;
+    if (!row.asksDose || row.pull < 0 || std::isnan(row.returnedChance))
+        return sentences;
+    std::string text = "By estimate its light since is worth " + roughly(row.dose.sunnyDays) +
+                       " sunny days hung up out of doors; " + wantedWords(*row.wanted, rules) +
+                       ", so there is " + chanceWords(row.returnedChance) +
+                       " that its has returned.";
+    sentences.push_back(std::move(text));
+    const bool tooLittle = stateOf(row, GateKind::dose) == GateState::failed;
+    if (tooLittle)
+        sentences.push_back(
+            "That is too little for a look to tell: about " +
+            roughly(row.wanted->chance.doseFor_sunnyDays(rules.value("lookChance"))) +
+            " are wanted first.");
+    if (row.hasForecast && row.place >= 0)
+        sentences.push_back("Hanging on at " +
+                            history.places[static_cast<std::size_t>(row.place)].name + ", " +
+                            forecastWords(row.forecast) + ".");
+    return sentences;
+}
+
+std::vector<std::string> colourLookReasons(const ReadinessRow& row, const HouseRules& rules) {
+    if (row.colourLook < 0 || stateOf(row, GateKind::colour) != GateState::open)
+        return {};
+    if (row.looks.foundTrue == 0)
+        return {
+            "That was too early to tell: fresh ink looks true before it turns. Look again "
+            "after its days in light."};
+    const double apart_days = rules.value("colourLooksApart_days");
+    const CivilMinute from =
+        row.lastTrueLook +
+        static_cast<CivilMinute>(apart_days * static_cast<double>(minutesPerDay));
+    return {"The studio wants " + std::to_string(row.looks.wanted) + " looks that find it true, " +
+            formatShortest(apart_days) + " days apart or more; " +
+            std::to_string(row.looks.foundTrue) + " so far. The next may be made from " +
+            formatDay(from) + " on."};
+}
+
+}  // namespace rackbook

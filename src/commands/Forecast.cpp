@@ -1,0 +1,84 @@
+#include "commands/Forecast.h"
+
+#include "base/Clock.h"
+#include "base/Error.h"
+#include "base/Files.h"
+#include "base/Text.h"
+#include "commands/BookAccess.h"
+#include "commands/ForecastCalendar.h"
+#include "commands/ForecastReport.h"
+#include "commands/LightOfStudio.h"
+#include "commands/OptionRows.h"
+#include "commands/PlaceGiven.h"
+#include "commands/SheetSelection.h"
+#include "exchange/TreeJson.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+void writeCalendar(CommandContext& context, const std::string& path,
+                   const std::vector<CalendarEntry>& entries) {
+    if (entries.empty()) {
+        context.console.out() << "\nNothing to be reminded of; no calendar was written.\n";
+        return;
+    }
+    writeFileSafely(path, calendarText(entries, {"-//Rackbook//Rackbook//EN", nowEpoch_s()}));
+    context.console.out() << "\nWrote " << printable(path) << ": " << entries.size()
+                          << (entries.size() == 1 ? " reminder.\n" : " reminders.\n");
+}
+
+ExitCode run(CommandContext& context) {
+    const BookFile book = bookToRead(context);
+    const Book studio = bookRecordOf(book);
+    const HouseRules rules(studio.houseRules);
+    requireStudioPlace(studio);
+    const std::optional<std::string> sheets = context.arguments.value("sheets");
+    const History history = historyIn(book, sheets ? filterNamed(book, *sheets) : HistoryFilter{});
+    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
+    const CivilMinute asOf = asOfDay(context, studio);
+    const StudioLight light = learntLightOf(book, studio, rules, history, !sheets, asOf);
+    const Readiness readiness = readinessOf(history, rules, asOf, light.model());
+    const std::optional<std::string> place = context.arguments.value("place");
+    const ForecastPlan plan = forecastPlanOf(history, labels, readiness, *light.model(), rules,
+                                             place ? placePosition(history, *place) : -1);
+    const ForecastFacts facts{history, rules, readiness, plan};
+    const std::optional<std::string> calendar = context.arguments.value("calendar");
+    if (context.arguments.has("json"))
+        context.console.out() << jsonText(forecastTree(facts));
+    else
+        printForecast(context.console, facts);
+    if (calendar)
+        writeCalendar(context, *calendar, remindersOf(plan, readiness, history, rules));
+    return ExitCode::success;
+}
+
+}  // namespace
+
+Command forecastCommand() {
+    CommandSpec spec;
+    spec.name = "forecast";
+    spec.group = "Questions";
+    spec.summary = "Estimate when prints should have had their light, here and at other places";
+    spec.details =
+        "For what is neither ready nor unaffected: from when on a look may be worth making, when "
+        "half of such prints have their colour back, and when most have, at the place where they "
+        "hang and at every other rack and wall of the studio that is recorded as lit. Estimates "
+        "through the season's sun and usual skies; whether a print is ready, looks decide.\n\n"
+        "SHEETS is an edition's code, a code with working numbers such as TIDE:1-12,15, or ids of "
+        "impressions with commas between; without it, the whole book.";
+    spec.positionals = {{"sheets", "Which impressions.", false, false}};
+    spec.options = {
+        valueOption("place", "PLACE", "Only what it would be at this place."),
+        valueOption("calendar", "FILE",
+                    "Write reminders for looks, and for what is to be brought out, as a calendar "
+                    "(iCalendar) that other programs take in."),
+        valueOption("on", "DATE", "From the end of this day.", "today at the studio")};
+    spec.reportsJson = true;
+    spec.examples = {{"rackbook forecast --on 2026-03-20", "All that waits for light."},
+                     {"rackbook forecast BRK --on 2026-03-20", "One edition."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

@@ -1,0 +1,81 @@
+#include "commands/ForecastCalendar.h"
+
+#include "base/Ranges.h"
+
+namespace rackbook {
+
+namespace {
+
+std::string dayText(std::int64_t day) {
+    return formatDay(day * minutesPerDay);
+}
+
+std::string placeName(const History& history, int place) {
+    return place < 0 ? "a place that is not known"
+                     : history.places[static_cast<std::size_t>(place)].name;
+}
+
+std::string forecastWords(const LightForecast& days) {
+    std::string words = "By estimate, a look is worth making from " + dayText(*days.early) + " on";
+    if (days.likely)
+        words += "; half of such prints have their colour back by " + dayText(*days.likely);
+    if (days.late)
+        words += ", most by " + dayText(*days.late);
+    return words + ".";
+}
+
+class Reminding {
+public:
+    Reminding(const Readiness& readiness, const History& history, const HouseRules& rules)
+        : m_readiness(readiness), m_history(history), m_rules(rules) {}
+
+    void remind(const ForecastGroup& group) {
+        const ReadinessRow& row = m_readiness.rows[group.sample];
+        const std::string names = group.edition + " " + formatRanges(group.numbers);
+        const std::string where = " It is at " + placeName(m_history, row.place) + ".";
+        if (row.verdict == Verdict::bringOut)
+            add(group, "bring-out", dayOf(m_readiness.asOf), "Bring out into light: " + names,
+                "Put away before its light was done." + where);
+        else if (row.verdict == Verdict::lookDue)
+            add(group, "look", dayOf(nextLookFrom(row, m_rules, m_readiness.asOf)),
+                "Look at " + names + ": dry, and the colour true?",
+                "The studio wants " + std::to_string(row.looks.wanted) +
+                    " looks that find the colour true; " + std::to_string(row.looks.foundTrue) +
+                    " so far." + where);
+        else if (row.verdict == Verdict::moreLight && row.hasForecast && row.forecast.early)
+            add(group, "look", *row.forecast.early,
+                "Look at " + names + ": dry, and the colour true?",
+                forecastWords(row.forecast) + where);
+    }
+
+    std::vector<CalendarEntry> entries;
+
+private:
+    // The same reminder keeps its name when its day moves, so that calendars move it too.
+    void add(const ForecastGroup& group, const std::string& what, std::int64_t day,
+             const std::string& summary, const std::string& description) {
+        CalendarEntry entry;
+        entry.uid = what + "-" + group.edition + "-" + formatRanges(group.numbers) + "@rackbook";
+        entry.day = day;
+        entry.summary = summary;
+        entry.description = description;
+        entry.reminds = true;
+        entries.push_back(std::move(entry));
+    }
+
+    const Readiness& m_readiness;
+    const History& m_history;
+    const HouseRules& m_rules;
+};
+
+}  // namespace
+
+std::vector<CalendarEntry> remindersOf(const ForecastPlan& plan, const Readiness& readiness,
+                                       const History& history, const HouseRules& rules) {
+    Reminding reminding(readiness, history, rules);
+    for (const ForecastGroup& group : plan.groups)
+        reminding.remind(group);
+    return std::move(reminding.entries);
+}
+
+}  // namespace rackbook

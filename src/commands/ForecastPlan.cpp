@@ -1,0 +1,83 @@
+#include "commands/ForecastPlan.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include "calc/PlaceLight.h"
+#include "commands/ReadyReport.h"
+
+namespace rackbook {
+
+namespace {
+
+// Lit, in the studio, and a place of its own light: racks and walls within a room that only have
+// the room's light are tried too, since that is where prints hang.
+std::vector<int> litPlaces(const History& history, CivilMinute asOf) {
+    const PlaceLight light(history);
+    std::vector<int> places;
+    for (std::size_t i = 0; i < history.places.size(); ++i) {
+        const int place = static_cast<int>(i);
+        const PlaceKind kind = history.places[i].placeKind;
+        const bool holdsPrints =
+            kind == PlaceKind::rack || kind == PlaceKind::wall || kind == PlaceKind::other;
+        if (holdsPrints && !light.isOutOfHands(place) && light.at(place, asOf) == LightState::lit)
+            places.push_back(place);
+    }
+    std::sort(places.begin(), places.end(), [&](int a, int b) {
+        return history.places[static_cast<std::size_t>(a)].name <
+               history.places[static_cast<std::size_t>(b)].name;
+    });
+    return places;
+}
+
+using GroupKey = std::tuple<int, std::string, int, int, double, double, double, CivilMinute>;
+
+GroupKey keyOf(const ReadinessRow& row, const ImpressionLabel& label) {
+    return {urgencyOf(row.verdict), label.edition, row.place,       row.pull, row.daysLow,
+            row.dose.sunnyDays.low, row.daysHigh,  row.lastTrueLook};
+}
+
+}  // namespace
+
+ForecastPlan forecastPlanOf(const History& history, const std::vector<ImpressionLabel>& labels,
+                            const Readiness& readiness, const LightModel& model,
+                            const HouseRules& rules, int onlyPlace) {
+    ForecastPlan plan;
+    plan.places = onlyPlace >= 0 ? std::vector<int>{onlyPlace} : litPlaces(history, readiness.asOf);
+    const ForecastChances chances{rules.value("lookChance"), rules.value("returnedChance")};
+    std::map<GroupKey, ForecastGroup> groups;
+    for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
+        const ReadinessRow& row = readiness.rows[i];
+        if (!mayNeedLight(row.verdict) || row.pull < 0) {
+            ++plan.notConcerned;
+            continue;
+        }
+        const ImpressionLabel& label = labels[static_cast<std::size_t>(row.impression)];
+        ForecastGroup& group = groups[keyOf(row, label)];
+        if (group.numbers.empty())
+            group.sample = i;
+        group.edition = label.edition;
+        group.numbers.push_back(label.workingNumber);
+    }
+    for (auto& [key, group] : groups) {
+        const ReadinessRow& row = readiness.rows[group.sample];
+        for (const int place : plan.places)
+            group.at.push_back({place, place == row.place,
+                                forecastAt(model, row, place, readiness.asOf, chances)});
+        std::stable_partition(group.at.begin(), group.at.end(),
+                              [](const PlaceForecast& one) { return one.isHere; });
+        plan.groups.push_back(std::move(group));
+    }
+    return plan;
+}
+
+CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules, CivilMinute asOf) {
+    if (row.looks.foundTrue == 0)
+        return asOf;
+    const CivilMinute apart = static_cast<CivilMinute>(rules.value("colourLooksApart_days") *
+                                                       static_cast<double>(minutesPerDay));
+    return std::max(asOf, row.lastTrueLook + apart);
+}
+
+}  // namespace rackbook

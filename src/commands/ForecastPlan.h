@@ -1,0 +1,42 @@
+// When impressions that want light should have had it, here and at the studio's other places.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "calc/LightForecast.h"
+#include "calc/Readiness.h"
+#include "store/HistoryQuery.h"
+
+namespace rackbook {
+
+struct PlaceForecast {
+    int place = -1;
+    bool isHere = false;  // where they are now
+    LightForecast days;
+};
+
+// Impressions of one edition that stand alike: same verdict, same place, same light so far.
+struct ForecastGroup {
+    std::string edition;
+    std::vector<int> numbers;
+    std::size_t sample = 0;         // a row of the readiness that stands for the others
+    std::vector<PlaceForecast> at;  // the present place first, then the others by their names
+};
+
+struct ForecastPlan {
+    std::vector<ForecastGroup> groups;
+    std::vector<int> places;       // lit places in the studio that were tried
+    std::size_t notConcerned = 0;  // ready, or not affected
+};
+
+// `onlyPlace`: -1 for all places that are lit on that day and in the studio's hands, at most
+// `mostPlaces` of those that hold prints or have held them lately.
+ForecastPlan forecastPlanOf(const History& history, const std::vector<ImpressionLabel>& labels,
+                            const Readiness& readiness, const LightModel& model,
+                            const HouseRules& rules, int onlyPlace);
+
+// From when on the next look that is to find the colour true may be made, where one is due.
+CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules, CivilMinute asOf);
+
+}  // namespace rackbook
