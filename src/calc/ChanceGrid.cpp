@@ -9,7 +9,40 @@ namespace {
 
 // Where the density has fallen to this, the rest is left out.
 constexpr double leastLog = -11;
-constexpr int nodes = 25;  // in either direction
+constexpr int nodes = 25;  // in either direction, where the density is asked for
+constexpr int parts = 4;   // of the way from node to node, between which it is interpolated
+constexpr int fineNodes = parts * (nodes - 1) + 1;
+
+// Through four values one step apart, at so many steps after the first (Lagrange).
+double cubicThrough(const std::array<double, 4>& values, double at) {
+    const double a = at;
+    const double b = at - 1;
+    const double c = at - 2;
+    const double d = at - 3;
+    return -b * c * d / 6 * values[0] + a * c * d / 2 * values[1] - a * b * d / 2 * values[2] +
+           a * b * c / 6 * values[3];
+}
+
+// `lines` lines of nodes become as many of fine nodes, told the other way round: value i of line j
+// becomes value j of line i.
+std::vector<double> refinedAcross(const std::vector<double>& values, int lines) {
+    std::vector<double> fine(static_cast<std::size_t>(fineNodes * lines));
+    for (int line = 0; line < lines; ++line)
+        for (int i = 0; i < fineNodes; ++i) {
+            const int first = std::clamp(i / parts - 1, 0, nodes - 4);
+            std::array<double, 4> four{};
+            for (int k = 0; k < 4; ++k)
+                four[static_cast<std::size_t>(k)] =
+                    values[static_cast<std::size_t>(line * nodes + first + k)];
+            fine[static_cast<std::size_t>(i * lines + line)] =
+                cubicThrough(four, static_cast<double>(i) / parts - first);
+        }
+    return fine;
+}
+
+std::vector<double> refined(const std::vector<double>& values) {
+    return refinedAcross(refinedAcross(values, nodes), fineNodes);
+}
 
 class Grid {
 public:
@@ -21,13 +54,16 @@ public:
 
     std::vector<ChanceGrid::Point> points() const {
         std::vector<ChanceGrid::Point> points;
+        points.reserve(fineNodes * fineNodes);
+        const std::vector<double> falls = refined(fallsAtNodes());
         double sum = 0;
-        for (int i = 0; i < nodes; ++i)
-            for (int j = 0; j < nodes; ++j) {
-                const Pair along = {between(0, i, nodes - 1), between(1, j, nodes - 1)};
-                const double chance = std::exp(fallAt(along));
+        for (int i = 0; i < fineNodes; ++i)
+            for (int j = 0; j < fineNodes; ++j) {
+                const double chance = std::exp(falls[static_cast<std::size_t>(i * fineNodes + j)]);
                 sum += chance;
-                points.push_back({placeOf(along), chance});
+                points.push_back(
+                    {placeOf({between(0, i, fineNodes - 1), between(1, j, fineNodes - 1)}),
+                     chance});
             }
         for (ChanceGrid::Point& point : points)
             point.chance /= sum;
@@ -40,6 +76,17 @@ private:
     Pair placeOf(const Pair& along) const {
         return {m_question.peak[0] + m_first[0] * along[0],
                 m_question.peak[1] + m_first[1] * along[0] + m_second * along[1]};
+    }
+
+    std::vector<double> fallsAtNodes() const {
+        // Cubic curves cannot go on from no density at all.
+        constexpr double deepest = -60;
+        std::vector<double> falls;
+        for (int i = 0; i < nodes; ++i)
+            for (int j = 0; j < nodes; ++j)
+                falls.push_back(std::max(
+                    deepest, fallAt({between(0, i, nodes - 1), between(1, j, nodes - 1)})));
+        return falls;
     }
 
     double between(std::size_t axis, int i, int of) const {
@@ -123,9 +170,31 @@ private:
 
 ChanceGrid::ChanceGrid(const GridQuestion& question) : m_points(Grid(question).points()) {}
 
+std::vector<ChanceGrid::Ramp> ChanceGrid::rampsOf(const std::vector<double>& values) const {
+    // All of the points below it together hold less than 1e-5 of the chance.
+    constexpr double negligible = 1e-9;
+    std::vector<Ramp> ramps;
+    for (std::size_t i = 0; i < values.size(); ++i)
+        if (m_points[i].chance > negligible) {
+            const double halfWidth = halfWidthAt(values, i);
+            ramps.push_back({values[i] - halfWidth, 2 * halfWidth, m_points[i].chance});
+        }
+    return ramps;
+}
+
+double ChanceGrid::chanceBelow(double value, const std::vector<Ramp>& ramps) {
+    double sum = 0;
+    for (const Ramp& ramp : ramps) {
+        const double above = value - ramp.from;
+        if (above > 0)
+            sum += above < ramp.length ? ramp.chance * above / ramp.length : ramp.chance;
+    }
+    return sum;
+}
+
 // Of the even spread with the variance that the function has over the cell of a point.
 double ChanceGrid::halfWidthAt(const std::vector<double>& values, std::size_t index) const {
-    constexpr auto line = static_cast<std::size_t>(nodes);
+    constexpr auto line = static_cast<std::size_t>(fineNodes);
     double squares = 0;
     for (const auto& [place, stride] :
          {std::pair(index / line, line), {index % line, std::size_t{1}}}) {
@@ -139,30 +208,20 @@ double ChanceGrid::halfWidthAt(const std::vector<double>& values, std::size_t in
 
 std::vector<double> ChanceGrid::quantilesOf(const std::vector<double>& values,
                                             const std::vector<double>& shares) const {
-    std::vector<double> halfWidths;
+    const std::vector<Ramp> ramps = rampsOf(values);
     double least = INFINITY;
     double greatest = -INFINITY;
-    for (std::size_t i = 0; i < values.size(); ++i) {
-        halfWidths.push_back(halfWidthAt(values, i));
-        least = std::min(least, values[i] - halfWidths[i]);
-        greatest = std::max(greatest, values[i] + halfWidths[i]);
+    for (const Ramp& ramp : ramps) {
+        least = std::min(least, ramp.from);
+        greatest = std::max(greatest, ramp.from + ramp.length);
     }
-    const auto chanceBelow = [&](double value) {
-        double sum = 0;
-        for (std::size_t i = 0; i < values.size(); ++i) {
-            const double above = value - (values[i] - halfWidths[i]);
-            if (above > 0)
-                sum += m_points[i].chance * std::min(1.0, above / (2 * halfWidths[i]));
-        }
-        return sum;
-    };
     std::vector<double> quantiles;
     for (const double share : shares) {
         double low = least;
         double high = greatest;
-        for (int i = 0; i < 45; ++i) {
+        for (int i = 0; i < 36; ++i) {
             const double middle = 0.5 * (low + high);
-            (chanceBelow(middle) < share ? low : high) = middle;
+            (chanceBelow(middle, ramps) < share ? low : high) = middle;
         }
         quantiles.push_back(0.5 * (low + high));
     }

@@ -19,7 +19,8 @@ struct GridQuestion {
 };
 
 // The grid lies along the axes of the distribution as it is around its peak, and reaches as far as
-// the density is above e⁻¹¹ of the peak's. Sums over it are integrals by the rule of trapezoids,
+// the density is above e⁻¹¹ of the peak's; between the places where the density is asked for, its
+// logarithm is interpolated. Sums over it are integrals by the rule of trapezoids,
 // which for smooth densities that fall to nothing at the ends is far better than its name.
 class ChanceGrid {
 public:
@@ -39,6 +40,14 @@ public:
                                     const std::vector<double>& shares) const;
 
 private:
+    // The chance of one point, spread evenly over values.
+    struct Ramp {
+        double from = 0;
+        double length = 0;
+        double chance = 0;
+    };
+    std::vector<Ramp> rampsOf(const std::vector<double>& values) const;
+    static double chanceBelow(double value, const std::vector<Ramp>& ramps);
     double halfWidthAt(const std::vector<double>& values, std::size_t index) const;
 
     std::vector<Point> m_points;  // line by line

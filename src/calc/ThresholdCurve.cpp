@@ -14,7 +14,10 @@ constexpr double pi = 3.14159265358979323846;
 // log(1 − exp(−y)), from log y. Below e⁻³⁷ the two logarithms agree to the last digit.
 double logOfOneLessExp(double logOfY) {
     constexpr double tiny = -37;
-    return logOfY < tiny ? logOfY : std::log(-std::expm1(-std::exp(logOfY)));
+    if (logOfY < tiny)
+        return logOfY;
+    const double y = std::exp(logOfY);
+    return y < 1 ? std::log(-std::expm1(-y)) : std::log1p(-std::exp(-y));
 }
 
 // log Q(z) + z²/2, where Q is the normal distribution's upper tail and z is 0 or more: it varies
