@@ -3,14 +3,17 @@
 #include <algorithm>
 #include <cmath>
 
+#include "calc/DensitySlice.h"
+#include "calc/Minimum.h"
+
 namespace rackbook {
 
 namespace {
 
-// Where the density has fallen to this, the rest is left out.
-constexpr double leastLog = -11;
-constexpr int nodes = 25;  // in either direction, where the density is asked for
-constexpr int parts = 4;   // of the way from node to node, between which it is interpolated
+// Where the density has fallen by this, in logarithms, the rest is left out.
+constexpr double mostFall = 11;
+constexpr int nodes = 21;  // in either direction, where the density is asked for
+constexpr int parts = 5;   // of the way from node to node, between which it is interpolated
 constexpr int fineNodes = parts * (nodes - 1) + 1;
 
 // Through four values one step apart, at so many steps after the first (Lagrange).
@@ -40,135 +43,128 @@ std::vector<double> refinedAcross(const std::vector<double>& values, int lines) 
     return fine;
 }
 
-std::vector<double> refined(const std::vector<double>& values) {
-    return refinedAcross(refinedAcross(values, nodes), fineNodes);
-}
-
-class Grid {
+// One slice of the distribution after the other.
+class Slices {
 public:
-    explicit Grid(const GridQuestion& question)
-        : m_question(question), m_top(question.logDensity(question.peak)) {
-        layAxes();
-        reachOut();
+    explicit Slices(const GridQuestion& question)
+        : m_question(question),
+          m_least(question.leastSecond),
+          m_greatest(question.greatestSecond),
+          m_last{question.first, 0, question.firstLength} {
+        closeIn();
+        for (int i = 0; i < nodes; ++i) {
+            const double second = secondAt(i, nodes - 1);
+            const LogDensity along = densityAlong(second);
+            const DensitySlice slice = sliceAt(second);
+            const SliceEnds ends = endsOf(along, slice, mostFall);
+            m_low.push_back(ends.low);
+            m_high.push_back(ends.high);
+            for (int j = 0; j < nodes; ++j)
+                m_logs.push_back(along(ends.low + (ends.high - ends.low) * j / (nodes - 1)) +
+                                 std::log(ends.high - ends.low));
+        }
     }
 
+    // The chances by the density times the slice's length, which stands for the points' distance.
     std::vector<ChanceGrid::Point> points() const {
+        const std::vector<double> logs = refinedAcross(refinedAcross(m_logs, nodes), fineNodes);
+        const std::vector<double> low = refinedAcross(m_low, 1);
+        const std::vector<double> high = refinedAcross(m_high, 1);
+        const double top = *std::max_element(logs.begin(), logs.end());
         std::vector<ChanceGrid::Point> points;
-        points.reserve(fineNodes * fineNodes);
-        const std::vector<double> falls = refined(fallsAtNodes());
+        points.reserve(logs.size());
         double sum = 0;
-        for (int i = 0; i < fineNodes; ++i)
-            for (int j = 0; j < fineNodes; ++j) {
-                const double chance = std::exp(falls[static_cast<std::size_t>(i * fineNodes + j)]);
+        for (std::size_t i = 0; i < low.size(); ++i)
+            for (std::size_t j = 0; j < low.size(); ++j) {
+                const double first = low[i] + (high[i] - low[i]) * static_cast<double>(j) /
+                                                  static_cast<double>(fineNodes - 1);
+                const double chance = std::exp(logs[i * low.size() + j] - top);
+                points.push_back({{first, secondAt(static_cast<int>(i), fineNodes - 1)}, chance});
                 sum += chance;
-                points.push_back(
-                    {placeOf({between(0, i, fineNodes - 1), between(1, j, fineNodes - 1)}),
-                     chance});
             }
         for (ChanceGrid::Point& point : points)
             point.chance /= sum;
         return points;
     }
 
+    Pair peak() const {
+        MinimumQuestion search;
+        search.value = [this](const std::vector<double>& at) {
+            return -m_question.logDensity({at[0], at[1]});
+        };
+        search.least = {*std::min_element(m_low.begin(), m_low.end()), m_least};
+        search.greatest = {*std::max_element(m_high.begin(), m_high.end()), m_greatest};
+        search.start = {m_highest.peak, m_highestSecond};
+        search.firstStep = {m_highest.length, (m_greatest - m_least) / nodes};
+        search.closeEnough = 1e-6;
+        // The first search may come to rest on a ridge.
+        search.start = minimumNear(search).at;
+        const std::vector<double> at = minimumNear(search).at;
+        return {at[0], at[1]};
+    }
+
 private:
-    double fallAt(const Pair& along) const { return m_question.logDensity(placeOf(along)) - m_top; }
+    double secondAt(int i, int of) const { return m_least + (m_greatest - m_least) * i / of; }
 
-    Pair placeOf(const Pair& along) const {
-        return {m_question.peak[0] + m_first[0] * along[0],
-                m_question.peak[1] + m_first[1] * along[0] + m_second * along[1]};
+    LogDensity densityAlong(double second) const {
+        return [this, second](double first) { return m_question.logDensity({first, second}); };
     }
 
-    std::vector<double> fallsAtNodes() const {
-        // Cubic curves cannot go on from no density at all.
-        constexpr double deepest = -60;
-        std::vector<double> falls;
-        for (int i = 0; i < nodes; ++i)
-            for (int j = 0; j < nodes; ++j)
-                falls.push_back(std::max(
-                    deepest, fallAt({between(0, i, nodes - 1), between(1, j, nodes - 1)})));
-        return falls;
+    // Begins where the slice before had its peak.
+    DensitySlice sliceAt(double second) {
+        const LogDensity along = densityAlong(second);
+        const bool isFinite = std::isfinite(along(m_last.peak));
+        m_last = sliceFrom(along, isFinite ? m_last.peak : m_question.first, m_last.length);
+        if (m_last.top > m_highest.top) {
+            m_highest = m_last;
+            m_highestSecond = second;
+        }
+        return m_last;
     }
 
-    double between(std::size_t axis, int i, int of) const {
-        return m_low[axis] + (m_high[axis] - m_low[axis]) * i / of;
-    }
-
-    // The fall of the density's logarithm over the step, as an average over both directions.
-    double meanFall(const Pair& step) const {
-        const Pair& peak = m_question.peak;
-        const double up = m_question.logDensity({peak[0] + step[0], peak[1] + step[1]});
-        const double down = m_question.logDensity({peak[0] - step[0], peak[1] - step[1]});
-        return m_top - 0.5 * (up + down);
-    }
-
-    // A step along one quantity over which the logarithm falls by about 0.5, as it does over the
-    // standard deviation of a normal distribution.
-    double stepOf(std::size_t quantity) const {
-        Pair step{};
-        double least = 0;
-        double greatest = INFINITY;
-        step[quantity] = m_question.usualStep[quantity];
-        for (int i = 0; i < 60; ++i) {
-            const double fall = meanFall(step);
-            if (fall > 0.4 && fall < 0.6)
+    // Narrows the range of the second quantity to where the slices reach up to the highest one's
+    // top, less the fall.
+    void closeIn() {
+        constexpr int looks = 16;
+        constexpr int mostRounds = 40;
+        for (int round = 0; round < mostRounds; ++round) {
+            std::vector<double> tops;
+            for (int i = 0; i <= looks; ++i)
+                tops.push_back(sliceAt(secondAt(i, looks)).top);
+            const auto isHigh = [&](double top) { return top > m_highest.top - mostFall; };
+            const auto from =
+                static_cast<int>(std::find_if(tops.begin(), tops.end(), isHigh) - tops.begin());
+            const auto to =
+                looks -
+                static_cast<int>(std::find_if(tops.rbegin(), tops.rend(), isHigh) - tops.rbegin());
+            const double least = secondAt(std::max(0, from - 1), looks);
+            const double greatest = secondAt(std::min(looks, to + 1), looks);
+            // Between two looks, as far as the highest may be narrower than that.
+            m_least = std::min(least, m_highestSecond);
+            m_greatest = std::max(greatest, m_highestSecond);
+            if (to - from + 2 > looks / 2)
                 break;
-            (fall < 0.5 ? least : greatest) = step[quantity];
-            step[quantity] = std::isinf(greatest) ? 2 * least : 0.5 * (least + greatest);
-        }
-        return step[quantity];
-    }
-
-    // The axes of the normal distribution with the same curvature: the covariance's root by
-    // Cholesky.
-    void layAxes() {
-        const Pair step = {stepOf(0), stepOf(1)};
-        // With both steps the fall is 0.5 + 0.5 + rho, with rho of the inverse covariance.
-        constexpr double mostRho = 0.995;
-        const double rho = std::clamp(
-            meanFall(step) - meanFall({step[0], 0}) - meanFall({0, step[1]}), -mostRho, mostRho);
-        const double widened = 1 / std::sqrt(1 - rho * rho);
-        m_first = {step[0] * widened, -rho * step[1] * widened};
-        m_second = step[1];
-    }
-
-    double highestOnSide(std::size_t axis, double end) const {
-        constexpr int tries = 12;
-        double highest = -INFINITY;
-        for (int i = 0; i <= tries; ++i) {
-            Pair along{};
-            along[axis] = end;
-            along[1 - axis] = between(1 - axis, i, tries);
-            highest = std::max(highest, fallAt(along));
-        }
-        return highest;
-    }
-
-    // Moves the four sides out until the density is low all along them.
-    void reachOut() {
-        constexpr int mostRounds = 60;
-        bool isMoving = true;
-        for (int round = 0; round < mostRounds && isMoving; ++round) {
-            isMoving = false;
-            for (std::size_t axis = 0; axis < 2; ++axis)
-                for (double* end : {&m_low[axis], &m_high[axis]})
-                    if (highestOnSide(axis, *end) > leastLog) {
-                        *end *= 1.15;
-                        isMoving = true;
-                    }
         }
     }
 
     const GridQuestion& m_question;
-    double m_top;
-    Pair m_first{};
-    double m_second = 1;
-    Pair m_low = {-3, -3};
-    Pair m_high = {3, 3};
+    double m_least;
+    double m_greatest;
+    DensitySlice m_last;
+    DensitySlice m_highest{0, -INFINITY, 1};
+    double m_highestSecond = 0;
+    std::vector<double> m_low;   // ends of the slices
+    std::vector<double> m_high;  // ends of the slices
+    std::vector<double> m_logs;  // slice by slice
 };
 
 }  // namespace
 
-ChanceGrid::ChanceGrid(const GridQuestion& question) : m_points(Grid(question).points()) {}
+ChanceGrid::ChanceGrid(const GridQuestion& question) {
+    Slices slices(question);
+    m_points = slices.points();
+    m_peak = slices.peak();
+}
 
 std::vector<ChanceGrid::Ramp> ChanceGrid::rampsOf(const std::vector<double>& values) const {
     // All of the points below it together hold less than 1e-5 of the chance.
