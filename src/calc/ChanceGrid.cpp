@@ -13,7 +13,7 @@ namespace {
 // Where the density has fallen by this, in logarithms, the rest is left out.
 constexpr double mostFall = 11;
 constexpr int nodes = 21;  // in either direction, where the density is asked for
-constexpr int parts = 5;   // of the way from node to node, between which it is interpolated
+constexpr int parts = 3;   // of the way from node to node, between which it is interpolated
 constexpr int fineNodes = parts * (nodes - 1) + 1;
 
 // Through four values one step apart, at so many steps after the first (Lagrange).
@@ -125,7 +125,7 @@ private:
     // Narrows the range of the second quantity to where the slices reach up to the highest one's
     // top, less the fall.
     void closeIn() {
-        constexpr int looks = 16;
+        constexpr int looks = 8;
         constexpr int mostRounds = 40;
         for (int round = 0; round < mostRounds; ++round) {
             std::vector<double> tops;

@@ -42,51 +42,61 @@ double endOf(const LogDensity& logDensity, const DensitySlice& slice, double ste
     return outside.at;
 }
 
-}  // namespace
+// Two places with a peak between them.
+struct Bracket {
+    Place low;
+    Place high;
+};
 
-DensitySlice sliceFrom(const LogDensity& logDensity, double start, double length) {
-    const auto place = [&](double at) { return Place{at, logDensity(at)}; };
-    Place middle = place(start);
-    Place next = place(start + length);
+template <class PlaceAt>
+Bracket climbed(const PlaceAt& placeAt, double start, double length) {
+    Place middle = placeAt(start);
+    Place next = placeAt(start + length);
     Place last = next;
     double step = length;
     if (next.log <= middle.log) {
         step = -length;
-        next = place(start - length);
+        next = placeAt(start - length);
     }
     for (int round = 0; next.log > middle.log && round < mostRounds; ++round) {
         last = middle;
         middle = next;
         step *= 2;
-        next = place(middle.at + step);
+        next = placeAt(middle.at + step);
     }
-    Place low = step > 0 ? last : next;
-    Place high = step > 0 ? next : last;
+    return step > 0 ? Bracket{last, next} : Bracket{next, last};
+}
+
+}  // namespace
+
+DensitySlice sliceFrom(const LogDensity& logDensity, double start, double length) {
+    const auto placeAt = [&](double at) { return Place{at, logDensity(at)}; };
+    auto [low, high] = climbed(placeAt, start, length);
     // By the golden section, until the top is as good as even.
     constexpr double golden = 0.6180339887498949;
-    constexpr double even = 2e-3;
-    Place a = place(high.at - golden * (high.at - low.at));
-    Place b = place(low.at + golden * (high.at - low.at));
+    constexpr double even = 0.02;
+    Place a = placeAt(high.at - golden * (high.at - low.at));
+    Place b = placeAt(low.at + golden * (high.at - low.at));
     for (int round = 0; round < mostRounds; ++round) {
         if (std::max(a.log, b.log) - std::min(low.log, high.log) < even)
             break;
         if (a.log < b.log) {
             low = a;
             a = b;
-            b = place(low.at + golden * (high.at - low.at));
+            b = placeAt(low.at + golden * (high.at - low.at));
         } else {
             high = b;
             b = a;
-            a = place(high.at - golden * (high.at - low.at));
+            a = placeAt(high.at - golden * (high.at - low.at));
         }
     }
     const Place& best = a.log < b.log ? b : a;
-    // Half of the even part is some 0.05 standard deviations of a normal density.
-    return {best.at, best.log, 10 * (high.at - low.at)};
+    // Half of the even part is some 0.2 standard deviations of a normal density.
+    return {best.at, best.log, 3 * (high.at - low.at)};
 }
 
 SliceEnds endsOf(const LogDensity& logDensity, const DensitySlice& slice, double fall) {
-    const double step = 3 * slice.length;
+    const double step = 4 * slice.length;
     return {endOf(logDensity, slice, -step, fall), endOf(logDensity, slice, step, fall)};
 }
 

@@ -9,7 +9,7 @@ namespace rackbook {
 using LogDensity = std::function<double(double)>;
 
 struct DensitySlice {
-    double peak = 0;    // to a few hundredths of the length
+    double peak = 0;    // to a fifth of the length
     double top = 0;     // the logarithm there
     double length = 1;  // about that of a standard deviation
 };

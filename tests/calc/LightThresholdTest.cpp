@@ -7,6 +7,7 @@
 
 #include "FactRows.h"
 #include "ThresholdFixture.h"
+#include "calc/LikeliestThreshold.h"
 #include "support/MessageOf.h"
 
 namespace rackbook {
@@ -177,15 +178,21 @@ TEST(LightThreshold, DoesNotFallWithMorePrintsThatNeedMoreLight) {
     }
 }
 
-// Three looks: without a prior nothing says how far prints differ, or a curve is certain of what it
-// cannot know.
+// Without a prior, three looks would have nine prints in ten return by a million sunny days, or
+// allow no curve at all.
 TEST(LightThreshold, KeepsThreeLooksFromRunningWild) {
-    const Looks few = {{0, 2}, {0, 4.1}, {3, never}};
-    const LightThreshold found(few, ThresholdModel::logNormal);
-    const Estimate dose = found.quantile_sunnyDays(0.9);
-    EXPECT_GT(dose.low, 2);
-    EXPECT_LT(dose.high, 40);
-    EXPECT_GT(dose.high / dose.low, 3);
+    const Looks few = {{0, 2}, {0, 4.6}, {3, never}};
+    const Looks fewer = {{0, 2}, {0, 4.4}, {3, never}};
+    const ThresholdModel model = ThresholdModel::logNormal;
+    EXPECT_GT(likeliestThreshold(few, model).curve.quantile_sunnyDays(0.9), 1e6);
+    EXPECT_THROW(likeliestThreshold(fewer, model), InputError);
+    for (const Looks& looks : {few, fewer}) {
+        const Estimate dose = LightThreshold(looks, model).quantile_sunnyDays(0.9);
+        EXPECT_GT(dose.low, 2);
+        EXPECT_LT(dose.best, 10);
+        EXPECT_LT(dose.high, 40);
+        EXPECT_GT(dose.high / dose.low, 3);
+    }
 }
 
 TEST(LightThreshold, StaysFiniteWhateverWasSeen) {
