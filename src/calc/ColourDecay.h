@@ -39,7 +39,7 @@ struct ColourDecay {
     // Root of the sum of squares by points − 2.
     double residualSpread_dE00 = notKnown;
     // Where told: the dose that leaves what is wanted, with its interval of 90 %; the high bound
-    // may be infinite.
+    // is infinite where it lies beyond 1e5 times the last reading's dose.
     Estimate enough_sunnyDays;
 };
 
