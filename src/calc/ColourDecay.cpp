@@ -31,7 +31,7 @@ void requireUsable(const DecayQuestion& question) {
                              "it is " + formatShortest(point.fromFinal_dE00) +
                                  " from the final colour after " +
                                  formatShortest(point.dose_sunnyDays) + " sunny days",
-                             "Give two numbers of 0 or more.");
+                             "Give two numbers of 0 or more, at most a thousand million.");
     }
     if (!isNumber(question.wanted_dE00) || question.wanted_dE00 == 0)
         throw InputError("wanted difference", "it is " + formatShortest(question.wanted_dE00),
@@ -102,8 +102,9 @@ public:
         for (auto dose = doses.begin(); std::next(dose) != doses.end(); ++dose)
             gap = std::min(gap, *std::next(dose) - *dose);
         // A fall faster or slower than this is none that the readings could show.
-        m_leastScale_log = std::log(gap / 30);
-        m_greatestScale_log = std::log(1e4 * (m_last - m_first));
+        const double span = std::max(m_last - m_first, 1e-280);
+        m_leastScale_log = std::log(std::max(gap / 30, 1e-6 * span));
+        m_greatestScale_log = std::log(1e4 * span);
         findBest();
     }
 
@@ -124,9 +125,9 @@ public:
         return std::max({t * t * spread, noise * noise, rounding});
     }
 
-    // Of readings that stay the same, at a difference of at least so much.
-    double missOfLevel(double least_dE00) const {
-        const double level = std::max(m_mean_dE00, std::hypot(least_dE00, floor()));
+    // Of readings that stay the same.
+    double missOfNoFall() const {
+        const double level = std::max(m_mean_dE00, floor());
         double sum = 0;
         for (const DecayPoint& point : m_question.points)
             sum += squared(point.fromFinal_dE00 - level);
@@ -182,7 +183,9 @@ private:
             for (int j = 0; j <= tries; ++j) {
                 const std::vector<double> at = {
                     most_log + 1 - 4.0 * i / tries,
-                    m_leastScale_log + (m_greatestScale_log - m_leastScale_log) * j / tries};
+                    std::min(
+                        m_greatestScale_log,
+                        m_leastScale_log + (m_greatestScale_log - m_leastScale_log) * j / tries)};
                 if (search.value(at) < search.value(search.start))
                     search.start = at;
             }
@@ -218,14 +221,14 @@ double edgeBetween(const Fit& fit, double inside, double outside, double most) {
     return inside;
 }
 
-// Pre: the best dose is above 0.
-Estimate enoughBy(const Fit& fit, double wanted_dE00) {
+// Pre: the best dose is above 0, and the readings fall.
+Estimate enoughBy(const Fit& fit) {
     const double most = fit.missOfBest() + fit.allowance();
     Estimate enough;
     enough.best = fit.enoughOfBest();
     enough.low = fit.missThrough(0) <= most ? 0 : edgeBetween(fit, enough.best, 0, most);
-    if (fit.missOfLevel(wanted_dE00) <= most)
-        return enough;
+    // There is an end to it, as readings that stay the same would not do; the search for it has
+    // one too.
     constexpr double farthest = 1e5;  // times the last reading's dose
     for (double step = 0.1 * enough.best; enough.best + step < farthest * fit.last(); step *= 2)
         if (fit.missThrough(enough.best + step) > most) {
@@ -265,10 +268,10 @@ ColourDecay colourDecay(const DecayQuestion& question) {
         decay.answer = DecayAnswer::wantedIsNoise;
     else if (decay.start_dE00 <= question.wanted_dE00)
         decay.answer = DecayAnswer::alreadyBelow;
-    else if (fit.missOfLevel(0) <= fit.missOfBest() + fit.allowance())
+    else if (fit.missOfNoFall() <= fit.missOfBest() + fit.allowance())
         decay.answer = DecayAnswer::noFall;
     else
-        decay.enough_sunnyDays = enoughBy(fit, question.wanted_dE00);
+        decay.enough_sunnyDays = enoughBy(fit);
     return decay;
 }
 

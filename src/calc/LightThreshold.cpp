@@ -6,7 +6,6 @@
 
 #include "base/Error.h"
 #include "base/Numbers.h"
-#include "calc/Minimum.h"
 
 namespace rackbook {
 
@@ -46,67 +45,31 @@ public:
         return m_looks.logLikelihood(curveAt(at)) - 0.5 * (ofMedian * ofMedian + ofWidth * ofWidth);
     }
 
-    Pair peak() const {
-        MinimumQuestion question;
-        question.value = [this](const std::vector<double>& at) {
-            return -logDensity({at[0], at[1]});
-        };
-        layBounds(question);
-        question.start = roughStart(question);
-        question.firstStep = {0.1 * m_prior.medianSpread_log, 0.1 * m_prior.widthSpread_log};
-        question.closeEnough = 1e-6;
-        // The first search may come to rest on a ridge.
-        question.start = minimumNear(question).at;
-        for (double& step : question.firstStep)
-            step *= 0.1;
-        const Minimum found = minimumNear(question);
-        return {found.at[0], found.at[1]};
-    }
-
-private:
-    // The peak lies between the prior's and the looks', give or take.
-    void layBounds(MinimumQuestion& question) const {
-        constexpr double many = 6;
-        double least = std::log(m_prior.median_sunnyDays);
-        double greatest = least;
+    GridQuestion question() const {
+        // The median lies somewhere between the prior's and the looks'.
+        const double prior_log = std::log(m_prior.median_sunnyDays);
+        double least = prior_log;
+        double greatest = prior_log;
         for (const ThresholdLooks::Group& group : m_looks.groups())
             for (const double dose_log : {group.low_log, group.high_log})
                 if (std::isfinite(dose_log)) {
                     least = std::min(least, dose_log);
                     greatest = std::max(greatest, dose_log);
                 }
-        const double beyond = many * m_prior.medianSpread_log;
+        constexpr double many = 7;
         const double width = std::log(m_prior.width_log);
-        const double farWidth = std::log(1 + greatest - least);
-        const double leastWidth =
-            std::min(width - many * m_prior.widthSpread_log, 2 * std::log(leastWidth_log));
-        question.least = {least - beyond, leastWidth};
-        question.greatest = {greatest + beyond,
-                             std::max(width, farWidth) + many * m_prior.widthSpread_log};
+        const double reach = many * m_prior.widthSpread_log;
+        GridQuestion question;
+        question.logDensity = [this](const Pair& at) { return logDensity(at); };
+        // From there no look is so unlikely that it has no logarithm.
+        question.first = greatest;
+        question.firstLength = m_prior.medianSpread_log;
+        question.leastSecond = std::min(width, std::log(leastWidth_log)) - reach;
+        question.greatestSecond = std::max(width, std::log(1 + greatest - least)) + reach;
+        return question;
     }
 
-    std::vector<double> roughStart(const MinimumQuestion& question) const {
-        constexpr int tries = 10;
-        std::vector<double> best = {std::log(m_prior.median_sunnyDays),
-                                    std::log(m_prior.width_log)};
-        double least = question.value(best);
-        const auto across = [&](std::size_t which, int i) {
-            const double from = question.least[which];
-            const double to = question.greatest[which];
-            return std::min(to, from + (to - from) * i / tries);
-        };
-        for (int i = 0; i <= tries; ++i)
-            for (int j = 0; j <= tries; ++j) {
-                const std::vector<double> at = {across(0, i), across(1, j)};
-                const double value = question.value(at);
-                if (value < least) {
-                    least = value;
-                    best = at;
-                }
-            }
-        return best;
-    }
-
+private:
     const ThresholdLooks& m_looks;
     ThresholdModel m_model;
     const ThresholdPrior& m_prior;
@@ -119,14 +82,10 @@ LightThreshold::LightThreshold(const std::vector<ThresholdObservation>& observat
     requireUsable(prior);
     const ThresholdLooks looks(observations);
     const Posterior posterior(looks, model, prior);
-    GridQuestion question;
-    question.logDensity = [&](const Pair& at) { return posterior.logDensity(at); };
-    question.peak = posterior.peak();
-    question.usualStep = {prior.medianSpread_log, prior.widthSpread_log};
-    m_grid = ChanceGrid(question);
+    m_grid = ChanceGrid(posterior.question());
     for (const ChanceGrid::Point& point : m_grid.points())
         m_curves.push_back(posterior.curveAt(point.at));
-    m_curve = posterior.curveAt(question.peak);
+    m_curve = posterior.curveAt(m_grid.peak());
     m_observations = looks.count();
     m_logLikelihood = looks.logLikelihood(m_curve);
 }

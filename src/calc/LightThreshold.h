@@ -23,8 +23,9 @@ struct ThresholdPrior {
 };
 
 // What is likely after the looks: the two parameters together, on a grid, each point by its chance
-// (Bayes). The same for the same observations in any order. Widths below 0.001 are not told apart:
-// no two prints are as alike as that. Doses in sunny days, probabilities 0 … 1.
+// (Bayes); ends of intervals are good to about a hundredth of the interval's length. The same for
+// the same observations in any order. Widths below 0.001 are not told apart: no two prints are as
+// alike as that. Doses in sunny days, probabilities 0 … 1.
 class LightThreshold {
 public:
     // Throws InputError where the prior is not usable, and what ThresholdLooks throws. Without

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <initializer_list>
 
 #include "base/Error.h"
 #include "calc/Minimum.h"

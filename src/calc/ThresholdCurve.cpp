@@ -11,28 +11,38 @@ namespace {
 
 constexpr double pi = 3.14159265358979323846;
 
-// log(1 − exp(−y)), from log y. Below e⁻³⁷ the two logarithms agree to the last digit.
-double logOfOneLessExp(double logOfY) {
-    constexpr double tiny = -37;
-    return logOfY < tiny ? logOfY : std::log(-std::expm1(-std::exp(logOfY)));
+// log(1 − exp(−y)), y above 0.
+double logOfOneLessExp(double y) {
+    return y < 1 ? std::log(-std::expm1(-y)) : std::log1p(-std::exp(-y));
 }
 
-// log Q(z) + z²/2, where Q is the normal distribution's upper tail and z is 0 or more: it varies
-// slowly. Far out by the series of Abramowitz, Stegun 1964, 26.2.12, whose next term is below
-// 1e-13.
-double logTailFactor(double z) {
-    constexpr double far = 30;
-    if (z < far)
-        return std::log(0.5 * std::erfc(z / std::sqrt(2.0))) + 0.5 * z * z;
+// The same from log y. Below e⁻³⁷ the two logarithms agree to the last digit.
+double logOfOneLessExpOf(double logOfY) {
+    constexpr double tiny = -37;
+    return logOfY < tiny ? logOfY : logOfOneLessExp(std::exp(logOfY));
+}
+
+// From here on the normal distribution's upper tail is taken from its series.
+constexpr double far = 30;
+
+// log Q(z) + z²/2 of that tail, for z from `far` on: it varies slowly. Abramowitz, Stegun 1964,
+// 26.2.12; the next term is below 1e-13.
+double logFarTailFactor(double z) {
     const double q = 1 / (z * z);
     const double series = -q * (1 - 3 * q * (1 - 5 * q * (1 - 7 * q * (1 - 9 * q))));
     return std::log1p(series) - std::log(z) - 0.5 * std::log(2 * pi);
 }
 
+double upperTail(double z) {
+    return 0.5 * std::erfc(z / std::sqrt(2.0));
+}
+
 double logNormalTail(double z) {
     if (z < 0)
-        return std::log1p(-0.5 * std::erfc(-z / std::sqrt(2.0)));
-    return std::isinf(z) ? -z : logTailFactor(z) - 0.5 * z * z;
+        return std::log1p(-upperTail(-z));
+    if (z < far)
+        return std::log(upperTail(z));
+    return std::isinf(z) ? -z : logFarTailFactor(z) - 0.5 * z * z;
 }
 
 double logNormalWithin(double z, double step) {
@@ -45,17 +55,23 @@ double logNormalWithin(double z, double step) {
         return logNormalWithin(-(z + step), step);
     const double end = z + step;
     if (z < 0)
-        return std::log1p(-0.5 *
-                          (std::erfc(-z / std::sqrt(2.0)) + std::erfc(end / std::sqrt(2.0))));
-    const double factor = logTailFactor(z);
-    const double ratio = logTailFactor(end) - factor - 0.5 * step * (z + end);
+        return std::log1p(-(upperTail(-z) + upperTail(end)));
+    if (z < far)
+        return std::log(upperTail(z) - upperTail(end));
+    const double factor = logFarTailFactor(z);
+    const double ratio = logFarTailFactor(end) - factor - 0.5 * step * (z + end);
     return factor - 0.5 * z * z + std::log(-std::expm1(ratio));
 }
 
 double logWeibullWithin(double z, double step) {
-    const double logOfGrowth =
+    const double before = std::exp(z);
+    const double growth = before * std::expm1(step);
+    constexpr double least = 1e-300;
+    if (growth > least)
+        return -before + logOfOneLessExp(growth);
+    const double growthOfOne_log =
         step > 1 ? step + std::log1p(-std::exp(-step)) : std::log(std::expm1(step));
-    return -std::exp(z) + logOfOneLessExp(z + logOfGrowth);
+    return -before + logOfOneLessExpOf(z + growthOfOne_log);
 }
 
 // The standard normal quantile by halving, to the last digits.
@@ -125,7 +141,7 @@ double standardShare(ThresholdModel model, double z) {
 }
 
 double logChanceUpTo(ThresholdModel model, double z) {
-    return model == ThresholdModel::weibull ? logOfOneLessExp(z) : logNormalTail(-z);
+    return model == ThresholdModel::weibull ? logOfOneLessExpOf(z) : logNormalTail(-z);
 }
 
 double logChanceAbove(ThresholdModel model, double z) {

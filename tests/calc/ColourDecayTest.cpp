@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <random>
@@ -127,16 +128,18 @@ TEST(ColourDecay, SaysWhatCannotBeTold) {
     EXPECT_EQ(decayOf("0:6;2:3;4:1.5;6:0.8", 0.2, 0.3).answer, DecayAnswer::wantedIsNoise);
 }
 
-// A fall that is told, in readings that do not tell whether it goes on.
-TEST(ColourDecay, HasNoHighBoundWhereReadingsDoNotGiveOne) {
-    const ColourDecay found = decayOf("0:6;0.1:2.4;0.2:1.6;0.3:1.5;0.4:1.5", 1, 0.3);
-    EXPECT_EQ(found.answer, DecayAnswer::told);
-    EXPECT_TRUE(std::isfinite(found.enough_sunnyDays.best));
-    const ColourDecay single = decayOf("0:2.2;1:1.6;2:1.5", 1, 0.2);
-    if (single.answer == DecayAnswer::told)
-        EXPECT_TRUE(std::isinf(single.enough_sunnyDays.high));
-    else
-        EXPECT_EQ(single.answer, DecayAnswer::noFall);
+// The less the noise leaves of a weak fall, the farther away the high bound, until there is no
+// fall.
+TEST(ColourDecay, SaysLessTheNoisierReadingsAre) {
+    double before = 0;
+    for (const double noise_dE00 : {0.1, 0.3, 0.4, 0.43}) {
+        const ColourDecay found = decayOf("0:3.2;1:2.6;2:2.2", 0.9, noise_dE00);
+        EXPECT_EQ(found.answer, DecayAnswer::told);
+        EXPECT_GT(found.enough_sunnyDays.high, before);
+        before = found.enough_sunnyDays.high;
+    }
+    EXPECT_GT(before, 50);
+    EXPECT_EQ(decayOf("0:3.2;1:2.6;2:2.2", 0.9, 0.44).answer, DecayAnswer::noFall);
 }
 
 TEST(ColourDecay, GoesWithTheUnitOfDose) {
@@ -153,6 +156,41 @@ TEST(ColourDecay, GoesWithTheUnitOfDose) {
     }
 }
 
+TEST(ColourDecay, KeepsItsBoundsInOrderWhateverWasRead) {
+    std::mt19937 random(32);
+    std::uniform_real_distribution<double> any(0, 1);
+    int told = 0;
+    for (int i = 0; i < 300; ++i) {
+        DecayQuestion question{{}, 0.2 + 2 * any(random), i % 3 == 0 ? 0 : any(random)};
+        const double unit = std::pow(10, 12 * any(random) - 6);
+        const int readings = 3 + i % 9;
+        for (int k = 0; k < readings; ++k)
+            question.points.push_back({unit * std::floor(8 * any(random)), 9 * any(random)});
+        std::sort(question.points.begin(), question.points.end(),
+                  [](const auto& a, const auto& b) { return a.fromFinal_dE00 > b.fromFinal_dE00; });
+        // Every other set falls with the dose.
+        for (int k = 0; i % 2 == 0 && k < readings; ++k)
+            question.points[static_cast<std::size_t>(k)].dose_sunnyDays = unit * k;
+        const ColourDecay found = colourDecay(question);
+        if (found.answer != DecayAnswer::told)
+            continue;
+        ++told;
+        EXPECT_GE(found.enough_sunnyDays.low, 0);
+        EXPECT_LE(found.enough_sunnyDays.low, found.enough_sunnyDays.best);
+        EXPECT_LE(found.enough_sunnyDays.best, found.enough_sunnyDays.high);
+        EXPECT_GT(found.scale_sunnyDays, 0);
+        EXPECT_GT(found.start_dE00, question.wanted_dE00);
+    }
+    EXPECT_GT(told, 100);
+}
+
+TEST(ColourDecay, StandsExtremeDoses) {
+    for (const char* points :
+         {"0:5;5e-324:3;1e-323:1", "0:5;1e-300:3;1e9:0.2", "1e9:5;999999999:3;999999998:4.5",
+          "1000:5;1000.1:3;1000.2:1.9", "0:1e9;1:1e-9;2:0"})
+        EXPECT_LE(decayOf(points).enough_sunnyDays.low, 2e9) << points;
+}
+
 TEST(ColourDecay, RefusesWhatCannotBe) {
     const double unknown = std::numeric_limits<double>::quiet_NaN();
     const double infinite = std::numeric_limits<double>::infinity();
@@ -161,7 +199,7 @@ TEST(ColourDecay, RefusesWhatCannotBe) {
     };
     EXPECT_EQ(refusal({{{0, 1}, {-1, 2}}, 1, 0.3}),
               "reading 2: it is 2 from the final colour after -1 sunny days. Give two numbers of 0 "
-              "or more.");
+              "or more, at most a thousand million.");
     for (const DecayPoint& wrong :
          {DecayPoint{unknown, 1}, {infinite, 1}, {1, unknown}, {1, -1}, {1, infinite}})
         EXPECT_EQ(refusal({{wrong}, 1, 0.3}).substr(0, 10), "reading 1:");

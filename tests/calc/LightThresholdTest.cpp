@@ -7,6 +7,7 @@
 
 #include "FactRows.h"
 #include "ThresholdFixture.h"
+#include "calc/LikeliestThreshold.h"
 #include "support/MessageOf.h"
 
 namespace rackbook {
@@ -17,11 +18,11 @@ using namespace rackbook::test;
 const ThresholdModel bothModels[] = {ThresholdModel::logNormal, ThresholdModel::weibull};
 constexpr double normal95 = 1.6448536;
 
-// `close` of the logarithm's interval, for doses; of 1 for shares.
+// To 0.004 of the length of the interval, in logarithms.
 void expectDoses(const Estimate& found, const FactRow& row, const std::string& name) {
     const double low = std::log(row.number(name + "5"));
     const double high = std::log(row.number(name + "95"));
-    const double close = 0.01 * (high - low);
+    const double close = 0.004 * (high - low);
     EXPECT_NEAR(std::log(found.low), low, close);
     EXPECT_NEAR(std::log(found.best), std::log(row.number(name + "50")), close);
     EXPECT_NEAR(std::log(found.high), high, close);
@@ -35,9 +36,9 @@ TEST(LightThreshold, AgreesWithAFineGridInAnotherProgram) {
         expectDoses(found.quantile_sunnyDays(0.5), row, "median");
         expectDoses(found.quantile_sunnyDays(0.9), row, "dose");
         const Estimate share = found.probabilityBy(4);
-        EXPECT_NEAR(share.low, row.number("share5"), 5e-3);
-        EXPECT_NEAR(share.best, row.number("share50"), 5e-3);
-        EXPECT_NEAR(share.high, row.number("share95"), 5e-3);
+        EXPECT_NEAR(share.low, row.number("share5"), 2e-3);
+        EXPECT_NEAR(share.best, row.number("share50"), 2e-3);
+        EXPECT_NEAR(share.high, row.number("share95"), 2e-3);
         EXPECT_NEAR(found.predictedBy(4), row.number("predicted"), 5e-4);
     }
 }
@@ -71,17 +72,17 @@ TEST(LightThreshold, HasItsPeakAtTheLikeliestCurveUnderAFlatPrior) {
     }
 }
 
-// Truths drawn from the prior lie in intervals of 80 % in 80 cases of 100, whatever was seen: 600
-// trials, to 2.6 standard errors of that share (0.016).
+// Truths drawn from the prior lie in intervals of 80 % in 80 cases of 100, whatever was seen: 400
+// trials, to 2.5 standard errors of that share (0.02).
 TEST(LightThreshold, HoldsTheTruthAsOftenAsItSays) {
     std::mt19937 random(21);
     std::normal_distribution<double> normal(0, 1);
-    constexpr int trials = 600;
+    constexpr int trials = 400;
     const ThresholdPrior prior;
     for (const ThresholdModel model : bothModels) {
         int medians = 0;
         int highs = 0;
-        int shares = 0;
+        int lows = 0;
         for (int i = 0; i < trials; ++i) {
             const double median_log =
                 std::log(prior.median_sunnyDays) + prior.medianSpread_log * normal(random);
@@ -97,10 +98,25 @@ TEST(LightThreshold, HoldsTheTruthAsOftenAsItSays) {
             };
             medians += holds(found.quantile_sunnyDays(0.5, 0.8), truth.quantile_sunnyDays(0.5));
             highs += holds(found.quantile_sunnyDays(0.9, 0.8), truth.quantile_sunnyDays(0.9));
-            shares += holds(found.probabilityBy(4, 0.8), truth.probabilityBy(4));
+            lows += holds(found.quantile_sunnyDays(0.1, 0.8), truth.quantile_sunnyDays(0.1));
         }
-        for (const int held : {medians, highs, shares})
-            EXPECT_NEAR(held, 0.8 * trials, 0.042 * trials);
+        for (const int held : {lows, medians, highs})
+            EXPECT_NEAR(held, 0.8 * trials, 0.05 * trials);
+    }
+}
+
+// By the dose at the upper end of an interval, the share is at the lower end of its own.
+TEST(LightThreshold, TellsDosesAndSharesAlike) {
+    const Looks looks = {{0, 2}, {1, 5}, {3, never}, {4, 4}};
+    for (const ThresholdModel model : bothModels) {
+        const LightThreshold found(looks, model);
+        for (const double share : {0.1, 0.5, 0.95})
+            for (const double within : {0.5, 0.9, 0.99}) {
+                const Estimate dose = found.quantile_sunnyDays(share, within);
+                EXPECT_NEAR(found.probabilityBy(dose.high, within).low, share, 1e-3);
+                EXPECT_NEAR(found.probabilityBy(dose.best, within).best, share, 1e-3);
+                EXPECT_NEAR(found.probabilityBy(dose.low, within).high, share, 1e-3);
+            }
     }
 }
 
@@ -162,15 +178,21 @@ TEST(LightThreshold, DoesNotFallWithMorePrintsThatNeedMoreLight) {
     }
 }
 
-// Three looks: without a prior nothing says how far prints differ, or a curve is certain of what it
-// cannot know.
+// Without a prior, three looks would have nine prints in ten return by a million sunny days, or
+// allow no curve at all.
 TEST(LightThreshold, KeepsThreeLooksFromRunningWild) {
-    const Looks few = {{0, 2}, {0, 4.1}, {3, never}};
-    const LightThreshold found(few, ThresholdModel::logNormal);
-    const Estimate dose = found.quantile_sunnyDays(0.9);
-    EXPECT_GT(dose.low, 2);
-    EXPECT_LT(dose.high, 40);
-    EXPECT_GT(dose.high / dose.low, 3);
+    const Looks few = {{0, 2}, {0, 4.6}, {3, never}};
+    const Looks fewer = {{0, 2}, {0, 4.4}, {3, never}};
+    const ThresholdModel model = ThresholdModel::logNormal;
+    EXPECT_GT(likeliestThreshold(few, model).curve.quantile_sunnyDays(0.9), 1e6);
+    EXPECT_THROW(likeliestThreshold(fewer, model), InputError);
+    for (const Looks& looks : {few, fewer}) {
+        const Estimate dose = LightThreshold(looks, model).quantile_sunnyDays(0.9);
+        EXPECT_GT(dose.low, 2);
+        EXPECT_LT(dose.best, 10);
+        EXPECT_LT(dose.high, 40);
+        EXPECT_GT(dose.high / dose.low, 3);
+    }
 }
 
 TEST(LightThreshold, StaysFiniteWhateverWasSeen) {
