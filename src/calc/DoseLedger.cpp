@@ -158,11 +158,17 @@ const DoseLedger::PlaceSums& DoseLedger::sumsOf(int place, std::int64_t first, s
     return sums;
 }
 
-LightDose DoseLedger::partOf(int place, CivilMinute minute) {
+// All days before the minute, and the part of its own day that has passed. Of a day that is not
+// known, any part makes the sum not known.
+DoseLedger::DaySum DoseLedger::sumUpTo(int place, const PlaceSums& sums, CivilMinute minute) {
     const std::int64_t day = dayOf(minute);
+    const auto position = static_cast<std::size_t>(day - sums.firstDay);
+    const DaySum& before = sums.upTo[position];
     if (minute == day * minutesPerDay)
-        return {};
-    return scaled(ofDay(place, day), fallenBy(lightAt(place, day), day, minute));
+        return before;
+    const DaySum& after = sums.upTo[position + 1];
+    const double fallen = fallenBy(lightAt(place, day), day, minute);
+    return {sumOf(before.dose, scaled(restOf(after.dose, before.dose), fallen)), after.unknownDays};
 }
 
 LightDose DoseLedger::at(int place, CivilMinute from, CivilMinute to) {
@@ -171,14 +177,13 @@ LightDose DoseLedger::at(int place, CivilMinute from, CivilMinute to) {
     const CivilMinute farthest = to - longest_days * minutesPerDay;
     const bool isOpen = from < farthest;
     from = std::max(from, farthest);
-    const std::int64_t first = dayOf(from);
-    const std::int64_t last = dayOf(to);
-    const PlaceSums& sums = sumsOf(place, first, last);
-    const DaySum& before = sums.upTo[static_cast<std::size_t>(first - sums.firstDay)];
-    const DaySum& until = sums.upTo[static_cast<std::size_t>(last - sums.firstDay)];
-    LightDose dose =
-        restOf(sumOf(until.dose, partOf(place, to)), sumOf(before.dose, partOf(place, from)));
-    if (until.unknownDays > before.unknownDays)
+    const PlaceSums& sums = sumsOf(place, dayOf(from), dayOf(to));
+    const DaySum until = sumUpTo(place, sums, to);
+    const DaySum before = sumUpTo(place, sums, from);
+    LightDose dose = restOf(until.dose, before.dose);
+    const int unknownBefore =
+        sums.upTo[static_cast<std::size_t>(dayOf(from) - sums.firstDay)].unknownDays;
+    if (until.unknownDays > unknownBefore)
         dose.nearUltraviolet_Whm2.best = dose.sunnyDays.best = notKnown;
     if (isOpen && dose.nearUltraviolet_Whm2.high > 0)
         dose.nearUltraviolet_Whm2.high = dose.sunnyDays.high =

@@ -79,7 +79,7 @@ private:
     const PlaceSums& sumsOf(int place, std::int64_t first, std::int64_t last);
     LightDose ofDay(int place, std::int64_t day);
     LightDose ofMeteredDay(int place, std::int64_t day, const std::optional<Light>& light);
-    LightDose partOf(int place, CivilMinute minute);
+    DaySum sumUpTo(int place, const PlaceSums& sums, CivilMinute minute);
     double fallenBy(const std::optional<Light>& light, std::int64_t day, CivilMinute minute);
     bool isAlwaysDark(int place) const;
     LightDose ofStay(const Stay& stay, const TimeSpan& from, const TimeSpan& to, CivilMinute asOf);

@@ -20,7 +20,7 @@ std::string looksWords(std::size_t looks) {
 // Where the wanted light comes from.
 std::string wantedWords(const LightWantedGroup& group, const HouseRules& rules) {
     const std::string half = "half of such prints have their colour back after " +
-                             roughly(group.threshold.quantile_sunnyDays(0.5).best);
+                             roughly(group.chance.doseFor_sunnyDays(0.5));
     const std::size_t looks = group.looks.size();
     if (group.isLearnt)
         return half + ", learnt from " + looksWords(looks) + " in this studio";
@@ -59,8 +59,8 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
         return sentences;
     std::string text = "By estimate its light since is worth " + roughly(row.dose.sunnyDays) +
                        " sunny days hung up out of doors; " + wantedWords(*row.wanted, rules) +
-                       ", so there is " + chanceWords(row.returnedChance) +
-                       " that its has returned.";
+                       ". The chance that the colour of this one is back is " +
+                       chanceWords(row.returnedChance) + ".";
     sentences.push_back(std::move(text));
     const bool tooLittle = stateOf(row, GateKind::dose) == GateState::failed;
     if (tooLittle)

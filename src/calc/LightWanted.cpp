@@ -1,5 +1,6 @@
 #include "calc/LightWanted.h"
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 #include <tuple>
@@ -11,6 +12,8 @@ namespace rackbook {
 namespace {
 
 constexpr double hair = 1e-9;
+// More would hardly narrow a threshold, and the latest are of the inks that are in use.
+constexpr std::size_t mostLooks = 200;
 
 using LikenessKey = std::tuple<int, bool, LightRule, bool, int>;
 
@@ -88,6 +91,9 @@ ThresholdPrior priorOf(const HouseRules& rules) {
 LightWanted::LightWanted(const History& history, const std::vector<PullInk>& inks,
                          const HouseRules& rules, std::vector<ReturnLook> looks)
     : m_looks(std::move(looks)) {
+    std::stable_sort(m_looks.begin(), m_looks.end(), [&](const ReturnLook& a, const ReturnLook& b) {
+        return history.pulls[a.pull].start.earliest < history.pulls[b.pull].start.earliest;
+    });
     const auto enough = static_cast<std::size_t>(rules.value("looksToLearn"));
     // Groups need more looks than there must be at least.
     const bool mayPart = m_looks.size() > enough;
@@ -110,12 +116,13 @@ LightWanted::LightWanted(const History& history, const std::vector<PullInk>& ink
 
 void LightWanted::addGroup(const InkLikeness& alike, const HouseRules& rules) {
     std::vector<std::size_t> its;
+    for (std::size_t i = m_looks.size(); i > 0 && its.size() < mostLooks; --i)
+        if (covers(alike, m_likeness[m_looks[i - 1].pull]))
+            its.push_back(i - 1);
+    std::reverse(its.begin(), its.end());
     std::vector<ThresholdObservation> observations;
-    for (std::size_t i = 0; i < m_looks.size(); ++i)
-        if (covers(alike, m_likeness[m_looks[i].pull])) {
-            its.push_back(i);
-            observations.push_back(m_looks[i].observed);
-        }
+    for (const std::size_t look : its)
+        observations.push_back(m_looks[look].observed);
     LightThreshold threshold(observations, ThresholdModel::logNormal, priorOf(rules));
     ReturnChance chance(threshold);
     const bool isLearnt = static_cast<double>(its.size()) >= rules.value("looksToLearn");

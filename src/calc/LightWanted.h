@@ -33,7 +33,8 @@ ThresholdPrior priorOf(const HouseRules& rules);
 
 class LightWanted {
 public:
-    // From looks at all prints of the book. Throws what LightThreshold throws.
+    // From looks at all prints of the book; of each group the latest 200, by the time of the pull,
+    // are taken. Throws what LightThreshold throws.
     LightWanted(const History& history, const std::vector<PullInk>& inks, const HouseRules& rules,
                 std::vector<ReturnLook> looks);
 

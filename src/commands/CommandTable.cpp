@@ -16,6 +16,7 @@
 #include "commands/Impressions.h"
 #include "commands/Layer.h"
 #include "commands/LightHad.h"
+#include "commands/LightWantedVerb.h"
 #include "commands/List.h"
 #include "commands/Look.h"
 #include "commands/Match.h"
@@ -72,6 +73,7 @@ const std::vector<Command>& commandTable() {
         readyCommand(),
         lightCommand(),
         forecastCommand(),
+        lightWantedCommand(),
         mixAgainCommand(),
         howMuchCommand(),
         auditCommand(),

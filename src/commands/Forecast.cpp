@@ -20,13 +20,16 @@ namespace {
 
 void writeCalendar(CommandContext& context, const std::string& path,
                    const std::vector<CalendarEntry>& entries) {
+    // Beside a report in JSON, what was written is told apart from it.
+    std::ostream& out =
+        context.arguments.has("json") ? context.console.err() : context.console.out();
     if (entries.empty()) {
-        context.console.out() << "\nNothing to be reminded of; no calendar was written.\n";
+        out << "\nNothing to be reminded of; no calendar was written.\n";
         return;
     }
     writeFileSafely(path, calendarText(entries, {"-//Rackbook//Rackbook//EN", nowEpoch_s()}));
-    context.console.out() << "\nWrote " << printable(path) << ": " << entries.size()
-                          << (entries.size() == 1 ? " reminder.\n" : " reminders.\n");
+    out << "\nWrote " << printable(path) << ": " << entries.size()
+        << (entries.size() == 1 ? " reminder.\n" : " reminders.\n");
 }
 
 ExitCode run(CommandContext& context) {
@@ -43,7 +46,7 @@ ExitCode run(CommandContext& context) {
     const std::optional<std::string> place = context.arguments.value("place");
     const ForecastPlan plan = forecastPlanOf(history, labels, readiness, *light.model(), rules,
                                              place ? placePosition(history, *place) : -1);
-    const ForecastFacts facts{history, rules, readiness, plan};
+    const ForecastFacts facts{history, rules, readiness, plan, context.arguments.has("why")};
     const std::optional<std::string> calendar = context.arguments.value("calendar");
     if (context.arguments.has("json"))
         context.console.out() << jsonText(forecastTree(facts));
@@ -74,6 +77,7 @@ Command forecastCommand() {
         valueOption("calendar", "FILE",
                     "Write reminders for looks, and for what is to be brought out, as a calendar "
                     "(iCalendar) that other programs take in."),
+        flagOption("why", "Give the house rules too."),
         valueOption("on", "DATE", "From the end of this day.", "today at the studio")};
     spec.reportsJson = true;
     spec.examples = {{"rackbook forecast --on 2026-03-20", "All that waits for light."},

@@ -11,17 +11,35 @@ namespace rackbook {
 
 namespace {
 
-// Lit, in the studio, and a place of its own light: racks and walls within a room that only have
-// the room's light are tried too, since that is where prints hang.
+// A place to which nothing was moved for two years is given up; one that never held a print is new.
+std::vector<bool> placesInUse(const History& history, CivilMinute asOf) {
+    std::vector<CivilMinute> lastUse(history.places.size(), asOf);
+    std::vector<bool> wasUsed(history.places.size(), false);
+    for (const HistoryMove& move : history.moves) {
+        if (move.to < 0 || move.at.earliest > asOf)
+            continue;
+        const auto to = static_cast<std::size_t>(move.to);
+        lastUse[to] = wasUsed[to] ? std::max(lastUse[to], move.at.latest) : move.at.latest;
+        wasUsed[to] = true;
+    }
+    std::vector<bool> inUse;
+    for (const CivilMinute last : lastUse)
+        inUse.push_back(last + 2 * 366 * minutesPerDay >= asOf);
+    return inUse;
+}
+
+// Racks and walls in the studio that are lit, by their names.
 std::vector<int> litPlaces(const History& history, CivilMinute asOf) {
     const PlaceLight light(history);
+    const std::vector<bool> isInUse = placesInUse(history, asOf);
     std::vector<int> places;
     for (std::size_t i = 0; i < history.places.size(); ++i) {
         const int place = static_cast<int>(i);
         const PlaceKind kind = history.places[i].placeKind;
         const bool holdsPrints =
             kind == PlaceKind::rack || kind == PlaceKind::wall || kind == PlaceKind::other;
-        if (holdsPrints && !light.isOutOfHands(place) && light.at(place, asOf) == LightState::lit)
+        if (holdsPrints && isInUse[i] && !light.isOutOfHands(place) &&
+            light.at(place, asOf) == LightState::lit)
             places.push_back(place);
     }
     std::sort(places.begin(), places.end(), [&](int a, int b) {

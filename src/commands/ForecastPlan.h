@@ -30,8 +30,8 @@ struct ForecastPlan {
     std::size_t notConcerned = 0;  // ready, or not affected
 };
 
-// `onlyPlace`: -1 for all places that are lit on that day and in the studio's hands, at most
-// `mostPlaces` of those that hold prints or have held them lately.
+// `onlyPlace`: -1 for all racks, walls and the like in the studio's hands that are lit on that day
+// and not given up.
 ForecastPlan forecastPlanOf(const History& history, const std::vector<ImpressionLabel>& labels,
                             const Readiness& readiness, const LightModel& model,
                             const HouseRules& rules, int onlyPlace);

@@ -87,7 +87,10 @@ void printForecast(Console& console, const ForecastFacts& facts) {
                            "prints have their colour back, and when most have (" +
                            percentWords(Estimate::exactly(facts.rules.value("returnedChance"))) +
                            "). Whether one is ready, looks decide.");
-    printHouseRules(console, facts.rules, rulesUsed);
+    if (facts.givesRules)
+        printHouseRules(console, facts.rules, rulesUsed);
+    else if (!facts.plan.groups.empty())
+        console.out() << "Judged by the house rules; --why prints them.\n";
 }
 
 Tree forecastTree(const ForecastFacts& facts) {

@@ -12,6 +12,7 @@ struct ForecastFacts {
     const HouseRules& rules;
     const Readiness& readiness;
     const ForecastPlan& plan;
+    bool givesRules = false;
 };
 
 void printForecast(Console& console, const ForecastFacts& facts);

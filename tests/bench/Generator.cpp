@@ -37,13 +37,17 @@ private:
         book.id = "book";
         book.studio = "Measured studio (invented)";
         book.timeZone = "Europe/Copenhagen";
+        book.latitude_deg = 56;
+        book.longitude_deg = 10;
         m_records.emplace_back(book);
         Party maker;
         maker.id = "maker";
         maker.name = "A maker (invented)";
         maker.roles = {PartyRole::maker};
         m_records.emplace_back(maker);
-        makePlace("rack", PlaceKind::rack, LightKind::daylight);
+        for (int i = 0; i < racks; ++i)
+            makePlace("rack-" + std::to_string(i), PlaceKind::rack, LightKind::daylight);
+        makePlace("line", PlaceKind::rack, LightKind::daylight);
         for (int i = 0; i < 20; ++i)
             makePlace("drawer-" + std::to_string(i), PlaceKind::drawer, LightKind::dark);
     }
@@ -55,6 +59,10 @@ private:
         place.placeKind = kind;
         Light light;
         light.lightKind = lightKind;
+        if (lightKind == LightKind::daylight) {
+            light.daylightFactor_pct = between(2, 10);
+            light.directSun = false;
+        }
         place.light = {light};
         m_records.emplace_back(place);
     }
@@ -199,7 +207,11 @@ private:
             m_spoiled.push_back(pull.spoiled.front().id);
         }
         m_now += 180;
-        move(layer + "/hang-" + suffix, pull.impressions, "rack", MoveWhy::hang);
+        // Wet sheets hang on a line for a night, then on a rack.
+        move(layer + "/hang-" + suffix, pull.impressions, "line", MoveWhy::hang);
+        m_now += 900;
+        move(layer + "/rack-" + suffix, pull.impressions,
+             "rack-" + std::to_string(between(0, racks - 1)), MoveWhy::hang);
         m_records.emplace_back(std::move(pull));
     }
 
@@ -215,15 +227,14 @@ private:
     }
 
     void finish() {
+        m_now += between(3, 10) * minutesPerDay;
+        look("early", LookColour::turned);
         m_now += between(10, 40) * minutesPerDay;
-        Look look;
-        look.id = m_code + "/look";
-        look.impressions = {m_printed.front()};
-        look.standsFor.assign(m_printed.begin() + 1, m_printed.end());
-        look.at = EdtfDate::ofMinute(m_now);
-        look.touch = Touch::dry;
-        look.colour = LookColour::trueColour;
-        m_records.emplace_back(std::move(look));
+        look("late", LookColour::trueColour);
+        if (between(0, 1) == 0) {
+            m_now += between(3, 9) * minutesPerDay;
+            look("again", LookColour::trueColour);
+        }
         std::vector<Ref<Impression>> stored(
             m_printed.begin(),
             m_printed.begin() + static_cast<std::ptrdiff_t>(m_printed.size() / 2));
@@ -231,6 +242,19 @@ private:
             move(m_code + "/store", std::move(stored), "drawer-" + std::to_string(between(0, 19)),
                  MoveWhy::store);
     }
+
+    void look(const std::string& when, LookColour colour) {
+        Look look;
+        look.id = m_code + "/look-" + when;
+        look.impressions = {m_printed.front()};
+        look.standsFor.assign(m_printed.begin() + 1, m_printed.end());
+        look.at = EdtfDate::ofMinute(m_now);
+        look.touch = Touch::dry;
+        look.colour = colour;
+        m_records.emplace_back(std::move(look));
+    }
+
+    static constexpr int racks = 6;
 
     int m_left;
     std::mt19937 m_random;
