@@ -68,16 +68,11 @@ public:
         for (std::size_t i = 0; i < m_lines.size(); ++i)
             if (m_shifts[i].size() == 1)
                 m_lines[i].utc_ms = clock_ms(i) - m_shifts[i][0] * ms_min;
-            else if (m_shifts[i].empty())
-                m_findings.refuse({m_lines[i].line, {}},
-                                  "the wall clock never showed this time; it was put forward over "
-                                  "it",
-                                  "Where the logger's clock has no summer time, say its shift from "
-                                  "UTC.",
-                                  m_lines[i].timeText);
         for (std::size_t begin = 0; begin < m_lines.size();) {
             const std::size_t end = endOfNight(begin);
-            if (m_shifts[begin].size() == 2)
+            if (m_shifts[begin].empty())
+                refuseNight(begin, end);
+            else if (m_shifts[begin].size() == 2)
                 settleNight(begin, end);
             begin = end;
         }
@@ -89,10 +84,10 @@ private:
         return to_ms > from_ms && to_ms - from_ms <= m_longest_ms;
     }
 
-    // Behind the last of the lines that lie in the same hour that came twice.
+    // Behind the last of the lines that lie in the same hour that came twice, or never.
     std::size_t endOfNight(std::size_t begin) const {
         std::size_t end = begin + 1;
-        while (end < m_lines.size() && m_shifts[end].size() == 2 &&
+        while (end < m_lines.size() && m_shifts[end].size() != 1 &&
                m_shifts[end] == m_shifts[begin] &&
                std::abs(clock_ms(end) - clock_ms(begin)) < day_ms)
             ++end;
@@ -132,16 +127,25 @@ private:
                 m_lines[i].utc_ms = read_ms(begin, i, readings[0]);
             return;
         }
-        const bool isOne = end - begin == 1;
-        m_findings.refuse(
-            {m_lines[begin].line, {}},
-            "the clock was put back and showed " +
-                (isOne ? "this time twice"
-                       : "the times from here to line " + std::to_string(m_lines[end - 1].line) +
-                             " twice") +
-                ", and the order of the lines does not tell which it is",
-            "Give the log with times in UTC or with their shift, or leave these lines out.",
-            m_lines[begin].timeText);
+        m_findings.refuse({m_lines[begin].line, {}},
+                          "the clock was put back and showed " + timesOf(begin, end) +
+                              " twice, and the order of the lines does not tell which it is",
+                          "Give the log with times in UTC or with their shift, or leave these "
+                          "lines out.",
+                          m_lines[begin].timeText);
+    }
+
+    void refuseNight(std::size_t begin, std::size_t end) {
+        m_findings.refuse({m_lines[begin].line, {}},
+                          "the wall clock was put forward and never showed " + timesOf(begin, end),
+                          "Where the logger's clock has no summer time, say its shift from UTC.",
+                          m_lines[begin].timeText);
+    }
+
+    std::string timesOf(std::size_t begin, std::size_t end) const {
+        return end - begin == 1
+                   ? "this time"
+                   : "the times from here to line " + std::to_string(m_lines[end - 1].line);
     }
 
     std::vector<LogLine>& m_lines;

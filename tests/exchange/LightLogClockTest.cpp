@@ -115,10 +115,13 @@ TEST(LightLogClock, OnTheWallRefusesTheHourThatNeverWas) {
         std::vector<double>({utc_min(3, 29, 0, 50), utc_min(3, 29, 1, 0), utc_min(3, 29, 1, 10)}));
     EXPECT_EQ(
         refusalOfLog(logAt("2026-03-29", {"01:50", "02:00", "02:59:59", "03:00"}), danishWall()),
-        "log:3: the wall clock never showed this time; it was put forward over it (2026-03-29 "
-        "02:00). Where the logger's clock has no summer time, say its shift from UTC.\n"
-        "log:4: the wall clock never showed this time; it was put forward over it (2026-03-29 "
-        "02:59:59). Where the logger's clock has no summer time, say its shift from UTC.");
+        "log:3: the wall clock was put forward and never showed the times from here to line 4 "
+        "(2026-03-29 02:00). Where the logger's clock has no summer time, say its shift from "
+        "UTC.");
+    EXPECT_EQ(
+        refusalOfLog(logAt("2026-03-29", {"01:50", "02:30", "03:00"}), danishWall()),
+        "log:3: the wall clock was put forward and never showed this time (2026-03-29 02:30). "
+        "Where the logger's clock has no summer time, say its shift from UTC.");
     EXPECT_EQ(messageOf<InputError>([] {
                   logOf(logAt("2026-03-29", {"01:50"}),
                         logTerms(LightUnit::lux, LogClock::onWall("Shed/Bench")));
