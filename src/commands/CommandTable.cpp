@@ -8,6 +8,7 @@
 #include "commands/Characterise.h"
 #include "commands/Colour.h"
 #include "commands/Cost.h"
+#include "commands/Drawers.h"
 #include "commands/Edition.h"
 #include "commands/Enter.h"
 #include "commands/Hang.h"
@@ -71,6 +72,7 @@ const std::vector<Command>& commandTable() {
         writeOutCommand(),
         // Questions
         readyCommand(),
+        drawersCommand(),
         lightCommand(),
         forecastCommand(),
         lightWantedCommand(),

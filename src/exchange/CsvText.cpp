@@ -15,8 +15,8 @@ std::string_view withoutMark(std::string_view text) {
 
 class CsvReader {
 public:
-    CsvReader(std::string_view text, char separator, const std::string& file)
-        : m_text(withoutMark(text)), m_separator(separator), m_file(file) {}
+    CsvReader(std::string_view text, char separator, const std::string& file, int firstLine)
+        : m_text(withoutMark(text)), m_separator(separator), m_file(file), m_line(firstLine) {}
 
     std::vector<CsvRow> rows() {
         std::vector<CsvRow> rows;
@@ -91,14 +91,15 @@ private:
     std::string_view m_text;
     char m_separator;
     const std::string& m_file;
+    int m_line;
     std::size_t m_at = 0;
-    int m_line = 1;
 };
 
 }  // namespace
 
-std::vector<CsvRow> csvRows(std::string_view text, char separator, const std::string& file) {
-    return CsvReader(text, separator, file).rows();
+std::vector<CsvRow> csvRows(std::string_view text, char separator, const std::string& file,
+                            int firstLine) {
+    return CsvReader(text, separator, file, firstLine).rows();
 }
 
 char csvSeparatorOf(std::string_view text) {

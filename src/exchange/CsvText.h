@@ -18,7 +18,9 @@ struct CsvRow {
 // order mark at the beginning is left out. Throws InputError naming `file` and the line where a
 // quote stands inside an unquoted field, something follows a closing quote, or a quote is never
 // closed.
-std::vector<CsvRow> csvRows(std::string_view text, char separator, const std::string& file);
+// `firstLine` is the line of the file that the text begins with.
+std::vector<CsvRow> csvRows(std::string_view text, char separator, const std::string& file,
+                            int firstLine = 1);
 
 // The tab where the first line has one outside quotes, else the semicolon, else the comma.
 char csvSeparatorOf(std::string_view text);

@@ -88,6 +88,9 @@ const std::vector<HouseRuleDefault>& houseRuleDefaults() {
         {"openedLifeTube_days", 1825, 1, 36500, "days",
          "how long a tube, a cartridge or a bottle keeps once it is opened", Origin::commonPractice,
          "our guess, no source: set what the studio finds"},
+        {"airing_days", 30, 1, 3650, "days",
+         "what is still at risk in a drawer is aired after so many days in the dark",
+         Origin::commonPractice, "our guess, no source"},
     };
     return rules;
 }

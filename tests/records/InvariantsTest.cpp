@@ -45,7 +45,7 @@ TEST(Invariants, OfHouseRules) {
               "heapLifeWithDrier_h, heapLifeWithoutDrier_h, colourTolerance_dE00, "
               "filmWeightUncertainty, surfaceOuterReflection, surfaceInnerReflection, "
               "skySunnyShare, skyOvercastShare, "
-              "openedLifeTin_days or openedLifeTube_days.");
+              "openedLifeTin_days, openedLifeTube_days or airing_days.");
     EXPECT_EQ(complaints<Book>([](Book& r) {
                   r.houseRules = {{"lightDays", 14, {}, {}}, {"lightDays", 21, {}, {}}};
               }),
