@@ -112,7 +112,14 @@ void Assessment::fillDose(ReadinessRow& row, CivilMinute until) const {
     row.dose = m_model->ledger.sumSince(m_stays, row.pulled, until);
     row.wanted =
         &m_model->wanted.groupFor(m_model->wanted.likenessOf(static_cast<std::uint32_t>(row.pull)));
-    row.returnedChance = LightWanted::chanceBy(*row.wanted, row.dose.sunnyDays);
+    if (row.looks.any && row.looks.last != LookColour::trueColour)
+        row.notYet_sunnyDays =
+            m_model->ledger
+                .sumSince(m_stays, row.pulled,
+                          m_history.looks[static_cast<std::size_t>(row.colourLook)].at.latest)
+                .sunnyDays;
+    row.returnedChance =
+        LightWanted::chanceBy(*row.wanted, row.dose.sunnyDays, row.notYet_sunnyDays);
 }
 
 // Only looks that were certainly made after the pull speak for it.

@@ -38,6 +38,13 @@ std::string chanceWords(double chance) {
     return "about " + percentWords(Estimate::exactly(std::round(chance * 100) / 100));
 }
 
+std::string sinceLookWords(const ReadinessRow& row, const History& history) {
+    if (!row.looks.any || row.looks.last == LookColour::trueColour)
+        return "";
+    return ", which it was not at the look " +
+           dayWords(history.looks[static_cast<std::size_t>(row.colourLook)].at) + ",";
+}
+
 std::string forecastWords(const LightForecast& forecast) {
     const auto day = [](std::int64_t days) { return formatDay(days * minutesPerDay); };
     if (!forecast.early)
@@ -57,11 +64,15 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
     std::vector<std::string> sentences;
     if (!row.asksDose || row.pull < 0 || std::isnan(row.returnedChance))
         return sentences;
-    std::string text = "By estimate its light since is worth " + roughly(row.dose.sunnyDays) +
-                       " sunny days hung up out of doors; " + wantedWords(*row.wanted, rules) +
-                       ". The chance that the colour of this one is back is " +
-                       chanceWords(row.returnedChance) + ".";
-    sentences.push_back(std::move(text));
+    const std::string had = "By estimate its light since is worth " + roughly(row.dose.sunnyDays) +
+                            " sunny days hung up out of doors";
+    // Of what is ready, looks have told already.
+    if (row.verdict == Verdict::ready)
+        return {had + "."};
+    sentences.push_back(had + "; " + wantedWords(*row.wanted, rules) +
+                        ". The chance that the colour of this one is back" +
+                        sinceLookWords(row, history) + " is " + chanceWords(row.returnedChance) +
+                        ".");
     const bool tooLittle = stateOf(row, GateKind::dose) == GateState::failed;
     if (tooLittle)
         sentences.push_back(
@@ -76,6 +87,10 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
 }
 
 std::vector<std::string> colourLookReasons(const ReadinessRow& row, const HouseRules& rules) {
+    if (row.colourLook >= 0 && row.looks.foundTrue > 1 &&
+        stateOf(row, GateKind::colour) == GateState::passed)
+        return {"It is one of " + looksWords(static_cast<std::size_t>(row.looks.foundTrue)) +
+                " that found the colour true."};
     if (row.colourLook < 0 || stateOf(row, GateKind::colour) != GateState::open)
         return {};
     if (row.looks.foundTrue == 0)

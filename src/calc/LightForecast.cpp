@@ -39,8 +39,8 @@ private:
     double chanceAfter(std::int64_t days) const {
         const Estimate more =
             m_model.ledger.at(m_place, m_from, m_from + days * minutesPerDay).sunnyDays;
-        const double chance =
-            LightWanted::chanceBy(*m_row.wanted, sumOf(m_row.dose.sunnyDays, more));
+        const double chance = LightWanted::chanceBy(
+            *m_row.wanted, sumOf(m_row.dose.sunnyDays, more), m_row.notYet_sunnyDays);
         return std::isnan(chance) ? 0 : chance;
     }
 

@@ -138,10 +138,17 @@ const LightWantedGroup& LightWanted::groupFor(const InkLikeness& full) const {
     return m_groups[best];
 }
 
-double LightWanted::chanceBy(const LightWantedGroup& group, const Estimate& dose_sunnyDays) {
-    if (group.isLearnt && dose_sunnyDays.isKnown())
-        return group.chance.by(dose_sunnyDays.best);
-    return group.chance.by(dose_sunnyDays);
+double LightWanted::chanceBy(const LightWantedGroup& group, const Estimate& dose_sunnyDays,
+                             const Estimate& notYet_sunnyDays) {
+    const auto by = [&](const Estimate& dose) {
+        return group.isLearnt && dose.isKnown() ? group.chance.by(dose.best)
+                                                : group.chance.by(dose);
+    };
+    const double whole = by(dose_sunnyDays);
+    const double before = by(notYet_sunnyDays);
+    if (!(before > 0))
+        return whole;
+    return before < 1 ? std::max(0.0, (whole - before) / (1 - before)) : 0;
 }
 
 }  // namespace rackbook

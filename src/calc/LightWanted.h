@@ -46,9 +46,13 @@ public:
     const LightWantedGroup& groupFor(const InkLikeness& full) const;
     InkLikeness likenessOf(std::uint32_t pull) const { return m_likeness[pull]; }
 
-    // Chance that the colour has returned. What is wrong with the doses of a place was wrong in the
-    // looks too, so that of learnt groups only the best value of the dose is taken.
-    static double chanceBy(const LightWantedGroup& group, const Estimate& dose_sunnyDays);
+    // Chance that the colour has returned, of a print of which a look at the dose `notYet` said
+    // that it had not (best 0 where there was none). Without a best value of the dose notKnown, as
+    // ReturnChance has it; 0 where more light came only after a look at next to all. What is wrong
+    // with the doses of a place was wrong in the looks too, so that of learnt groups only the best
+    // value of the dose is taken.
+    static double chanceBy(const LightWantedGroup& group, const Estimate& dose_sunnyDays,
+                           const Estimate& notYet_sunnyDays);
 
 private:
     void addGroup(const InkLikeness& alike, const HouseRules& rules);

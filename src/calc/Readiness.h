@@ -86,7 +86,9 @@ struct ReadinessRow {
     // Where the studio's light can be estimated.
     bool asksDose = false;
     LightDose dose;  // since that pull
-    double returnedChance = notKnown;
+    // Up to the last look, where that found the colour not true.
+    Estimate notYet_sunnyDays = Estimate::exactly(0);
+    double returnedChance = notKnown;          // by dose and notYet_sunnyDays
     const LightWantedGroup* wanted = nullptr;  // the inks alike; lives as long as the model
     bool hasForecast = false;                  // more light is wanted, and it hangs in light
     LightForecast forecast;                    // at the place where it is

@@ -150,10 +150,20 @@ void addImpressions(Flow& flow, const Content& content) {
     addReasons(flow, content);
 }
 
+// The label that gives a rule's unit, where it is not a share.
+const char* unitLabel(const std::string& unit) {
+    if (unit == "sunny days")
+        return "rules.sunnyDays";
+    if (unit == "looks")
+        return "rules.looks";
+    return unit == "times" ? "rules.times" : "rules.days";
+}
+
 std::string ruleValue(const RuleInForce& rule, const SheetWords& words) {
-    return rule.unit == "share"
-               ? formatShortest(rule.value * 100) + " %"
-               : words.filled("rules.days", {{"days", formatShortest(rule.value)}});
+    if (rule.unit == "share")
+        return formatShortest(rule.value * 100) + " %";
+    const std::string value = formatShortest(rule.value);
+    return words.filled(unitLabel(rule.unit), {{"days", value}, {"value", value}});
 }
 
 void addRules(Flow& flow, const Content& content) {
@@ -238,6 +248,9 @@ TemplateRules readinessSheetRules() {
                             "rules.rule",
                             "rules.value",
                             "rules.days",
+                            "rules.sunnyDays",
+                            "rules.looks",
+                            "rules.times",
                             "rules.origin",
                             "rules.note"})
         rules.labels.push_back(key);
