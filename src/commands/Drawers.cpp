@@ -30,7 +30,7 @@ ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
-    const History history = historyIn(book);
+    const History history = judgedHistoryIn(book, {}, rules);
     const std::optional<std::string> place = context.arguments.value("place");
     const int within = place ? placePosition(history, *place) : -1;
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);

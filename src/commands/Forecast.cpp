@@ -5,6 +5,7 @@
 #include "base/Files.h"
 #include "base/Text.h"
 #include "commands/BookAccess.h"
+#include "commands/CommandTable.h"
 #include "commands/ForecastCalendar.h"
 #include "commands/ForecastReport.h"
 #include "commands/LightOfStudio.h"
@@ -27,7 +28,9 @@ void writeCalendar(CommandContext& context, const std::string& path,
         out << "\nNothing to be reminded of; no calendar was written.\n";
         return;
     }
-    writeFileSafely(path, calendarText(entries, {"-//Rackbook//Rackbook//EN", nowEpoch_s()}));
+    const std::string productId = std::string("-//Rackbook//Rackbook ") + programVersion + "//EN";
+    writeFileSafely(path, calendarText(entries, {"-//Rackbook//Rackbook " RACKBOOK_VERSION "//EN",
+                                                 nowEpoch_s()}));
     out << "\nWrote " << printable(path) << ": " << entries.size()
         << (entries.size() == 1 ? " reminder.\n" : " reminders.\n");
 }
@@ -38,7 +41,8 @@ ExitCode run(CommandContext& context) {
     const HouseRules rules(studio.houseRules);
     requireStudioPlace(studio);
     const std::optional<std::string> sheets = context.arguments.value("sheets");
-    const History history = historyIn(book, sheets ? filterNamed(book, *sheets) : HistoryFilter{});
+    const History history =
+        judgedHistoryIn(book, sheets ? filterNamed(book, *sheets) : HistoryFilter{}, rules);
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const CivilMinute asOf = asOfDay(context, studio);
     const StudioLight light = learntLightOf(book, studio, rules, history, !sheets, asOf);

@@ -41,7 +41,8 @@ ExitCode run(CommandContext& context) {
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
     requireStudioPlace(studio);
-    const History history = historyIn(book, filterNamed(book, context.arguments.text("sheets")));
+    const History history =
+        judgedHistoryIn(book, filterNamed(book, context.arguments.text("sheets")), rules);
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const CivilMinute asOf = asOfDay(context, studio);
     StudioLight light = learntLightOf(book, studio, rules, history, false, asOf);

@@ -1,9 +1,22 @@
 #include "commands/LightOfStudio.h"
 
-#include "store/HistoryQuery.h"
+#include <algorithm>
+
+#include "calc/ReadingAgreement.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
+
+History judgedHistoryIn(const BookFile& book, const HistoryFilter& filter,
+                        const HouseRules& rules) {
+    History history = historyIn(book, filter);
+    const std::vector<Look> looks = allOf<Look>(book);
+    const bool anyReading = std::any_of(looks.begin(), looks.end(),
+                                        [](const Look& look) { return look.reading.has_value(); });
+    if (anyReading)
+        markReadingAgreement(history, looks, allOf<Reading>(book), allOf<Impression>(book), rules);
+    return history;
+}
 
 StudioLight lightOfStudio(const BookFile& book, const Book& studio, const HouseRules& rules) {
     return StudioLight(studio, rules, allOf<Place>(book), allOf<Weather>(book),

@@ -3,8 +3,13 @@
 
 #include "calc/StudioLight.h"
 #include "store/BookFile.h"
+#include "store/HistoryQuery.h"
 
 namespace rackbook {
+
+// The history to judge readiness by: as historyIn gives it, with what readings at looks say of the
+// colour.
+History judgedHistoryIn(const BookFile& book, const HistoryFilter& filter, const HouseRules& rules);
 
 // Its places, skies and meterings; nothing learnt yet.
 StudioLight lightOfStudio(const BookFile& book, const Book& studio, const HouseRules& rules);

@@ -56,7 +56,7 @@ ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
-    const History history = historyIn(book, filterOf(context, book));
+    const History history = judgedHistoryIn(book, filterOf(context, book), rules);
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const CivilMinute asOf = asOfDay(context, studio);
     const bool isWhole = !context.arguments.has("sheets");

@@ -2,7 +2,7 @@
 
 #include "base/Ranges.h"
 #include "calc/Readiness.h"
-#include "store/HistoryQuery.h"
+#include "commands/LightOfStudio.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -13,11 +13,11 @@ void warnOfStoredEarly(Console& console, const BookFile& book,
     filter.impressions.emplace();
     for (const Impression& sheet : sheets)
         filter.impressions->push_back(sheet.id);
-    const History history = historyIn(book, filter);
     const HouseRules rules(bookRecordOf(book).houseRules);
+    const History history = judgedHistoryIn(book, filter, rules);
     std::vector<int> numbers;
-    // By days and looks alone: what the estimate of light adds would want all looks of the book, and
-    // this comes after every move.
+    // By days and looks alone: what the estimate of light adds would want all looks of the book,
+    // and this comes after every move.
     for (const ReadinessRow& row : readinessOf(history, rules, asOf).rows)
         if (row.putAwayEarly && row.verdict != Verdict::ready && row.lightNow != LightState::lit)
             numbers.push_back(

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calc/HistoryOf.h"
+#include "calc/ReadingAgreement.h"
 
 namespace rackbook {
 
@@ -40,6 +41,8 @@ ReadinessFacts readinessFactsOf(const RecordSet& records, const ReadinessQuestio
         facts.rules = HouseRules(records.of<Book>().front().houseRules);
     }
     facts.history = historyOf(records);
+    markReadingAgreement(facts.history, records.of<Look>(), records.of<Reading>(),
+                         records.of<Impression>(), facts.rules);
     if (!question.namesHolders)
         hideHolders(facts.history, question);
     for (const Edition& edition : records.of<Edition>())
