@@ -29,8 +29,7 @@ void writeCalendar(CommandContext& context, const std::string& path,
         return;
     }
     const std::string productId = std::string("-//Rackbook//Rackbook ") + programVersion + "//EN";
-    writeFileSafely(path, calendarText(entries, {"-//Rackbook//Rackbook " RACKBOOK_VERSION "//EN",
-                                                 nowEpoch_s()}));
+    writeFileSafely(path, calendarText(entries, {productId, nowEpoch_s()}));
     out << "\nWrote " << printable(path) << ": " << entries.size()
         << (entries.size() == 1 ? " reminder.\n" : " reminders.\n");
 }
