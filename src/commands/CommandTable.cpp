@@ -11,8 +11,8 @@
 #include "commands/Drawers.h"
 #include "commands/Edition.h"
 #include "commands/Enter.h"
-#include "commands/Hang.h"
 #include "commands/Forecast.h"
+#include "commands/Hang.h"
 #include "commands/HowMuch.h"
 #include "commands/Impressions.h"
 #include "commands/Layer.h"
@@ -36,6 +36,7 @@
 #include "commands/StockTake.h"
 #include "commands/Strike.h"
 #include "commands/TakeIn.h"
+#include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
 #include "commands/Trace.h"
 #include "commands/Verify.h"
@@ -69,6 +70,7 @@ const std::vector<Command>& commandTable() {
         // Record files
         takeInCommand(),
         takeReadingsCommand(),
+        takeLightLogCommand(),
         writeOutCommand(),
         // Questions
         readyCommand(),

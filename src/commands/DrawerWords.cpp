@@ -105,8 +105,8 @@ std::string touchWords(const DrawersFacts& facts, const LyingPrint& print) {
 
 std::string softWords(const DrawersFacts& facts, const PutAwaySoft& soft) {
     const bool many = soft.impressions.size() > 1;
-    std::string words = printNames(facts, soft.impressions) + ": put " +
-                        "there " + dayWords(soft.putAway);
+    std::string words =
+        printNames(facts, soft.impressions) + ": put " + "there " + dayWords(soft.putAway);
     words += soft.isInterleaved ? ", interleaved, " : ", not interleaved, ";
     if (soft.touchLook < 0)
         words += "and no look says how the ink felt then.";

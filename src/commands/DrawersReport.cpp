@@ -63,7 +63,7 @@ void printOverview(Console& console, const DrawersFacts& facts) {
                  {"at risk"},
                  {"which"},
                  {"verdict"},
-                 {"in the dark since"},
+                 {"dark since"},
                  {"to be aired"}});
     std::vector<std::string> empty;
     for (const DrawerContents& drawer : facts.plan.drawers) {
@@ -82,7 +82,7 @@ void printDetail(Console& console, const DrawersFacts& facts, const DrawerConten
     Table table({{"impression"},
                  {"verdict"},
                  {"there since"},
-                 {"in the dark since"},
+                 {"dark since"},
                  {"to be aired"},
                  {"interleaved"},
                  {"felt then"}});
@@ -132,11 +132,11 @@ void printSum(Console& console, const DrawersFacts& facts) {
                     ? 1
                     : 0;
         }
-    std::string text = "On " + formatDay(facts.readiness.asOf) + ": of " + std::to_string(lying) +
-                       (lying == 1 ? " impression " : " impressions ") + std::to_string(atRisk) +
-                       (atRisk == 1 ? " is" : " are") + " at risk";
+    std::string text = "On " + formatDay(facts.readiness.asOf) + ": " + std::to_string(atRisk) +
+                       " of " + std::to_string(lying) +
+                       (lying == 1 ? " impression is at risk" : " impressions are at risk");
     if (atRisk > 0)
-        text += ", and airing is due for " + (due == 0 ? "none" : std::to_string(due));
+        text += "; airing is due for " + (due == 0 ? "none yet" : std::to_string(due) + " of them");
     text += ".";
     if (atRisk > 0)
         text +=
