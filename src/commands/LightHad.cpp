@@ -47,7 +47,8 @@ ExitCode run(CommandContext& context) {
     const CivilMinute asOf = asOfDay(context, studio);
     StudioLight light = learntLightOf(book, studio, rules, history, false, asOf);
     const Readiness readiness = readinessOf(history, rules, asOf, light.model());
-    LightFacts facts{history, labels, rules, readiness, light.ledger(), {}, {}};
+    LightFacts facts{
+        history, labels, rules, readiness, light.ledger(), context.arguments.has("why"), {}, {}};
     Progress progress(context.console, "Light", readiness.rows.size());
     std::vector<Stay> stays;
     for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
@@ -86,7 +87,8 @@ Command lightCommand() {
         "SHEETS is an edition's code, a code with working numbers such as TIDE:1-12,15, or ids of "
         "impressions with commas between. Of one impression, every stay and every layer is shown.";
     spec.positionals = {{"sheets", "Which impressions."}};
-    spec.options = {valueOption("on", "DATE", "Up to the end of this day.", "today at the studio")};
+    spec.options = {flagOption("why", "Give the house rules too."),
+                    valueOption("on", "DATE", "Up to the end of this day.", "today at the studio")};
     spec.reportsJson = true;
     spec.examples = {{"rackbook light EEL --on 2026-03-20", "All that is kept of an edition."},
                      {"rackbook light EEL:26 --on 2026-03-20", "One print, stay by stay."}};

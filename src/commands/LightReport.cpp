@@ -51,7 +51,10 @@ public:
             "what is wrong with the one is wrong with the other. What glass lets through is usual "
             "for its kind where it is not recorded. Whether a print is ready, rackbook ready "
             "says.");
-        printHouseRules(m_console, m_facts.rules, rulesUsed);
+        if (m_facts.givesRules)
+            printHouseRules(m_console, m_facts.rules, rulesUsed);
+        else
+            m_console.out() << "Reckoned by the house rules; --why prints them.\n";
     }
 
 private:

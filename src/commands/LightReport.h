@@ -30,6 +30,7 @@ struct LightFacts {
     const HouseRules& rules;
     const Readiness& readiness;
     DoseLedger& ledger;
+    bool givesRules = false;
     std::vector<LightHad> impressions;  // with an extender-rich layer
     std::vector<LightHad> notAffected;  // without
 };

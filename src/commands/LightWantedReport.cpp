@@ -75,7 +75,10 @@ public:
             "ultraviolet since the last extender-rich layer. A threshold is taken to be log-normal "
             "from print to print; while little is known, the house rules weigh in, the less the "
             "more looks there are. Prints that hung and were looked at together count once.");
-        printHouseRules(m_console, m_facts.rules, rulesUsed);
+        if (m_facts.givesRules)
+            printHouseRules(m_console, m_facts.rules, rulesUsed);
+        else
+            m_console.out() << "Reckoned by the house rules; --why prints them.\n";
     }
 
 private:

@@ -19,6 +19,7 @@ struct LightWantedFacts {
     CivilMinute asOf = 0;
     const LightWanted& wanted;
     const std::vector<ReadingDecay>& decays;
+    bool givesRules = false;
 };
 
 void printLightWanted(Console& console, const LightWantedFacts& facts);

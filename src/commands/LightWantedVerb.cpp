@@ -27,7 +27,8 @@ ExitCode run(CommandContext& context) {
         lotIds.push_back(lot.id);
     const std::vector<ReadingDecay> decays = readingDecaysOf(
         history, labels, model.inks, allOf<Reading>(book), rules, light.ledger(), asOf);
-    const LightWantedFacts facts{history, labels, lotIds, rules, asOf, model.wanted, decays};
+    const LightWantedFacts facts{history, labels,       lotIds, rules,
+                                 asOf,    model.wanted, decays, context.arguments.has("why")};
     if (context.arguments.has("json"))
         context.console.out() << jsonText(lightWantedTree(facts));
     else
@@ -49,7 +50,8 @@ Command lightWantedCommand() {
         "and, where there are enough looks, by base, drier and share of base. The readiness check "
         "and the forecast use it. Readings of one print over time show how its colour nears the "
         "last one.";
-    spec.options = {valueOption("on", "DATE", "Up to the end of this day.", "today at the studio")};
+    spec.options = {flagOption("why", "Give the house rules too."),
+                    valueOption("on", "DATE", "Up to the end of this day.", "today at the studio")};
     spec.reportsJson = true;
     spec.examples = {{"rackbook light-wanted --on 2026-03-20", "What was learnt by then."}};
     return {spec, run};
