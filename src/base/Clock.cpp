@@ -59,10 +59,24 @@ ZoneShifts zoneShiftsOf(const std::string& timeZone) {
     const QDateTime first(QDate(1850, 1, 1), QTime(0, 0), Qt::UTC);
     const QDateTime last(QDate(2150, 1, 1), QTime(0, 0), Qt::UTC);
     std::vector<ZoneShift> shifts = {{beginningOfTime, zone.offsetFromUtc(first) / 60}};
-    for (const QTimeZone::OffsetData& change : zone.transitions(first, last)) {
+    const auto add = [&shifts](const QTimeZone::OffsetData& change) {
         const int east_min = change.offsetFromUtc / 60;
         if (east_min != shifts.back().east_min)
             shifts.push_back({change.atUtc.toSecsSinceEpoch() / 60, east_min});
+    };
+    QDateTime listed = first;
+    for (const QTimeZone::OffsetData& change : zone.transitions(first, last)) {
+        add(change);
+        listed = change.atUtc;
+    }
+    // The list ends in 2037; from there on changes follow a rule and are told one by one. Asked at
+    // the very last of the list, Qt 5 knows of none after it.
+    for (QDateTime from = listed.addDays(1); from < last;) {
+        const QTimeZone::OffsetData next = zone.nextTransition(from);
+        if (!next.atUtc.isValid() || next.atUtc <= from || next.atUtc >= last)
+            break;
+        add(next);
+        from = next.atUtc;
     }
     return ZoneShifts(std::move(shifts));
 }

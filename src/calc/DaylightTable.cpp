@@ -74,8 +74,10 @@ DayLight DaylightTable::reckon(const Oktas& oktas, std::int64_t day) const {
         double fallen = 0;
         for (std::size_t hour = 0; hour < DayLight::hours; ++hour) {
             fallen += ofHour[plane][hour];
-            sums.fallenBy[plane][hour] = static_cast<float>(whole > 0 ? fallen / whole : 1);
+            sums.fallenBy[plane][hour] =
+                static_cast<float>(whole > 0 ? std::min(1.0, fallen / whole) : 1);
         }
+        sums.fallenBy[plane].back() = 1;
     }
     return sums;
 }

@@ -96,13 +96,16 @@ bool DoseLedger::isAlwaysDark(int place) const {
            });
 }
 
-// Noon of mean solar time may lie hours from noon on the clock.
+// Noon of mean solar time may lie hours from noon on the clock. East of the date line clocks stand
+// a day ahead of the sun: the day's sun is the one that shines in it.
 double DoseLedger::fallenBy(const std::optional<Light>& light, std::int64_t day,
                             CivilMinute minute) {
-    const double solar = static_cast<double>(m_records.clocks.utcOf(minute)) +
-                         4 * m_ultraviolet.studio().longitude_deg -
-                         static_cast<double>(day * minutesPerDay);
-    return m_ultraviolet.fallenBy(light, day, solar);
+    const double ahead_min =
+        std::remainder(static_cast<double>(m_records.clocks.utcOf(minute) - minute) +
+                           4 * m_ultraviolet.studio().longitude_deg,
+                       static_cast<double>(minutesPerDay));
+    return m_ultraviolet.fallenBy(light, day,
+                                  static_cast<double>(minute - day * minutesPerDay) + ahead_min);
 }
 
 // What was metered, and of the rest of the day the estimate.

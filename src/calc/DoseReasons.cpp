@@ -98,11 +98,11 @@ std::vector<std::string> colourLookReasons(const ReadinessRow& row, const HouseR
             "That was too early to tell: fresh ink looks true before it turns. Look again "
             "after its days in light."};
     const double apart_days = rules.value("colourLooksApart_days");
+    // Looks are held against each other by days.
     const CivilMinute from =
-        row.lastTrueLook +
-        static_cast<CivilMinute>(apart_days * static_cast<double>(minutesPerDay));
+        row.lastTrueLook + static_cast<CivilMinute>(std::ceil(apart_days)) * minutesPerDay;
     return {"The studio wants " + std::to_string(row.looks.wanted) + " looks that find it true, " +
-            formatShortest(apart_days) + " days apart or more; " +
+            formatShortest(apart_days) + (apart_days == 1 ? " day" : " days") + " apart or more; " +
             std::to_string(row.looks.foundTrue) + " so far. The next may be made from " +
             formatDay(from) + " on."};
 }

@@ -140,9 +140,12 @@ DayLight PlaceUltraviolet::mixedDay(const SkyShares& skies, std::int64_t day) {
                     static_cast<float>(part.best) * one.fallenBy[plane][hour];
         }
     }
-    for (std::size_t plane = 0; plane < dayPlanes; ++plane)
+    for (std::size_t plane = 0; plane < dayPlanes; ++plane) {
         for (float& share : mixed.fallenBy[plane])
-            share = fallen[plane] > 0 ? share / static_cast<float>(fallen[plane]) : 1;
+            share =
+                fallen[plane] > 0 ? std::min(1.0F, share / static_cast<float>(fallen[plane])) : 1;
+        mixed.fallenBy[plane].back() = 1;
+    }
     return mixed;
 }
 

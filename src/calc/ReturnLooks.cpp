@@ -111,8 +111,9 @@ private:
         // NaN fails the comparison.
         if (saysNothing || !(observed.low_sunnyDays < observed.high_sunnyDays))
             return;
-        const auto key = std::make_tuple(found.pull, found.notYetLook, found.trueLook,
-                                         observed.low_sunnyDays, observed.high_sunnyDays);
+        // Not by the looks: those of one batch may stand in a record for each print.
+        const auto key =
+            std::make_tuple(found.pull, observed.low_sunnyDays, observed.high_sunnyDays);
         const auto known = m_positions.find(key);
         if (known != m_positions.end()) {
             m_found[known->second].impressions.push_back(impression);
@@ -135,7 +136,7 @@ private:
     CivilMinute m_asOf;
     std::vector<std::uint32_t> m_looks;
     std::vector<Stay> m_stays;
-    std::map<std::tuple<std::uint32_t, int, int, double, double>, std::size_t> m_positions;
+    std::map<std::tuple<std::uint32_t, double, double>, std::size_t> m_positions;
     std::vector<ReturnLook> m_found;
 };
 

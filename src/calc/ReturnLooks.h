@@ -15,8 +15,10 @@ namespace rackbook {
 // many they are. Positions are those of the history.
 struct ReturnLook {
     std::uint32_t pull = 0;  // the extender-rich one that it speaks of
-    int notYetLook = -1;     // the last that did not find the colour true; -1 where there is none
-    int trueLook = -1;       // the first that found it true; -1 where none did yet
+    // Of the first of the impressions: the last that did not find the colour true, the first that
+    // did; -1 where there is none.
+    int notYetLook = -1;
+    int trueLook = -1;
     ThresholdObservation observed;
     std::vector<std::uint32_t> impressions;
 };

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <string>
+#include <vector>
 
 #include "calc/HistoryOf.h"
 #include "calc/Readiness.h"
@@ -12,10 +13,11 @@
 namespace rackbook {
 
 // An impression e-1 of one layer, remembered as 97 % extender, pulled at nine on 4 March and hung
-// in daylight an hour later. The studio wants 21 days where drier is not known.
+// in daylight an hour later. The studio wants 21 days where drier is not known, and one look; no
+// light is estimated.
 class ReadinessTest : public testing::Test {
 protected:
-    ReadinessTest() {
+    ReadinessTest() : rules({ruleOf("colourLooks", 1)}) {
         book.place("rack", PlaceKind::rack, LightKind::daylight);
         book.place("drawer", PlaceKind::drawer, LightKind::dark);
         book.place("lamp wall", PlaceKind::wall, LightKind::artificial);
@@ -25,6 +27,13 @@ protected:
         book.layer("e", 2, [](Layer& r) { r.extenderShare = 0.2; });
         book.layer("e", 3);
         book.impressions("e", 1, 1);
+    }
+
+    static HouseRule ruleOf(const std::string& name, double value) {
+        HouseRule own;
+        own.rule = name;
+        own.value = value;
+        return own;
     }
 
     void pull(int layer, const std::string& at) {

@@ -93,10 +93,7 @@ TEST_F(ReadinessInk, NextToNoDrierCountsAsNone) {
 
 TEST_F(ReadinessInk, TheStudiosOwnRuleIsNamedAsIts) {
     pulledAndHung();
-    HouseRule own;
-    own.rule = "lightDaysCareful";
-    own.value = 30;
-    rules = HouseRules({own});
+    rules = HouseRules({ruleOf("lightDaysCareful", 30)});
     EXPECT_NE(reasonsAsOf("2026-03-13T10:00")
                   .find("of the 30 that the studio wants; no look since. 30 days are wanted where "
                         "the ink is not known to hold drier: studio rule."),

@@ -40,7 +40,9 @@ TEST(Invariants, OfHouseRules) {
                   r.houseRules = {{"weather", 1, {}, {}}};
               }),
               "/houseRules/0/rule: no house rule is named \"weather\". Use one of "
-              "extenderRichShare, lightDays, lightDaysCareful, drierLeastShare, drierMostShare, "
+              "extenderRichShare, lightDays, lightDaysCareful, lightDose_sunnyDays, "
+              "lightDoseFactor, lookChance, returnedChance, colourLooks, colourLooksApart_days, "
+              "looksToLearn, drierLeastShare, drierMostShare, "
               "overdrawTolerance_g, proofsMostShare, colourMostUncertainty, spoilShare, "
               "heapLifeWithDrier_h, heapLifeWithoutDrier_h, colourTolerance_dE00, "
               "filmWeightUncertainty, surfaceOuterReflection, surfaceInnerReflection, "
