@@ -77,7 +77,7 @@ void requireNoneMetered(const std::vector<LoggedDay>& days, const Place& place,
                         const std::string& file) {
     std::vector<Finding> findings;
     for (const LoggedDay& day : days) {
-        if (day.meteredAs.empty() || day.isTooShort())
+        if (day.meteredAs.empty() || day.hasNoSpan())
             continue;
         Finding finding;
         finding.rule = "light-log";
@@ -122,7 +122,7 @@ std::vector<Metering> meteringsOf(const std::vector<LoggedDay>& days, const Ligh
     requireNoneMetered(days, place, file);
     std::vector<Metering> meterings;
     for (const LoggedDay& day : days) {
-        if (day.isTooShort())
+        if (day.hasNoSpan())
             continue;
         Metering metering;
         metering.id = day.id;
@@ -141,9 +141,9 @@ std::vector<Metering> meteringsOf(const std::vector<LoggedDay>& days, const Ligh
     if (days.empty())
         throw InputError(file, "no day of it is left", "Give an earlier day for --since.");
     if (meterings.empty())
-        throw InputError(file, "no day of it has a time that was seen",
+        throw InputError(file, "no day of it can be recorded",
                          "A metering wants two readings of a day, no more than three usual steps "
-                         "apart.");
+                         "apart, the second later on the studio's clock.");
     return meterings;
 }
 

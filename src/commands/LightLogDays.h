@@ -24,16 +24,17 @@ struct LoggedDay {
     std::string id;              // of its metering
     std::string meteredAs;       // the metering of that place and day that the book holds, or empty
 
-    // Too little was seen to have a beginning and an end.
-    bool isTooShort() const { return to <= from || covered_h <= 0; }
+    // Nothing was seen between two readings, or the clocks were put back meanwhile, so that it has
+    // no beginning with a later end.
+    bool hasNoSpan() const { return to <= from || covered_h <= 0; }
 };
 
 // Steps longer than three usual ones were not seen. Days before `since` are left out.
 std::vector<LoggedDay> loggedDaysOf(const BookFile& book, const LightLog& log, const Place& place,
                                     const ZoneShifts& shifts, std::optional<std::int64_t> since);
 
-// One for each day that is not too short. Throws RefusedInput naming all days that are metered at
-// the place already, InputError where no day is left.
+// One for each day that has a span. Throws RefusedInput naming all days that are metered at
+// the place already, InputError where none is left.
 std::vector<Metering> meteringsOf(const std::vector<LoggedDay>& days, const LightLog& log,
                                   const Place& place, const std::string& file,
                                   const std::optional<std::string>& instrument,

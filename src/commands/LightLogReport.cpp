@@ -48,8 +48,8 @@ int sumDecimals(const LightLogFacts& facts) {
 }
 
 std::string recordWords(const LoggedDay& day) {
-    if (day.isTooShort())
-        return "too short to be recorded";
+    if (day.hasNoSpan())
+        return "cannot be recorded";
     return day.meteredAs.empty() ? "new" : "metered already: " + day.meteredAs;
 }
 
@@ -114,7 +114,7 @@ Tree dayTree(const LightLogFacts& facts, const LoggedDay& day) {
     one.set("from", formatMinute(day.from)).set("to", formatMinute(day.to));
     one.set("covered_h", day.covered_h).set("seenThrough", day.isSeenThrough);
     one.set(isOfLight(facts) ? "exposure_lxh" : "nearUltraviolet_Whm2", day.exposure_h);
-    one.set("record", day.isTooShort() ? Tree() : Tree(day.id));
+    one.set("record", day.hasNoSpan() ? Tree() : Tree(day.id));
     one.set("meteredAs", day.meteredAs.empty() ? Tree() : Tree(day.meteredAs));
     return one;
 }

@@ -29,8 +29,8 @@ void printLightLog(Console& console, const LightLogFacts& facts);
 // "time", "date" (or null) and "value", "readings", "usualStep_min", "from" and "to" (minutes on
 // the studio's clock), "first" (the first readings, "at" and "value"), "gaps" ("from" and "until"),
 // "days", "notes"}. A day has "day", "from", "to", "covered_h", "seenThrough", "exposure_lxh" or
-// "nearUltraviolet_Whm2", "record" (the id that its metering would have, null where it is too
-// short), "meteredAs" (the metering that the book holds of that day, or null).
+// "nearUltraviolet_Whm2", "record" (the id that its metering would have, null where it
+// cannot be recorded), "meteredAs" (the metering that the book holds of that day, or null).
 Tree lightLogTree(const LightLogFacts& facts);
 
 }  // namespace rackbook

@@ -9,6 +9,7 @@
 #include "commands/LightLogGiven.h"
 #include "commands/LightLogReport.h"
 #include "commands/OptionRows.h"
+#include "commands/Paragraph.h"
 #include "commands/RecordNamed.h"
 #include "commands/Recording.h"
 #include "commands/SampleList.h"
@@ -86,6 +87,12 @@ ExitCode record(CommandContext& context) {
                                                 context.arguments.value("instrument"), note))
         made.push_back({metering, std::nullopt});
     const ExitCode code = recordMade(context, book, made);
+    for (const LoggedDay& day : taken.days)
+        if (day.hasNoSpan())
+            printParagraph(context.console, formatDay(day.day * minutesPerDay) +
+                                                " cannot be recorded: it has no two readings near "
+                                                "each other, the second later on the studio's "
+                                                "clock.");
     printNotes(context.console, taken.log.notes);
     return code;
 }
