@@ -18,6 +18,7 @@
 #include "commands/List.h"
 #include "commands/Look.h"
 #include "commands/Match.h"
+#include "commands/Meter.h"
 #include "commands/MixAgain.h"
 #include "commands/Move.h"
 #include "commands/Predict.h"
@@ -28,6 +29,7 @@
 #include "commands/Sheet.h"
 #include "commands/Show.h"
 #include "commands/Sign.h"
+#include "commands/Sky.h"
 #include "commands/Slab.h"
 #include "commands/Stock.h"
 #include "commands/StockTake.h"
@@ -60,6 +62,8 @@ const std::vector<Command>& commandTable() {
         moveCommand(),
         lookCommand(),
         signCommand(),
+        skyCommand(),
+        meterCommand(),
         stockTakeCommand(),
         enterCommand(),
         strikeCommand(),
