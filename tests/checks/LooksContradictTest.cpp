@@ -6,8 +6,7 @@ namespace {
 using build::Book;
 using build::on;
 
-// The sound book up to signing: two extender-rich layers, the last on 6 March, in light since then,
-// found true on 8 April. It is not put away.
+// An extender-rich layer on 6 March, at the rack since then, found true on 8 April.
 Book inLight(LightKind light = LightKind::daylight) {
     Book book;
     book.place("rack", PlaceKind::rack, light);
@@ -92,6 +91,22 @@ TEST(LooksContradict, LeavesLightAndWhereaboutsThatAreNotKnown) {
     roughly.move("drawer", "2026-04~", {"e-1", "e-2"});
     turned(roughly, "2026-04-12");
     EXPECT_EQ(found(roughly, "looks-contradict"), Texts{});
+}
+
+// It left the rack before the earlier look and came back after it.
+TEST(LooksContradict, LeavesAGapAroundTheEarlierLook) {
+    Book book = inLight();
+    book.move("rack", "2026-04-01", {"e-1", "e-2"}, [](Move& r) { r.until = on("2026-04-05"); });
+    book.move("rack", "2026-04-10", {"e-1", "e-2"});
+    turned(book, "2026-04-12");
+    EXPECT_EQ(found(book, "looks-contradict"), Texts{});
+}
+
+TEST(LooksContradict, LeavesInkOfWhichTheShareOfBaseIsNotKnown) {
+    Book book = inLight();
+    book.pull("e-layer2", "2026-03-10", {"e-1", "e-2"});
+    turned(book, "2026-04-12");
+    EXPECT_EQ(found(book, "looks-contradict"), Texts{});
 }
 
 TEST(LooksContradict, LeavesFreshInkThatLookedTrueBeforeItTurned) {
