@@ -56,6 +56,8 @@ const std::vector<AuditRule>& auditRules() {
          rules::holderWithoutTransfer},
         {"transfer-without-holder", "an impression names the holder it was transferred to",
          rules::transferWithoutHolder},
+        {"looks-contradict", "what turned again after it was true lay in the dark in between",
+         rules::looksContradict},
         {"weather-twice", "the sky of a day is recorded once", rules::weatherTwice},
         {"metering-overlap", "light at a place is measured once at a time", rules::meteringOverlap},
         {"dates-out-of-order", "what must come first has the earlier date", rules::datesOutOfOrder},

@@ -63,6 +63,9 @@ Findings placeRing(const AuditContext& context);
 Findings holderWithoutTransfer(const AuditContext& context);
 Findings transferWithoutHolder(const AuditContext& context);
 
+// LooksContradict.cpp
+Findings looksContradict(const AuditContext& context);
+
 // SkyAndMeter.cpp
 Findings weatherTwice(const AuditContext& context);
 Findings meteringOverlap(const AuditContext& context);

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <map>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,12 +17,11 @@ std::string skyWords(const Weather& weather) {
 // Of those gone through so far, the one that measured longest into the day, by what it measured.
 class LastMetered {
 public:
-    // The earlier one whose time the next one overlaps, where both measured the same.
+    // The earlier one that measured the same at the same time as the next one.
     const Metering* overlapped(const Metering& next) const {
-        if (next.exposure_lxh && endsAfter(m_exposure, next))
-            return m_exposure;
-        if (next.nearUltraviolet_Whm2 && endsAfter(m_ultraviolet, next))
-            return m_ultraviolet;
+        for (const Metering* earlier : {m_exposure, m_ultraviolet})
+            if (earlier && measureTheSame(*earlier, next))
+                return earlier;
         return nullptr;
     }
 
@@ -35,9 +33,6 @@ public:
     }
 
 private:
-    static bool endsAfter(const Metering* earlier, const Metering& next) {
-        return earlier && earlier->to.latest() > next.from.earliest();
-    }
     static void keepLater(const Metering*& kept, const Metering& metering) {
         if (!kept || metering.to.latest() > kept->to.latest())
             kept = &metering;
@@ -63,7 +58,6 @@ Findings weatherTwice(const AuditContext& context) {
     return found.take();
 }
 
-// A meter for light and another for ultraviolet may lie side by side.
 Findings meteringOverlap(const AuditContext& context) {
     std::map<std::string, std::vector<const Metering*>> ofPlace;
     for (const Metering& metering : context.records().of<Metering>())

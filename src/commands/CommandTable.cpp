@@ -21,6 +21,7 @@
 #include "commands/List.h"
 #include "commands/Look.h"
 #include "commands/Match.h"
+#include "commands/Meter.h"
 #include "commands/MixAgain.h"
 #include "commands/Move.h"
 #include "commands/Predict.h"
@@ -31,6 +32,7 @@
 #include "commands/Sheet.h"
 #include "commands/Show.h"
 #include "commands/Sign.h"
+#include "commands/Sky.h"
 #include "commands/Slab.h"
 #include "commands/Stock.h"
 #include "commands/StockTake.h"
@@ -64,6 +66,8 @@ const std::vector<Command>& commandTable() {
         moveCommand(),
         lookCommand(),
         signCommand(),
+        skyCommand(),
+        meterCommand(),
         stockTakeCommand(),
         enterCommand(),
         strikeCommand(),

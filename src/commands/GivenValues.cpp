@@ -31,11 +31,15 @@ std::optional<EdtfDate> dateGiven(const CommandContext& context, const std::stri
 
 std::optional<EdtfDate> momentGiven(const CommandContext& context, const Book& studio,
                                     const std::string& option) {
+    return momentGivenOn(context, nowAt(studio).earliest(), option);
+}
+
+std::optional<EdtfDate> momentGivenOn(const CommandContext& context, CivilMinute day,
+                                      const std::string& option) {
     const std::optional<std::string> text = context.arguments.value(option);
     if (!text || !isClockTime(*text))
         return dateGiven(context, option);
-    const std::string today = formatDay(nowAt(studio).earliest());
-    return dateFrom(today + "T" + *text, option);
+    return dateFrom(formatDay(day) + "T" + *text, option);
 }
 
 EdtfDate momentGivenOrNow(const CommandContext& context, const Book& studio,

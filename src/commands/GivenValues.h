@@ -17,10 +17,13 @@ EdtfDate dateFrom(const std::string& text, const std::string& option);
 // A date as well as it is known, where the option was given.
 std::optional<EdtfDate> dateGiven(const CommandContext& context, const std::string& option);
 
-// The same, or a clock time of today at the studio, as 09:30. The second is now where the option
-// was left out.
+// The same, or a clock time of today at the studio, as 09:30.
 std::optional<EdtfDate> momentGiven(const CommandContext& context, const Book& studio,
                                     const std::string& option);
+// A clock time alone is of the day that the minute lies in.
+std::optional<EdtfDate> momentGivenOn(const CommandContext& context, CivilMinute day,
+                                      const std::string& option);
+// Now where the option was left out.
 EdtfDate momentGivenOrNow(const CommandContext& context, const Book& studio,
                           const std::string& option);
 

@@ -123,8 +123,7 @@ const std::vector<ListColumn>& columnsOf(RecordKind kind) {
           {"from", "from"},
           {"to", "to"},
           {"exposure_lxh", "lx·h", Align::decimal},
-          {"nearUltraviolet_Whm2", "near UV Wh/m²", Align::decimal},
-          {"covered_h", "covered h", Align::decimal}}},
+          {"nearUltraviolet_Whm2", "near UV Wh/m²", Align::decimal}}},
     };
     return columns.at(kind);
 }

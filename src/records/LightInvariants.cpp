@@ -3,6 +3,7 @@
 #include <cmath>
 #include <set>
 #include <string>
+#include <utility>
 
 namespace rackbook {
 
@@ -34,6 +35,21 @@ void checkAmounts(const Metering& r, std::vector<Complaint>& found) {
     if (!isAmount(r.nearUltraviolet_Whm2))
         found.push_back({"/nearUltraviolet_Whm2", "it is no amount of ultraviolet",
                          "Give watt hours per square metre, 0 or more."});
+}
+
+// Where both ends are known to the minute.
+void checkLength(const Metering& r, std::vector<Complaint>& found) {
+    const CivilMinute length_min = r.to.earliest() - r.from.earliest();
+    if (length_min <= 0) {
+        found.push_back({"/to", "it ends before it starts", "Correct one of the two."});
+        return;
+    }
+    if (length_min > longestMetering_min)
+        found.push_back({"/to", "it is longer than a day", "Make a record for each day."});
+    if (r.covered_h &&
+        !(*r.covered_h > 0 && *r.covered_h <= static_cast<double>(length_min) / 60 + hair))
+        found.push_back({"/covered_h", "it is not a part of the time from start to end",
+                         "Give hours above 0, and no more than the whole time."});
 }
 
 }  // namespace
@@ -87,22 +103,13 @@ std::vector<Complaint> weatherComplaints(const Weather& r) {
 
 std::vector<Complaint> meteringComplaints(const Metering& r) {
     std::vector<Complaint> found;
-    checkAmounts(r, found);
     for (const auto& [pointer, date] : {std::pair("/from", &r.from), std::pair("/to", &r.to)})
         if (!isMinute(*date))
             found.push_back({pointer, "what was measured has its time to the minute",
                              "Write it as 2026-03-18T09:30."});
-    if (!found.empty())
-        return found;
-    const CivilMinute length_min = r.to.earliest() - r.from.earliest();
-    if (length_min <= 0)
-        found.push_back({"/to", "it ends before it starts", "Correct one of the two."});
-    else if (length_min > longestMetering_min)
-        found.push_back({"/to", "it is longer than a day", "Make a record for each day."});
-    if (length_min > 0 && r.covered_h &&
-        !(*r.covered_h > 0 && *r.covered_h <= static_cast<double>(length_min) / 60 + hair))
-        found.push_back({"/covered_h", "it is not a part of the time from start to end",
-                         "Give hours above 0, and no more than the whole time."});
+    if (found.empty())
+        checkLength(r, found);
+    checkAmounts(r, found);
     return found;
 }
 

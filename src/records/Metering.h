@@ -38,4 +38,13 @@ struct Metering {
     }
 };
 
+// Whether the two hold the same light, or the same ultraviolet, of some time at one place: counted
+// together, it would count twice. A meter for light and one for ultraviolet may lie side by side.
+inline bool measureTheSame(const Metering& a, const Metering& b) {
+    const bool sameQuantity =
+        (a.exposure_lxh && b.exposure_lxh) || (a.nearUltraviolet_Whm2 && b.nearUltraviolet_Whm2);
+    return a.place == b.place && sameQuantity && a.from.earliest() < b.to.latest() &&
+           b.from.earliest() < a.to.latest();
+}
+
 }  // namespace rackbook

@@ -126,5 +126,18 @@ TEST(LightInvariants, OfHowMuchOfTheTimeTheInstrumentSaw) {
     EXPECT_EQ(complaints<Metering>([](Metering& r) { r.covered_h = 0; }), part);
 }
 
+TEST(LightInvariants, TellEverythingThatIsWrongWithAMetering) {
+    EXPECT_EQ(complaints<Metering>([](Metering& r) {
+                  r.to = date("2026-03-21T09:30");
+                  r.covered_h = 49;
+                  r.exposure_lxh.reset();
+              }),
+              "/to: it is longer than a day. Make a record for each day.\n"
+              "/covered_h: it is not a part of the time from start to end. Give hours above 0, and "
+              "no more than the whole time.\n"
+              "/exposure_lxh: a metering says how much light there was. Add exposure_lxh, "
+              "nearUltraviolet_Whm2 or both.");
+}
+
 }  // namespace
 }  // namespace rackbook
