@@ -62,7 +62,7 @@ LightForecast forecastAt(const LightModel& model, const ReadinessRow& row, int p
         forecasting.dayOfChance(chances.early, daysMissing(row.daysHigh, row.daysNeeded));
     const std::int64_t missing = daysMissing(row.daysLow, row.daysNeeded);
     forecast.likely = forecasting.dayOfChance(std::max(0.5, chances.early), missing);
-    forecast.late = forecasting.dayOfChance(std::max(0.5, chances.late), missing);
+    forecast.late = forecasting.dayOfChance(std::max({0.5, chances.early, chances.late}), missing);
     return forecast;
 }
 

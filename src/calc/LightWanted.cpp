@@ -91,6 +91,14 @@ ThresholdPrior priorOf(const HouseRules& rules) {
 LightWanted::LightWanted(const History& history, const std::vector<PullInk>& inks,
                          const HouseRules& rules, std::vector<ReturnLook> looks)
     : m_looks(std::move(looks)) {
+    const ReturnChance byRules(LightThreshold({}, ThresholdModel::logNormal, priorOf(rules)));
+    const double lookChance = rules.value("lookChance");
+    m_looks.erase(std::remove_if(m_looks.begin(), m_looks.end(),
+                                 [&](const ReturnLook& look) {
+                                     return look.notYetLook < 0 &&
+                                            byRules.by(look.observed.high_sunnyDays) < lookChance;
+                                 }),
+                  m_looks.end());
     std::stable_sort(m_looks.begin(), m_looks.end(), [&](const ReturnLook& a, const ReturnLook& b) {
         return history.pulls[a.pull].start.earliest < history.pulls[b.pull].start.earliest;
     });

@@ -34,7 +34,9 @@ ThresholdPrior priorOf(const HouseRules& rules);
 class LightWanted {
 public:
     // From looks at all prints of the book; of each group the latest 200, by the time of the pull,
-    // are taken. Throws what LightThreshold throws.
+    // are taken. Prints that were never seen to turn teach nothing where the house rules
+    // would not have had them looked at yet: they may not have turned yet. Throws what
+    // LightThreshold throws.
     LightWanted(const History& history, const std::vector<PullInk>& inks, const HouseRules& rules,
                 std::vector<ReturnLook> looks);
 
@@ -52,7 +54,7 @@ public:
     // with the doses of a place was wrong in the looks too, so that of learnt groups only the best
     // value of the dose is taken.
     static double chanceBy(const LightWantedGroup& group, const Estimate& dose_sunnyDays,
-                           const Estimate& notYet_sunnyDays);
+                           const Estimate& notYet_sunnyDays = Estimate::exactly(0));
 
 private:
     void addGroup(const InkLikeness& alike, const HouseRules& rules);

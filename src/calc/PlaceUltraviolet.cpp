@@ -153,12 +153,15 @@ const DayLight& PlaceUltraviolet::onDay(std::int64_t day) {
     const auto noted = m_skies.ofDay.find(day);
     if (noted != m_skies.ofDay.end())
         return m_table.under(noted->second, day);
+    // The reference year has no 29 February: from then on its days lie in another month's.
     const std::int64_t reference = DaylightTable::referenceDay(day);
-    const auto found = m_mixed.find(reference);
+    const std::size_t month = monthOf(day);
+    const std::int64_t key = reference * 12 + static_cast<std::int64_t>(month);
+    const auto found = m_mixed.find(key);
     if (found != m_mixed.end())
         return found->second;
-    const SkyShares skies = m_skies.ofMonth[monthOf(reference)].value_or(m_skies.usual);
-    return m_mixed.emplace(reference, mixedDay(skies, reference)).first->second;
+    const SkyShares skies = m_skies.ofMonth[month].value_or(m_skies.usual);
+    return m_mixed.emplace(key, mixedDay(skies, reference)).first->second;
 }
 
 // Bounds against bounds: the same air and the same share of ultraviolet in both.

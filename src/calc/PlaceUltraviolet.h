@@ -76,7 +76,7 @@ private:
     GeoPoint m_studio;
     Skies m_skies;
     DaylightTable m_table;
-    std::unordered_map<std::int64_t, DayLight> m_mixed;  // by day of the reference year
+    std::unordered_map<std::int64_t, DayLight> m_mixed;  // by day of the reference year and month
     Estimate m_sunnyDay_Whm2;
 };
 
