@@ -41,4 +41,11 @@ std::string formatShortest(double value) {
     return error == std::errc{} ? std::string(text, end) : std::string();
 }
 
+double roundedToFive(double value) {
+    char text[32];
+    const auto [end, error] =
+        std::to_chars(text, text + sizeof text, value, std::chars_format::scientific, 4);
+    return parseNumber({text, static_cast<std::size_t>(end - text)}).value_or(value);
+}
+
 }  // namespace rackbook

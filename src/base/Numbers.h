@@ -17,4 +17,8 @@ std::string formatFixed(double value, int decimals);
 // The fewest digits that read back as the same number.
 std::string formatShortest(double value);
 
+// The nearest number of five significant digits: for estimates, of which no more is known. What is
+// not finite stays.
+double roundedToFive(double value);
+
 }  // namespace rackbook

@@ -95,7 +95,7 @@ LightWanted::LightWanted(const History& history, const std::vector<PullInk>& ink
     const double lookChance = rules.value("lookChance");
     m_looks.erase(std::remove_if(m_looks.begin(), m_looks.end(),
                                  [&](const ReturnLook& look) {
-                                     return look.notYetLook < 0 &&
+                                     return look.observed.low_sunnyDays <= 0 &&
                                             byRules.by(look.observed.high_sunnyDays) < lookChance;
                                  }),
                   m_looks.end());

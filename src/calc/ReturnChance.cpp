@@ -7,7 +7,7 @@ namespace rackbook {
 
 namespace {
 
-constexpr int steps = 160;
+constexpr int steps = 240;
 constexpr double least_log = -9.2103403719761836;  // of 1e-4
 constexpr double greatest_log = -least_log;
 

@@ -110,9 +110,8 @@ public:
         for (const auto& [asOf, doubts] : m_byTrue) {
             std::vector<char> hadComeTrue(m_history.impressions.size(), 0);
             for (const ReadinessRow& row : readinessOf(m_history, m_context.rules(), asOf).rows) {
-                const GateResult& colour = row.gates[static_cast<std::size_t>(GateKind::colour)];
                 hadComeTrue[static_cast<std::size_t>(row.impression)] =
-                    row.pull >= 0 && row.doubtfulPull < 0 && colour.state == GateState::passed;
+                    row.pull >= 0 && row.doubtfulPull < 0 && row.looks.foundTrue > 0;
             }
             for (const Doubt& doubt : doubts)
                 if (hadComeTrue[doubt.impression])

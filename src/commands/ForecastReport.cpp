@@ -105,9 +105,9 @@ Tree forecastTree(const ForecastFacts& facts) {
         for (const int number : group.numbers)
             numbers.add(number);
         one.set("workingNumbers", std::move(numbers)).set("verdict", textOf(row.verdict));
-        one.set("sunnyDays", treeOf(row.dose.sunnyDays));
+        one.set("sunnyDays", roundedTreeOf(row.dose.sunnyDays));
         one.set("returnedChance",
-                std::isnan(row.returnedChance) ? Tree() : Tree(row.returnedChance));
+                std::isnan(row.returnedChance) ? Tree() : Tree(roundedToFive(row.returnedChance)));
         Tree places = Tree::array();
         for (const PlaceForecast& at : group.at)
             places.add(

@@ -142,6 +142,11 @@ Tree treeOf(const Estimate& value) {
     return tree;
 }
 
+Tree roundedTreeOf(const Estimate& value) {
+    return treeOf(
+        Estimate{roundedToFive(value.low), roundedToFive(value.best), roundedToFive(value.high)});
+}
+
 Tree treeOf(const TimeSpan& span) {
     Tree tree = Tree::object();
     tree.set("earliest", minuteOrNull(span.earliest));

@@ -41,6 +41,8 @@ Tree treeOf(const HouseRules& rules, const std::vector<std::string>& names);
 
 // Low, best and high; what is not known, or without bound, is null.
 Tree treeOf(const Estimate& value);
+// The same with five significant digits.
+Tree roundedTreeOf(const Estimate& value);
 
 // Earliest and latest; null where it is open.
 Tree treeOf(const TimeSpan& span);

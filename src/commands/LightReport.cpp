@@ -154,8 +154,8 @@ private:
 
 Tree treeOf(const LightDose& dose) {
     return Tree::object()
-        .set("nearUltraviolet_Whm2", treeOf(dose.nearUltraviolet_Whm2))
-        .set("sunnyDays", treeOf(dose.sunnyDays));
+        .set("nearUltraviolet_Whm2", roundedTreeOf(dose.nearUltraviolet_Whm2))
+        .set("sunnyDays", roundedTreeOf(dose.sunnyDays));
 }
 
 Tree placeTree(const History& history, int place) {
@@ -195,7 +195,7 @@ Tree plotTree(const LightFacts& facts, const ReadinessRow& row) {
          doseCurveOf(facts.ledger, stays, row.pulled, facts.readiness.asOf, mostPoints))
         points.add(Tree::object()
                        .set("at", formatMinute(point.at))
-                       .set("sunnyDays", treeOf(point.dose.sunnyDays)));
+                       .set("sunnyDays", roundedTreeOf(point.dose.sunnyDays)));
     Tree looks = Tree::array();
     const auto at = static_cast<std::size_t>(row.impression);
     const std::uint32_t* end = facts.history.looksOf.end(at);
@@ -209,15 +209,18 @@ Tree plotTree(const LightFacts& facts, const ReadinessRow& row) {
                 .set("at", treeOf(look.at))
                 .set("colour", textOf(look.colour))
                 .set("sunnyDays",
-                     treeOf(facts.ledger.sumSince(stays, row.pulled, look.at.latest).sunnyDays)));
+                     roundedTreeOf(
+                         facts.ledger.sumSince(stays, row.pulled, look.at.latest).sunnyDays)));
     }
     const ReturnChance& chance = row.wanted->chance;
     return Tree::object()
         .set("points", std::move(points))
         .set("looks", std::move(looks))
-        .set("lookWorthMaking_sunnyDays", chance.doseFor_sunnyDays(facts.rules.value("lookChance")))
-        .set("half_sunnyDays", chance.doseFor_sunnyDays(0.5))
-        .set("enough_sunnyDays", chance.doseFor_sunnyDays(facts.rules.value("returnedChance")));
+        .set("lookWorthMaking_sunnyDays",
+             roundedToFive(chance.doseFor_sunnyDays(facts.rules.value("lookChance"))))
+        .set("half_sunnyDays", roundedToFive(chance.doseFor_sunnyDays(0.5)))
+        .set("enough_sunnyDays",
+             roundedToFive(chance.doseFor_sunnyDays(facts.rules.value("returnedChance"))));
 }
 
 Tree hadTree(const LightFacts& facts, const LightHad& had, bool withPlot) {
@@ -228,7 +231,7 @@ Tree hadTree(const LightFacts& facts, const LightHad& had, bool withPlot) {
         one.set("layer", facts.history.layers[static_cast<std::size_t>(row.layer)].ordinal);
         one.set("pulled", treeOf(row.pulled)).set("dose", treeOf(had.dose.dose));
         one.set("returnedChance",
-                std::isnan(row.returnedChance) ? Tree() : Tree(row.returnedChance));
+                std::isnan(row.returnedChance) ? Tree() : Tree(roundedToFive(row.returnedChance)));
         one.set("stays", staysTree(had.dose, facts.history));
         if (withPlot)
             one.set("plot", plotTree(facts, row));
@@ -246,7 +249,7 @@ void printLight(Console& console, const LightFacts& facts) {
 Tree lightTree(const LightFacts& facts) {
     Tree report = newReport("light");
     report.set("on", formatDay(facts.readiness.asOf));
-    report.set("sunnyDay_Whm2", facts.ledger.ultraviolet().sunnyDay_Whm2());
+    report.set("sunnyDay_Whm2", roundedToFive(facts.ledger.ultraviolet().sunnyDay_Whm2()));
     const bool isOne = facts.impressions.size() == 1;
     Tree impressions = Tree::array();
     for (const LightHad& had : facts.impressions)

@@ -150,7 +150,7 @@ private:
 };
 
 Tree numberOrNull(double value) {
-    return std::isfinite(value) ? Tree(value) : Tree();
+    return std::isfinite(value) ? Tree(roundedToFive(value)) : Tree();
 }
 
 // The fitted curve with the interval that holds it in nine cases of ten.
@@ -162,8 +162,8 @@ Tree curveTree(const LightWantedGroup& group) {
     for (int i = 0; i <= points; ++i) {
         const double dose = first * std::pow(last / first, static_cast<double>(i) / points);
         curve.add(Tree::object()
-                      .set("sunnyDays", dose)
-                      .set("returned", treeOf(group.threshold.probabilityBy(dose))));
+                      .set("sunnyDays", roundedToFive(dose))
+                      .set("returned", roundedTreeOf(group.threshold.probabilityBy(dose))));
     }
     return curve;
 }
@@ -173,10 +173,11 @@ Tree groupTree(const LightWantedFacts& facts, const LightWantedGroup& group) {
     one.set("inks", groupWords(group.alike, facts.lotIds));
     one.set("looks", static_cast<int>(group.looks.size())).set("learnt", group.isLearnt);
     const ThresholdCurve& curve = group.threshold.curve();
-    one.set("medianLog", curve.location_log).set("widthLog", curve.scale_log);
-    one.set("half_sunnyDays", treeOf(group.threshold.quantile_sunnyDays(0.5)));
+    one.set("medianLog", roundedToFive(curve.location_log))
+        .set("widthLog", roundedToFive(curve.scale_log));
+    one.set("half_sunnyDays", roundedTreeOf(group.threshold.quantile_sunnyDays(0.5)));
     one.set("most_sunnyDays",
-            treeOf(group.threshold.quantile_sunnyDays(facts.rules.value("returnedChance"))));
+            roundedTreeOf(group.threshold.quantile_sunnyDays(facts.rules.value("returnedChance"))));
     one.set("curve", curveTree(group));
     return one;
 }
@@ -187,16 +188,18 @@ Tree lookTree(const LightWantedFacts& facts, const ReturnLook& look) {
         prints.add(facts.labels[impression].id);
     return Tree::object()
         .set("impressions", std::move(prints))
-        .set("notYet_sunnyDays", look.notYetLook < 0 ? Tree() : Tree(look.observed.low_sunnyDays))
-        .set("true_sunnyDays", look.trueLook < 0 ? Tree() : Tree(look.observed.high_sunnyDays));
+        .set("notYet_sunnyDays",
+             look.notYetLook < 0 ? Tree() : Tree(roundedToFive(look.observed.low_sunnyDays)))
+        .set("true_sunnyDays",
+             look.trueLook < 0 ? Tree() : Tree(roundedToFive(look.observed.high_sunnyDays)));
 }
 
 Tree decayTree(const LightWantedFacts& facts, const ReadingDecay& one) {
     Tree points = Tree::array();
     for (const DecayPoint& point : one.points)
         points.add(Tree::object()
-                       .set("sunnyDays", point.dose_sunnyDays)
-                       .set("dE00", point.fromFinal_dE00));
+                       .set("sunnyDays", roundedToFive(point.dose_sunnyDays))
+                       .set("dE00", roundedToFive(point.fromFinal_dE00)));
     const bool isTold = one.decay.answer == DecayAnswer::told;
     return Tree::object()
         .set("impression", facts.labels[one.impression].id)
@@ -204,7 +207,7 @@ Tree decayTree(const LightWantedFacts& facts, const ReadingDecay& one) {
         .set("points", std::move(points))
         .set("start_dE00", numberOrNull(one.decay.start_dE00))
         .set("scale_sunnyDays", numberOrNull(one.decay.scale_sunnyDays))
-        .set("enough_sunnyDays", isTold ? treeOf(one.decay.enough_sunnyDays) : Tree())
+        .set("enough_sunnyDays", isTold ? roundedTreeOf(one.decay.enough_sunnyDays) : Tree())
         .set("why", answerWords(one.decay.answer));
 }
 

@@ -94,5 +94,14 @@ TEST(Numbers, DoNotDependOnTheLocale) {
     EXPECT_EQ(formatShortest(1234.5), "1234.5");
 }
 
+TEST(Numbers, RoundToFiveDigits) {
+    EXPECT_EQ(roundedToFive(0.123456789), 0.12346);
+    EXPECT_EQ(roundedToFive(-98765.4321), -98765);
+    EXPECT_EQ(roundedToFive(9999996), 1e7);
+    EXPECT_EQ(roundedToFive(0), 0);
+    EXPECT_TRUE(std::isnan(roundedToFive(std::nan(""))));
+    EXPECT_TRUE(std::isinf(roundedToFive(std::numeric_limits<double>::infinity())));
+}
+
 }  // namespace
 }  // namespace rackbook
