@@ -159,7 +159,7 @@ GateFacts Assessment::factsOf(const ReadinessRow& row) const {
     facts.daysNeeded = row.daysNeeded;
     facts.asksDose = row.asksDose;
     facts.returnedChance = row.returnedChance;
-    facts.lookChance = m_lookChance;
+    facts.lookChance = lookChanceFor(row.looks, m_lookChance);
     facts.enoughChance = m_returnedChance;
     facts.hasTouch = row.touchLook >= 0;
     facts.colour = row.looks;
@@ -178,7 +178,8 @@ Verdict Assessment::verdictOf(const ReadinessRow& row) {
         return Verdict::unknown;
     if (row.outOfHands && row.lightNow == LightState::unstated)
         return Verdict::unknown;
-    if (row.putAwayEarly && countsAsDark(row.lightNow) && !row.outOfHands)
+    const bool wasNotTrue = row.looks.any && row.looks.last != LookColour::trueColour;
+    if ((row.putAwayEarly || wasNotTrue) && countsAsDark(row.lightNow) && !row.outOfHands)
         return Verdict::bringOut;
     for (const GateResult& result : row.gates)
         if (result.need == GateNeed::light)

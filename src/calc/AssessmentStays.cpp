@@ -101,7 +101,7 @@ bool Assessment::wasReadyBy(const ReadinessRow& then, CivilMinute minute) const 
     row.asksDose = false;
     if (!allPassed(judgeGates(factsOf(row))))
         return false;
-    fillDose(row, minute);
+    fillDose(row, std::min(minute, m_asOf));
     return allPassed(judgeGates(factsOf(row)));
 }
 
@@ -114,9 +114,7 @@ void Assessment::fillDose(ReadinessRow& row, CivilMinute until) const {
         &m_model->wanted.groupFor(m_model->wanted.likenessOf(static_cast<std::uint32_t>(row.pull)));
     if (row.looks.any && row.looks.last != LookColour::trueColour)
         row.notYet_sunnyDays =
-            m_model->ledger
-                .sumSince(m_stays, row.pulled,
-                          m_history.looks[static_cast<std::size_t>(row.colourLook)].at.latest)
+            m_model->ledger.sumSince(m_stays, row.pulled, std::min(row.turnedUntil, until))
                 .sunnyDays;
     row.returnedChance =
         LightWanted::chanceBy(*row.wanted, row.dose.sunnyDays, row.notYet_sunnyDays);
@@ -132,10 +130,16 @@ void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
     row.colourLook = -1;
     row.looks = {};
     row.looks.wanted = m_colourLooks;
+    row.turnedUntil = row.lastTrueLook = beginningOfTime;
     for (const std::uint32_t i : m_looks) {
         const HistoryLook& look = m_history.looks[i];
         if (look.at.earliest > until)
             break;
+        // What speaks against a print counts as soon as it may have been seen.
+        const bool isFavourable = (!look.hasTouch || look.touch == Touch::dry) &&
+                                  (!look.hasColour || look.colour == LookColour::trueColour);
+        if (isFavourable && look.at.latest > until && isBadlyKnown(look.at))
+            continue;
         if (look.hasTouch && look.at.earliest > lastPull)
             row.touchLook = static_cast<int>(i);
         if (look.hasColour && row.pull >= 0 && look.at.earliest > row.pulled.latest) {
@@ -153,13 +157,19 @@ void Assessment::countTrueLook(ReadinessRow& row, const HistoryLook& look) const
     constexpr double leeway_days = 1;
     ColourLooks& looks = row.looks;
     looks.any = true;
-    looks.last = look.colour;
-    looks.readingAgrees = look.readingAgrees;
     if (look.colour != LookColour::trueColour) {
+        looks.last = look.colour;
+        looks.readingAgrees = false;
         looks.foundTrue = 0;
         looks.sawTurned = true;
+        row.turnedUntil = std::max(row.turnedUntil, look.at.latest);
         return;
     }
+    // One that did not find it true may have been the later of the two.
+    if (look.at.earliest <= row.turnedUntil)
+        return;
+    looks.last = look.colour;
+    looks.readingAgrees = look.readingAgrees;
     if (!looks.sawTurned && daysHighAt(row.pulled, look.at.latest) + leeway_days < row.daysNeeded)
         return;
     const auto since_days = static_cast<double>(dayOf(look.at.earliest) - dayOf(row.lastTrueLook));

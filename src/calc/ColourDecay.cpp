@@ -20,7 +20,7 @@ constexpr double normalReach = 1.6448536;  // of the standard normal distributio
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
 bool isNumber(double value) {
-    return value >= 0 && std::isfinite(value);
+    return value >= 0 && value <= 1e9;
 }
 
 void requireUsable(const DecayQuestion& question) {

@@ -1,7 +1,9 @@
 #include "calc/DoseLedger.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <stdexcept>
 #include <utility>
 
 #include "calc/EstimateMath.h"
@@ -100,35 +102,51 @@ bool DoseLedger::isAlwaysDark(int place) const {
 // a day ahead of the sun: the day's sun is the one that shines in it.
 double DoseLedger::fallenBy(const std::optional<Light>& light, std::int64_t day,
                             CivilMinute minute) {
+    const double ofDay_min = static_cast<double>(minute - day * minutesPerDay);
+    const auto whole_min = static_cast<double>(minutesPerDay);
+    // Whatever the sun does about midnight, the day's light has fallen when the day is over. Lamps
+    // go by the clock.
+    if (ofDay_min <= 0 || ofDay_min >= whole_min)
+        return ofDay_min <= 0 ? 0 : 1;
+    if (light && light->lightKind == LightKind::artificial)
+        return ofDay_min / whole_min;
     const double ahead_min =
         std::remainder(static_cast<double>(m_records.clocks.utcOf(minute) - minute) +
                            4 * m_ultraviolet.studio().longitude_deg,
-                       static_cast<double>(minutesPerDay));
-    return m_ultraviolet.fallenBy(light, day,
-                                  static_cast<double>(minute - day * minutesPerDay) + ahead_min);
+                       whole_min);
+    return m_ultraviolet.fallenBy(light, day, ofDay_min + ahead_min);
 }
 
-// What was metered, and of the rest of the day the estimate.
+// What was metered, and of the rest of the day the estimate. Ultraviolet that was metered goes
+// before light, and no minute counts twice.
 LightDose DoseLedger::ofMeteredDay(int place, std::int64_t day, const std::optional<Light>& light) {
-    const LightDose whole = m_ultraviolet.ofDay(light, day);
     const CivilMinute begins = day * minutesPerDay;
+    std::array<bool, minutesPerDay> isTaken = {};
     LightDose metered;
     double seen = 0;
-    for (const MeteredSpan& span : m_records.metered[static_cast<std::size_t>(place)]) {
-        const CivilMinute from = std::max(span.from, begins);
-        const CivilMinute to = std::min(span.to, begins + minutesPerDay);
-        if (from >= to)
-            continue;
-        const double part =
-            static_cast<double>(to - from) / static_cast<double>(span.to - span.from);
-        if (span.nearUltraviolet_Whm2)
-            metered = sumOf(metered, m_ultraviolet.ofMetered(
-                                         scaled(meteredSpread, *span.nearUltraviolet_Whm2 * part)));
-        else
-            metered = sumOf(metered, m_ultraviolet.ofExposure(light, *span.exposure_lxh * part));
-        seen += span.seen * (fallenBy(light, day, to) - fallenBy(light, day, from));
-    }
-    return sumOf(metered, scaled(whole, std::clamp(1 - seen, 0.0, 1.0)));
+    for (const bool isUltraviolet : {true, false})
+        for (const MeteredSpan& span : m_records.metered[static_cast<std::size_t>(place)]) {
+            const CivilMinute from = std::max(span.from, begins);
+            const CivilMinute to = std::min(span.to, begins + minutesPerDay);
+            if (from >= to || span.nearUltraviolet_Whm2.has_value() != isUltraviolet)
+                continue;
+            const auto first = isTaken.begin() + (from - begins);
+            const auto last = isTaken.begin() + (to - begins);
+            const auto fresh_min = static_cast<double>(std::count(first, last, false));
+            std::fill(first, last, true);
+            const double part = fresh_min / static_cast<double>(span.to - span.from);
+            metered = sumOf(metered, ofSpan(span, light, part));
+            seen += span.seen * (fallenBy(light, day, to) - fallenBy(light, day, from)) *
+                    fresh_min / static_cast<double>(to - from);
+        }
+    return sumOf(metered, scaled(m_ultraviolet.ofDay(light, day), std::clamp(1 - seen, 0.0, 1.0)));
+}
+
+LightDose DoseLedger::ofSpan(const MeteredSpan& span, const std::optional<Light>& light,
+                             double part) {
+    if (span.nearUltraviolet_Whm2)
+        return m_ultraviolet.ofMetered(scaled(meteredSpread, *span.nearUltraviolet_Whm2 * part));
+    return m_ultraviolet.ofExposure(light, *span.exposure_lxh * part);
 }
 
 LightDose DoseLedger::ofDay(int place, std::int64_t day) {
@@ -177,6 +195,8 @@ DoseLedger::DaySum DoseLedger::sumUpTo(int place, const PlaceSums& sums, CivilMi
 LightDose DoseLedger::at(int place, CivilMinute from, CivilMinute to) {
     if (from >= to || isAlwaysDark(place))
         return {};
+    if (to >= endOfTime)
+        throw std::invalid_argument("a dose up to a time without an end");
     const CivilMinute farthest = to - longest_days * minutesPerDay;
     const bool isOpen = from < farthest;
     from = std::max(from, farthest);

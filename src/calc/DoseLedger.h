@@ -50,16 +50,6 @@ public:
     // estimate; within a day, light is counted as the sun goes.
     LightDose at(int place, CivilMinute from, CivilMinute to);
 
-    // Days from `from` on, no more than `days`, until at() reaches what is asked for; nothing where
-    // it does not. `reached` is asked of the dose up to the end of each day, counted from 1.
-    template <class Reached>
-    std::int64_t daysUntil(int place, CivilMinute from, std::int64_t days, Reached&& reached) {
-        for (std::int64_t day = 1; day <= days; ++day)
-            if (reached(at(place, from, from + day * minutesPerDay)))
-                return day;
-        return days + 1;
-    }
-
     PlaceUltraviolet& ultraviolet() { return m_ultraviolet; }
     // What is recorded of the light there on a day, and whether any of it was metered.
     std::optional<Light> lightAt(int place, std::int64_t day) const;
@@ -79,6 +69,7 @@ private:
     const PlaceSums& sumsOf(int place, std::int64_t first, std::int64_t last);
     LightDose ofDay(int place, std::int64_t day);
     LightDose ofMeteredDay(int place, std::int64_t day, const std::optional<Light>& light);
+    LightDose ofSpan(const MeteredSpan& span, const std::optional<Light>& light, double part);
     DaySum sumUpTo(int place, const PlaceSums& sums, CivilMinute minute);
     double fallenBy(const std::optional<Light>& light, std::int64_t day, CivilMinute minute);
     bool isAlwaysDark(int place) const;

@@ -21,13 +21,14 @@ std::string looksWords(std::size_t looks) {
 std::string wantedWords(const LightWantedGroup& group, const HouseRules& rules) {
     const std::string half = "half of such prints have their colour back after " +
                              roughly(group.chance.doseFor_sunnyDays(0.5));
-    const std::size_t looks = group.looks.size();
+    const std::size_t looks = group.count;
     if (group.isLearnt)
         return half + ", learnt from " + looksWords(looks) + " in this studio";
     const std::string byRule = originWords(rules.rule("lightDose_sunnyDays"));
     if (looks == 0)
         return half + " (" + byRule + ")";
-    return half + " (" + byRule + "; " + looksWords(looks) + " so far, too few to learn from)";
+    return half + " (the house rule's " + formatShortest(rules.value("lightDose_sunnyDays")) +
+           ", " + byRule + ", moved by " + looksWords(looks) + ", too few to learn from)";
 }
 
 std::string chanceWords(double chance) {
@@ -49,7 +50,7 @@ std::string forecastWords(const LightForecast& forecast) {
     const auto day = [](std::int64_t days) { return formatDay(days * minutesPerDay); };
     if (!forecast.early)
         return "it does not get there within two years";
-    std::string words = "a look is worth making from " + day(*forecast.early);
+    std::string words = "a look is worth making from " + day(*forecast.early) + " on";
     if (forecast.likely)
         words += ", half of such prints are back by " + day(*forecast.likely);
     if (forecast.late)
@@ -75,10 +76,11 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
                         ".");
     const bool tooLittle = stateOf(row, GateKind::dose) == GateState::failed;
     if (tooLittle)
-        sentences.push_back(
-            "That is too little for a look to tell: about " +
-            roughly(row.wanted->chance.doseFor_sunnyDays(rules.value("lookChance"))) +
-            " are wanted first.");
+        sentences.push_back("That is too little for a look to tell: about " +
+                            roughly(LightWanted::doseFor_sunnyDays(
+                                *row.wanted, lookChanceFor(row.looks, rules.value("lookChance")),
+                                row.notYet_sunnyDays)) +
+                            " are wanted first.");
     if (row.hasForecast && row.place >= 0)
         sentences.push_back("Hanging on at " +
                             history.places[static_cast<std::size_t>(row.place)].name + ", " +
@@ -86,7 +88,11 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
     return sentences;
 }
 
-std::vector<std::string> colourLookReasons(const ReadinessRow& row, const HouseRules& rules) {
+std::vector<std::string> colourLookReasons(const ReadinessRow& row, const History& history,
+                                           const HouseRules& rules) {
+    if (row.colourLook >= 0 && row.looks.last != LookColour::trueColour &&
+        history.looks[static_cast<std::size_t>(row.colourLook)].colour == LookColour::trueColour)
+        return {"Another look, which may have been the later one, found it not true."};
     if (row.colourLook >= 0 && row.looks.foundTrue > 1 &&
         stateOf(row, GateKind::colour) == GateState::passed)
         return {"It is one of " + looksWords(static_cast<std::size_t>(row.looks.foundTrue)) +
@@ -98,13 +104,10 @@ std::vector<std::string> colourLookReasons(const ReadinessRow& row, const HouseR
             "That was too early to tell: fresh ink looks true before it turns. Look again "
             "after its days in light."};
     const double apart_days = rules.value("colourLooksApart_days");
-    // Looks are held against each other by days.
-    const CivilMinute from =
-        row.lastTrueLook + static_cast<CivilMinute>(std::ceil(apart_days)) * minutesPerDay;
     return {"The studio wants " + std::to_string(row.looks.wanted) + " looks that find it true, " +
             formatShortest(apart_days) + (apart_days == 1 ? " day" : " days") + " apart or more; " +
             std::to_string(row.looks.foundTrue) + " so far. The next may be made from " +
-            formatDay(from) + " on."};
+            formatDay(nextLookFrom(row, rules)) + " on."};
 }
 
 }  // namespace rackbook

@@ -14,6 +14,7 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
 
 // What the colour looks leave to be done: that they came too early to tell, or that another one is
 // due, and from when on. Nothing where they settle it, or there are none.
-std::vector<std::string> colourLookReasons(const ReadinessRow& row, const HouseRules& rules);
+std::vector<std::string> colourLookReasons(const ReadinessRow& row, const History& history,
+                                           const HouseRules& rules);
 
 }  // namespace rackbook

@@ -31,14 +31,19 @@ bool looksSettle(const ColourLooks& looks) {
 GateResult judgeColour(const GateFacts& facts) {
     if (!facts.colour.any)
         return {GateState::open, GateNeed::look};
-    if (facts.colour.last != LookColour::trueColour)
-        return {GateState::failed, GateNeed::light};
+    if (facts.colour.last != LookColour::trueColour) {
+        const bool mayBeBack = facts.asksDose && facts.returnedChance >= facts.lookChance &&
+                               facts.daysLow + hair_days >= facts.daysNeeded;
+        return {GateState::failed, mayBeBack ? GateNeed::look : GateNeed::light};
+    }
     if (looksSettle(facts.colour))
         return {GateState::passed, GateNeed::nothing};
     return {GateState::open, GateNeed::look};
 }
 
-// The estimate says when looks are worth making; what they find goes before it.
+// The estimate says when looks are worth making; what they find goes before it, except that a
+// colour that was never seen to turn is not believed where next to no light had come: it may turn
+// yet.
 GateResult judgeDose(const GateFacts& facts) {
     if (!facts.asksDose || facts.returnedChance >= facts.enoughChance)
         return {GateState::passed, GateNeed::nothing};

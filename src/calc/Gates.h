@@ -2,6 +2,7 @@
 // new one is a function and a row in gates().
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -38,6 +39,13 @@ struct ColourLooks {
     bool readingAgrees = false;  // the last look came with a reading that is the record's colour
 };
 
+// From which chance on a look is worth making: by the rule, or, where the last look did not find it
+// true, when it is likelier than not that another one will (our reading, no source).
+inline double lookChanceFor(const ColourLooks& looks, double byRule) {
+    const bool wasNotTrue = looks.any && looks.last != LookColour::trueColour;
+    return wasNotTrue ? std::max(byRule, 0.5) : byRule;
+}
+
 // The state of an impression at one moment, as far as the gates ask for it.
 struct GateFacts {
     double daysLow = 0;   // days in light since the last extender-rich pull
@@ -45,7 +53,7 @@ struct GateFacts {
     double daysNeeded = 0;
     bool asksDose = false;             // there is an estimate of doses at all
     double returnedChance = notKnown;  // that the colour has returned, by the dose
-    double lookChance = 0;             // from which chance on a look is worth making
+    double lookChance = 0;             // as lookChanceFor gives it
     double enoughChance = 0;           // from which chance on the dose counts as enough
     bool hasTouch = false;             // a look since the last pull of all says how it feels
     Touch touch = Touch::wet;

@@ -49,14 +49,31 @@ Estimate ultravioletThroughGlass(const Light& light) {
     return light.glass ? figuresOf(*light.glass).ultraviolet : anyClear.ultraviolet;
 }
 
+namespace {
+
+// Of ultraviolet let through, over light. Where only the light was recorded, as of tinted glass,
+// the kind of glass says how the two go together: darker glass lets through less of both.
+Estimate besideLight(const Light& light) {
+    const GlassFigures usual = light.glass ? figuresOf(*light.glass) : anyClear;
+    if (light.glassUltravioletTransmittance) {
+        const double visible = std::max(light.glassTransmittance.value_or(usual.visible), 0.01);
+        return Estimate::exactly(*light.glassUltravioletTransmittance / visible);
+    }
+    return scaled(usual.ultraviolet, 1 / usual.visible);
+}
+
+}  // namespace
+
 Estimate ultravioletInRoom(const Light& light) {
-    const double visible = light.glassTransmittance.value_or(
-        light.glass ? figuresOf(*light.glass).visible : anyClear.visible);
-    const Estimate through = ultravioletThroughGlass(light);
-    // Whoever states what glass lets through of both has measured it; a ratio above 1 would mean
-    // that the glass keeps out light alone.
-    const double least = std::max(visible, 0.01);
-    return independentProductOf(scaled(through, 1 / least), walls);
+    return independentProductOf(besideLight(light), walls);
+}
+
+double ultravioletBesideClearGlass(const Light& light) {
+    const GlassFigures clear = figuresOf(Glass::clearSingle);
+    if (light.lightKind == LightKind::outdoors)
+        return clear.visible / clear.ultraviolet.best;
+    const bool isStated = light.glass || light.glassUltravioletTransmittance;
+    return isStated ? besideLight(light).best / (clear.ultraviolet.best / clear.visible) : 1;
 }
 
 }  // namespace rackbook

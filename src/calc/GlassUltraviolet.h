@@ -15,4 +15,8 @@ Estimate ultravioletThroughGlass(const Light& light);
 // eye sees; walls and ceilings send back less ultraviolet than light.
 Estimate ultravioletInRoom(const Light& light);
 
+// Near ultraviolet beside what the eye sees, of daylight that was measured there: times that of
+// daylight behind clear single glass.
+double ultravioletBesideClearGlass(const Light& light);
+
 }  // namespace rackbook

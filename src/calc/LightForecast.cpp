@@ -58,11 +58,11 @@ LightForecast forecastAt(const LightModel& model, const ReadinessRow& row, int p
         return {};
     const Forecasting forecasting(model, row, place, from);
     LightForecast forecast;
-    forecast.early =
-        forecasting.dayOfChance(chances.early, daysMissing(row.daysHigh, row.daysNeeded));
+    const double early = lookChanceFor(row.looks, chances.early);
+    forecast.early = forecasting.dayOfChance(early, daysMissing(row.daysHigh, row.daysNeeded));
     const std::int64_t missing = daysMissing(row.daysLow, row.daysNeeded);
-    forecast.likely = forecasting.dayOfChance(std::max(0.5, chances.early), missing);
-    forecast.late = forecasting.dayOfChance(std::max({0.5, chances.early, chances.late}), missing);
+    forecast.likely = forecasting.dayOfChance(std::max(0.5, early), missing);
+    forecast.late = forecasting.dayOfChance(std::max({0.5, early, chances.late}), missing);
     return forecast;
 }
 

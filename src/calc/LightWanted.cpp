@@ -124,24 +124,26 @@ LightWanted::LightWanted(const History& history, const std::vector<PullInk>& ink
 
 void LightWanted::addGroup(const InkLikeness& alike, const HouseRules& rules) {
     std::vector<std::size_t> its;
-    for (std::size_t i = m_looks.size(); i > 0 && its.size() < mostLooks; --i)
-        if (covers(alike, m_likeness[m_looks[i - 1].pull]))
-            its.push_back(i - 1);
-    std::reverse(its.begin(), its.end());
+    for (std::size_t i = 0; i < m_looks.size(); ++i)
+        if (covers(alike, m_likeness[m_looks[i].pull]))
+            its.push_back(i);
+    const std::size_t count = its.size();
+    if (count > mostLooks)
+        its.erase(its.begin(), its.end() - static_cast<std::ptrdiff_t>(mostLooks));
     std::vector<ThresholdObservation> observations;
     for (const std::size_t look : its)
         observations.push_back(m_looks[look].observed);
     LightThreshold threshold(observations, ThresholdModel::logNormal, priorOf(rules));
     ReturnChance chance(threshold);
-    const bool isLearnt = static_cast<double>(its.size()) >= rules.value("looksToLearn");
-    m_groups.push_back({alike, std::move(its), std::move(threshold), std::move(chance), isLearnt});
+    const bool isLearnt = static_cast<double>(count) >= rules.value("looksToLearn");
+    m_groups.push_back(
+        {alike, std::move(its), count, std::move(threshold), std::move(chance), isLearnt});
 }
 
 const LightWantedGroup& LightWanted::groupFor(const InkLikeness& full) const {
     std::size_t best = 0;
     for (std::size_t i = 1; i < m_groups.size(); ++i)
-        if (covers(m_groups[i].alike, full) &&
-            m_groups[i].looks.size() < m_groups[best].looks.size())
+        if (covers(m_groups[i].alike, full) && m_groups[i].count < m_groups[best].count)
             best = i;
     return m_groups[best];
 }
@@ -154,9 +156,15 @@ double LightWanted::chanceBy(const LightWantedGroup& group, const Estimate& dose
     };
     const double whole = by(dose_sunnyDays);
     const double before = by(notYet_sunnyDays);
-    if (!(before > 0))
+    if (std::isnan(whole) || !(before > 0))
         return whole;
     return before < 1 ? std::max(0.0, (whole - before) / (1 - before)) : 0;
+}
+
+double LightWanted::doseFor_sunnyDays(const LightWantedGroup& group, double chance,
+                                      const Estimate& notYet_sunnyDays) {
+    const double before = notYet_sunnyDays.isKnown() ? group.chance.by(notYet_sunnyDays.best) : 0;
+    return group.chance.doseFor_sunnyDays(before + chance * (1 - before));
 }
 
 }  // namespace rackbook

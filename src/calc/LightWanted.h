@@ -22,7 +22,8 @@ struct InkLikeness {
 
 struct LightWantedGroup {
     InkLikeness alike;               // empty: all inks
-    std::vector<std::size_t> looks;  // positions in LightWanted::looks()
+    std::vector<std::size_t> looks;  // positions in LightWanted::looks(), of those taken
+    std::size_t count = 0;           // of all of them
     LightThreshold threshold;
     ReturnChance chance;
     bool isLearnt = false;  // there are as many looks as looksToLearn wants
@@ -50,11 +51,15 @@ public:
 
     // Chance that the colour has returned, of a print of which a look at the dose `notYet` said
     // that it had not (best 0 where there was none). Without a best value of the dose notKnown, as
-    // ReturnChance has it; 0 where more light came only after a look at next to all. What is wrong
+    // ReturnChance has it. What is wrong
     // with the doses of a place was wrong in the looks too, so that of learnt groups only the best
     // value of the dose is taken.
     static double chanceBy(const LightWantedGroup& group, const Estimate& dose_sunnyDays,
                            const Estimate& notYet_sunnyDays = Estimate::exactly(0));
+
+    // The dose by which that chance is reached, of a print with that look. Chance above 0, below 1.
+    static double doseFor_sunnyDays(const LightWantedGroup& group, double chance,
+                                    const Estimate& notYet_sunnyDays);
 
 private:
     void addGroup(const InkLikeness& alike, const HouseRules& rules);

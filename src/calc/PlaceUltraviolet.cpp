@@ -22,8 +22,8 @@ constexpr double hoursPerDay = 24;
 constexpr Estimate usualDaylightFactor{0.003, 0.02, 0.08};
 // Of the time that the sun shines on the window, the patch of it lies on the print (our guess).
 constexpr Estimate sunPatch{0, 0.03, 0.2};
-// mW of UV-A in a lumen: daylight behind clear glass 0.3, filtered 0.01 (from memory).
-constexpr Estimate ultravioletOfDaylight_mWlm{0.01, 0.3, 0.6};
+// mW of UV-A in a lumen of daylight behind clear glass (from memory).
+constexpr Estimate ultravioletOfDaylight_mWlm{0.1, 0.3, 0.6};
 // Lamps: LED next to nothing, fluorescent tubes 0.04 to 0.08 (from memory).
 constexpr Estimate ultravioletOfLamps_mWlm{0, 0.02, 0.08};
 constexpr Estimate usualLamps_lx{50, 200, 500};
@@ -35,7 +35,7 @@ Estimate hullOf(const Estimate& a, const Estimate& b) {
 }
 
 void requireShares(const SkyShares& skies) {
-    if (!(skies.sunny >= 0 && skies.overcast >= 0 && skies.sunny + skies.overcast <= 1))
+    if (!(skies.sunny >= 0 && skies.overcast >= 0 && skies.sunny + skies.overcast <= 1 + 1e-9))
         throw InputError("skies",
                          "the shares are " + formatShortest(skies.sunny) + " sunny and " +
                              formatShortest(skies.overcast) + " overcast",
@@ -92,6 +92,10 @@ Estimate behindGlass(const Light& light, const ByPlane<Estimate>& sums) {
     return dose;
 }
 
+Estimate ofDaylight_mWlm(const std::optional<Light>& light) {
+    return scaled(ultravioletOfDaylight_mWlm, light ? ultravioletBesideClearGlass(*light) : 1);
+}
+
 Estimate byDaylight(const std::optional<Light>& light, const ByPlane<Estimate>& sums) {
     if (light && light->lightKind == LightKind::daylight)
         return behindGlass(*light, sums);
@@ -112,16 +116,18 @@ PlaceUltraviolet::PlaceUltraviolet(const GeoPoint& studio, Skies skies)
         if (month)
             requireShares(*month);
     const std::int64_t equinox = daysFromCivil({2023, 3, 20});
-    const PlaneSums& sums = m_table.under(oktasOf(Sky::sunny), equinox).nearUltraviolet_Whm2;
+    DaylightTable reference({std::clamp(studio.latitude_deg, -60.0, 60.0), studio.longitude_deg});
+    const PlaneSums& sums = reference.under(oktasOf(Sky::sunny), equinox).nearUltraviolet_Whm2;
     m_sunnyDay_Whm2 = Estimate::exactly(0);
     for (std::size_t plane = 1; plane < dayPlanes; ++plane)
         m_sunnyDay_Whm2 = sumOf(m_sunnyDay_Whm2, scaled(sums[plane], 0.25));
 }
 
 DayLight PlaceUltraviolet::mixedDay(const SkyShares& skies, std::int64_t day) {
-    const std::pair<Sky, double> kinds[] = {{Sky::sunny, skies.sunny},
-                                            {Sky::broken, 1 - skies.sunny - skies.overcast},
-                                            {Sky::overcast, skies.overcast}};
+    const std::pair<Sky, double> kinds[] = {
+        {Sky::sunny, skies.sunny},
+        {Sky::broken, std::max(0.0, 1 - skies.sunny - skies.overcast)},
+        {Sky::overcast, skies.overcast}};
     DayLight mixed;
     mixed.nearUltraviolet_Whm2.fill(Estimate::exactly(0));
     for (auto& hours : mixed.fallenBy)
@@ -193,8 +199,8 @@ LightDose PlaceUltraviolet::ofMetered(const Estimate& nearUltraviolet_Whm2) {
 
 LightDose PlaceUltraviolet::ofExposure(const std::optional<Light>& light, double exposure_lxh) {
     const bool lamps = light && light->lightKind == LightKind::artificial;
-    return againstSunnyDay(
-        scaled(lamps ? ultravioletOfLamps_mWlm : ultravioletOfDaylight_mWlm, exposure_lxh * 1e-3));
+    const Estimate perLumen_mWlm = lamps ? ultravioletOfLamps_mWlm : ofDaylight_mWlm(light);
+    return againstSunnyDay(scaled(perLumen_mWlm, exposure_lxh * 1e-3));
 }
 
 LightDose PlaceUltraviolet::ofDay(const std::optional<Light>& light, std::int64_t day) {
@@ -211,7 +217,7 @@ LightDose PlaceUltraviolet::ofDay(const std::optional<Light>& light, std::int64_
     if (light && light->lightKind == LightKind::metered)
         return againstSunnyDay(
             scaled(independentProductOf(scaled(at(usualMetered_lx), daylight_h(day)),
-                                        ultravioletOfDaylight_mWlm),
+                                        ofDaylight_mWlm(light)),
                    1e-3));
     const PlaneSums& sums = onDay(day).nearUltraviolet_Whm2;
     return {byDaylight(light, sums), byDaylight(light, inSunnyDays(sums))};

@@ -56,12 +56,11 @@ public:
     double fallenBy(const std::optional<Light>& light, std::int64_t day, double solarMinute);
 
     // A sunny day of twelve hours, hung up out of doors: the day of the equinox, upright, the mean
-    // of four facings. What doses are compared with in words.
+    // of four facings; nearer to a pole than 60°, that of 60°. What doses are compared with in
+    // words.
     double sunnyDay_Whm2() const { return m_sunnyDay_Whm2.best; }
 
     const GeoPoint& studio() const { return m_studio; }
-    // Whether the sky of that day was noted.
-    bool knowsSkyOf(std::int64_t day) const { return m_skies.ofDay.count(day) > 0; }
 
 private:
     // Of one day, in one of the two measures.

@@ -1,5 +1,7 @@
 #include "calc/Readiness.h"
 
+#include <cmath>
+
 #include "calc/Assessment.h"
 
 namespace rackbook {
@@ -18,6 +20,15 @@ Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinu
             readiness.rows.push_back(assessment.assess(i));
     }
     return readiness;
+}
+
+CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules) {
+    if (row.looks.foundTrue == 0)
+        return beginningOfTime;
+    // Looks are held against each other by days.
+    const auto apart_days =
+        static_cast<CivilMinute>(std::ceil(rules.value("colourLooksApart_days")));
+    return row.lastTrueLook + apart_days * minutesPerDay;
 }
 
 const std::vector<std::string>& rulesOfReadiness() {

@@ -63,24 +63,26 @@ struct ReadinessRow {
     bool putAwayEarly = false;     // into the dark or out of hands before every gate was passed
     bool leftEarly = false;        // putAwayEarly, and by leaving the studio's hands
     ReadinessGaps gaps;
-    GateResults gates = {};        // as of the check; meaningless where pull is -1
-    int pull = -1;                 // the last extender-rich one
-    int layer = -1;                // of that pull
-    int lastPull = -1;             // the last of all
-    int doubtfulPull = -1;         // the last one whose share of base is not known
-    int unlitPlace = -1;           // the last place whose light is not known
-    int touchLook = -1;            // the last that says how it feels, since the last pull of all
-    int colourLook = -1;           // the last that says how it looks, since that pull
-    ColourLooks looks;             // since that pull
-    CivilMinute lastTrueLook = 0;  // the last of looks.foundTrue, where there is one
-    int place = -1;                // where the moves leave it
-    int putAwayTo = -1;            // place of the first move that was too early
-    TimeSpan pulled;               // when the last extender-rich layer came to it
-    TimeSpan darkSince;            // where lightNow is dark or artificial
-    TimeSpan putAwayEarlyOn;       // where putAwayEarly
-    Estimate extenderShare;        // of that pull's ink
-    Estimate drierShare;           // of that pull's ink
-    double daysLow = 0;            // days in light since that pull
+    GateResults gates = {};  // as of the check; meaningless where pull is -1
+    int pull = -1;           // the last extender-rich one
+    int layer = -1;          // of that pull
+    int lastPull = -1;       // the last of all
+    int doubtfulPull = -1;   // the last one whose share of base is not known
+    int unlitPlace = -1;     // the last place whose light is not known
+    int touchLook = -1;      // the last that says how it feels, since the last pull of all
+    int colourLook = -1;     // the last that says how it looks, since that pull
+    ColourLooks looks;       // since that pull
+    CivilMinute lastTrueLook = beginningOfTime;  // the last of looks.foundTrue
+    // Up to then a look may have found the colour not true.
+    CivilMinute turnedUntil = beginningOfTime;
+    int place = -1;           // where the moves leave it
+    int putAwayTo = -1;       // place of the first move that was too early
+    TimeSpan pulled;          // when the last extender-rich layer came to it
+    TimeSpan darkSince;       // where lightNow is dark or artificial
+    TimeSpan putAwayEarlyOn;  // where putAwayEarly
+    Estimate extenderShare;   // of that pull's ink
+    Estimate drierShare;      // of that pull's ink
+    double daysLow = 0;       // days in light since that pull
     double daysHigh = 0;
     double daysNeeded = 0;
     // Where the studio's light can be estimated.
@@ -107,6 +109,10 @@ Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinu
 // Why the row says what it says, in whole sentences; at least one.
 std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& history,
                                     const HouseRules& rules);
+
+// From which minute on the next look counts as another one that found the colour true: at once
+// where none has yet.
+CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules);
 
 // "ready", "a look is due" …, as lists and sheets print it.
 const char* verdictWords(Verdict verdict);

@@ -122,7 +122,7 @@ private:
                 say("The look " + dayWords(look(m_row.touchLook).at) + " found it " +
                     touchWords(look(m_row.touchLook)) + ".");
         }
-        for (std::string& sentence : colourLookReasons(m_row, m_rules))
+        for (std::string& sentence : colourLookReasons(m_row, m_history, m_rules))
             say(std::move(sentence));
         sayMissingLooks();
     }
@@ -139,7 +139,9 @@ private:
 
     void sayPlace() {
         const bool dark = countsAsDark(m_row.lightNow);
-        if (m_row.verdict == Verdict::bringOut) {
+        if (m_row.verdict == Verdict::bringOut && !m_row.putAwayEarly) {
+            say("The colour was found not true since it was put away; bring it out into light.");
+        } else if (m_row.verdict == Verdict::bringOut) {
             say("It was put away too early, " + dayWords(m_row.putAwayEarlyOn) + " into " +
                 placeName(m_row.putAwayTo) + "; bring it out into light" +
                 (passed(GateKind::light) ? " and look at it." : "."));

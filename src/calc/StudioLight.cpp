@@ -16,6 +16,22 @@ Oktas coverOf(const Weather& weather) {
     return {std::max(0.0, oktas - 1), oktas, std::min(8.0, oktas + 1)};
 }
 
+CivilMinute momentOf(const Weather& weather) {
+    return weather.on.earliest();
+}
+
+CivilMinute momentOf(const Metering& metering) {
+    return metering.from.earliest();
+}
+
+template <class R>
+std::vector<R> upTo(std::vector<R> records, CivilMinute asOf) {
+    records.erase(std::remove_if(records.begin(), records.end(),
+                                 [&](const R& record) { return momentOf(record) > asOf; }),
+                  records.end());
+    return records;
+}
+
 }  // namespace
 
 Skies skiesOf(const Book& studio, const HouseRules& rules, const std::vector<Weather>& weather) {
@@ -31,23 +47,25 @@ Skies skiesOf(const Book& studio, const HouseRules& rules, const std::vector<Wea
 
 StudioLight::StudioLight(const Book& studio, const HouseRules& rules,
                          const std::vector<Place>& places, const std::vector<Weather>& weather,
-                         const std::vector<Metering>& meterings) {
+                         const std::vector<Metering>& meterings, CivilMinute asOf) {
     if (!studio.latitude_deg || !studio.longitude_deg)
         return;
-    m_ultraviolet = std::make_unique<PlaceUltraviolet>(
-        GeoPoint{*studio.latitude_deg, *studio.longitude_deg}, skiesOf(studio, rules, weather));
+    m_ultraviolet =
+        std::make_unique<PlaceUltraviolet>(GeoPoint{*studio.latitude_deg, *studio.longitude_deg},
+                                           skiesOf(studio, rules, upTo(weather, asOf)));
     m_ledger = std::make_unique<DoseLedger>(
-        *m_ultraviolet, PlaceRecords{lightPeriodsOf(places), meteredSpansOf(places, meterings),
-                                     zoneShiftsOf(studio.timeZone)});
+        *m_ultraviolet,
+        PlaceRecords{lightPeriodsOf(places), meteredSpansOf(places, upTo(meterings, asOf)),
+                     zoneShiftsOf(studio.timeZone)});
 }
 
 void StudioLight::learnFrom(const History& whole, const HouseRules& rules, CivilMinute asOf) {
     if (!m_ledger)
         return;
-    m_inks = inkOfPulls(whole, rules);
-    m_wanted = std::make_unique<LightWanted>(whole, m_inks, rules,
-                                             returnLooksOf(whole, m_inks, rules, *m_ledger, asOf));
-    m_model = std::make_unique<LightModel>(LightModel{*m_ledger, *m_wanted, m_inks});
+    m_inks = std::make_unique<std::vector<PullInk>>(inkOfPulls(whole, rules));
+    m_wanted = std::make_unique<LightWanted>(whole, *m_inks, rules,
+                                             returnLooksOf(whole, *m_inks, rules, *m_ledger, asOf));
+    m_model = std::make_unique<LightModel>(LightModel{*m_ledger, *m_wanted, *m_inks});
 }
 
 }  // namespace rackbook

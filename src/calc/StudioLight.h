@@ -17,11 +17,13 @@ Skies skiesOf(const Book& studio, const HouseRules& rules, const std::vector<Wea
 
 class StudioLight {
 public:
-    // Places in the order of History::places. Without the studio's latitude and longitude nothing
-    // can be estimated, and there is no model. Throws InputError where the time zone is not known
-    // to the system.
+    // As of the end of asOf: what was noted and metered of later days is left out, so that a
+    // forecast of an earlier day is what it would have been then. Places in the order of
+    // History::places. Without the studio's latitude and longitude nothing can be estimated, and
+    // there is no model. Throws InputError where the time zone is not known to the system.
     StudioLight(const Book& studio, const HouseRules& rules, const std::vector<Place>& places,
-                const std::vector<Weather>& weather, const std::vector<Metering>& meterings);
+                const std::vector<Weather>& weather, const std::vector<Metering>& meterings,
+                CivilMinute asOf = endOfTime);
 
     bool isKnown() const { return m_ledger != nullptr; }
 
@@ -38,7 +40,7 @@ public:
 private:
     std::unique_ptr<PlaceUltraviolet> m_ultraviolet;
     std::unique_ptr<DoseLedger> m_ledger;
-    std::vector<PullInk> m_inks;
+    std::unique_ptr<std::vector<PullInk>> m_inks;  // the model refers to it, also after a move
     std::unique_ptr<LightWanted> m_wanted;
     std::unique_ptr<LightModel> m_model;
 };

@@ -34,7 +34,23 @@ void writeCalendar(CommandContext& context, const std::string& path,
         << (entries.size() == 1 ? " reminder.\n" : " reminders.\n");
 }
 
+// Before anything is reckoned. Through a link or not: a book has no business being written over.
+void requireFreeFile(const CommandContext& context, const std::string& path) {
+    if (!fileExists(path))
+        return;
+    if (!context.arguments.has("replace"))
+        throw UsageError("the file " + printable(path) + " is there already",
+                         "--replace writes over a calendar; another name leaves it alone.");
+    constexpr std::string_view begins = "BEGIN:VCALENDAR";
+    if (readFile(path, 1 << 24).compare(0, begins.size(), begins) != 0)
+        throw UsageError("the file " + printable(path) + " is no calendar",
+                         "Give another name: only a calendar is written over.");
+}
+
 ExitCode run(CommandContext& context) {
+    const std::optional<std::string> calendar = context.arguments.value("calendar");
+    if (calendar)
+        requireFreeFile(context, *calendar);
     const BookFile book = bookToRead(context);
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
@@ -50,7 +66,6 @@ ExitCode run(CommandContext& context) {
     const ForecastPlan plan = forecastPlanOf(history, labels, readiness, *light.model(), rules,
                                              place ? placePosition(history, *place) : -1);
     const ForecastFacts facts{history, rules, readiness, plan, context.arguments.has("why")};
-    const std::optional<std::string> calendar = context.arguments.value("calendar");
     if (context.arguments.has("json"))
         context.console.out() << jsonText(forecastTree(facts));
     else
@@ -80,6 +95,7 @@ Command forecastCommand() {
         valueOption("calendar", "FILE",
                     "Write reminders for looks, and for what is to be brought out, as a calendar "
                     "(iCalendar) that other programs take in."),
+        flagOption("replace", "Write over a calendar that is there already."),
         flagOption("why", "Give the house rules too."),
         valueOption("on", "DATE", "From the end of this day.", "today at the studio")};
     spec.reportsJson = true;

@@ -1,5 +1,7 @@
 #include "commands/ForecastCalendar.h"
 
+#include <algorithm>
+
 #include "base/Ranges.h"
 
 namespace rackbook {
@@ -37,7 +39,7 @@ public:
             add(group, "bring-out", dayOf(m_readiness.asOf), "Bring out into light: " + names,
                 "Put away before its light was done." + where);
         else if (row.verdict == Verdict::lookDue)
-            add(group, "look", dayOf(nextLookFrom(row, m_rules, m_readiness.asOf)),
+            add(group, "look", dayOf(std::max(nextLookFrom(row, m_rules), m_readiness.asOf)),
                 "Look at " + names + ": dry, and the colour true?",
                 "The studio wants " + std::to_string(row.looks.wanted) +
                     " looks that find the colour true; " + std::to_string(row.looks.foundTrue) +
@@ -55,7 +57,7 @@ private:
     void add(const ForecastGroup& group, const std::string& what, std::int64_t day,
              const std::string& summary, const std::string& description) {
         CalendarEntry entry;
-        entry.uid = what + "-" + group.edition + "-" + formatRanges(group.numbers) + "@rackbook";
+        entry.uid = what + ":" + group.edition + ":" + formatRanges(group.numbers) + "@rackbook";
         entry.day = day;
         entry.summary = summary;
         entry.description = description;

@@ -49,11 +49,20 @@ std::vector<int> litPlaces(const History& history, CivilMinute asOf) {
     return places;
 }
 
-using GroupKey = std::tuple<int, std::string, int, int, double, double, double, CivilMinute>;
+using GroupKey =
+    std::tuple<int, std::string, int, int, double, double, double, double, int, CivilMinute>;
 
 GroupKey keyOf(const ReadinessRow& row, const ImpressionLabel& label) {
-    return {urgencyOf(row.verdict), label.edition, row.place,       row.pull, row.daysLow,
-            row.dose.sunnyDays.low, row.daysHigh,  row.lastTrueLook};
+    return {urgencyOf(row.verdict),
+            label.edition,
+            row.place,
+            row.pull,
+            row.daysLow,
+            row.daysHigh,
+            row.dose.sunnyDays.low,
+            row.notYet_sunnyDays.high,
+            row.looks.foundTrue,
+            row.lastTrueLook};
 }
 
 }  // namespace
@@ -68,7 +77,7 @@ ForecastPlan forecastPlanOf(const History& history, const std::vector<Impression
     for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
         const ReadinessRow& row = readiness.rows[i];
         if (!mayNeedLight(row.verdict) || row.pull < 0) {
-            ++plan.notConcerned;
+            ++(mayNeedLight(row.verdict) ? plan.notKnown : plan.notConcerned);
             continue;
         }
         const ImpressionLabel& label = labels[static_cast<std::size_t>(row.impression)];
@@ -88,14 +97,6 @@ ForecastPlan forecastPlanOf(const History& history, const std::vector<Impression
         plan.groups.push_back(std::move(group));
     }
     return plan;
-}
-
-CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules, CivilMinute asOf) {
-    if (row.looks.foundTrue == 0)
-        return asOf;
-    const CivilMinute apart = static_cast<CivilMinute>(rules.value("colourLooksApart_days") *
-                                                       static_cast<double>(minutesPerDay));
-    return std::max(asOf, row.lastTrueLook + apart);
 }
 
 }  // namespace rackbook

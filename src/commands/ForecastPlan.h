@@ -28,6 +28,7 @@ struct ForecastPlan {
     std::vector<ForecastGroup> groups;
     std::vector<int> places;       // lit places in the studio that were tried
     std::size_t notConcerned = 0;  // ready, or not affected
+    std::size_t notKnown = 0;      // no extender-rich pull is known, but there may be one
 };
 
 // `onlyPlace`: -1 for all racks, walls and the like in the studio's hands that are lit on that day
@@ -35,8 +36,5 @@ struct ForecastPlan {
 ForecastPlan forecastPlanOf(const History& history, const std::vector<ImpressionLabel>& labels,
                             const Readiness& readiness, const LightModel& model,
                             const HouseRules& rules, int onlyPlace);
-
-// From when on the next look that is to find the colour true may be made, where one is due.
-CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules, CivilMinute asOf);
 
 }  // namespace rackbook

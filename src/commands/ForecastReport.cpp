@@ -1,5 +1,6 @@
 #include "commands/ForecastReport.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "base/Numbers.h"
@@ -41,7 +42,7 @@ void printGroup(Console& console, const ForecastFacts& facts, const ForecastGrou
         had += ", worth " + roughly(row.dose.sunnyDays) + " sunny days";
     printParagraph(console, had + ".");
     if (row.verdict == Verdict::lookDue) {
-        const CivilMinute from = nextLookFrom(row, facts.rules, facts.readiness.asOf);
+        const CivilMinute from = std::max(nextLookFrom(row, facts.rules), facts.readiness.asOf);
         printParagraph(console, from <= facts.readiness.asOf
                                     ? "A look is due now."
                                     : "The next look may be made from " + formatDay(from) + " on.");
@@ -77,6 +78,11 @@ void printForecast(Console& console, const ForecastFacts& facts) {
         console.out() << "No impression is waiting for light.\n";
     if (facts.plan.notConcerned > 0)
         console.out() << facts.plan.notConcerned << " ready or not affected are not listed.\n";
+    if (facts.plan.notKnown > 0)
+        console.out()
+            << facts.plan.notKnown
+            << " of which too little is known are not listed; rackbook ready says what is "
+               "missing.\n";
     if (!facts.plan.groups.empty())
         printParagraph(console,
                        "Estimates, from " + formatDay(facts.readiness.asOf) +
@@ -122,6 +128,7 @@ Tree forecastTree(const ForecastFacts& facts) {
     }
     report.set("groups", std::move(groups));
     report.set("notConcerned", static_cast<double>(facts.plan.notConcerned));
+    report.set("notKnown", static_cast<double>(facts.plan.notKnown));
     report.set("houseRules", treeOf(facts.rules, rulesUsed));
     return report;
 }

@@ -18,14 +18,15 @@ History judgedHistoryIn(const BookFile& book, const HistoryFilter& filter,
     return history;
 }
 
-StudioLight lightOfStudio(const BookFile& book, const Book& studio, const HouseRules& rules) {
+StudioLight lightOfStudio(const BookFile& book, const Book& studio, const HouseRules& rules,
+                          CivilMinute asOf) {
     return StudioLight(studio, rules, allOf<Place>(book), allOf<Weather>(book),
-                       allOf<Metering>(book));
+                       allOf<Metering>(book), asOf);
 }
 
 StudioLight learntLightOf(const BookFile& book, const Book& studio, const HouseRules& rules,
                           const History& history, bool isWhole, CivilMinute asOf) {
-    StudioLight light = lightOfStudio(book, studio, rules);
+    StudioLight light = lightOfStudio(book, studio, rules, asOf);
     if (light.isKnown())
         light.learnFrom(isWhole ? history : historyIn(book, {}), rules, asOf);
     return light;

@@ -12,7 +12,8 @@ namespace rackbook {
 History judgedHistoryIn(const BookFile& book, const HistoryFilter& filter, const HouseRules& rules);
 
 // Its places, skies and meterings; nothing learnt yet.
-StudioLight lightOfStudio(const BookFile& book, const Book& studio, const HouseRules& rules);
+StudioLight lightOfStudio(const BookFile& book, const Book& studio, const HouseRules& rules,
+                          CivilMinute asOf);
 
 // The same, having learnt from the looks at all prints of the book up to then. `history` is the one
 // that will be judged; where it is not of the whole book, the whole is read too.

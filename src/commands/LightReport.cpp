@@ -210,7 +210,7 @@ Tree plotTree(const LightFacts& facts, const ReadinessRow& row) {
                 .set("colour", textOf(look.colour))
                 .set("sunnyDays",
                      roundedTreeOf(
-                         facts.ledger.sumSince(stays, row.pulled, look.at.latest).sunnyDays)));
+                         facts.ledger.sumSince(stays, row.pulled, std::min(look.at.latest, facts.readiness.asOf)).sunnyDays)));
     }
     const ReturnChance& chance = row.wanted->chance;
     return Tree::object()

@@ -93,7 +93,7 @@ private:
                      {""}});
         for (const LightWantedGroup& group : m_facts.wanted.groups())
             table.addRow({groupWords(group.alike, m_facts.lotIds),
-                          std::to_string(group.looks.size()),
+                          std::to_string(group.count),
                           roughly(group.threshold.quantile_sunnyDays(0.5)),
                           roughly(group.threshold.quantile_sunnyDays(share)),
                           group.isLearnt ? "learnt" : "too few looks: house rules weigh in"});
@@ -171,7 +171,7 @@ Tree curveTree(const LightWantedGroup& group) {
 Tree groupTree(const LightWantedFacts& facts, const LightWantedGroup& group) {
     Tree one = Tree::object();
     one.set("inks", groupWords(group.alike, facts.lotIds));
-    one.set("looks", static_cast<int>(group.looks.size())).set("learnt", group.isLearnt);
+    one.set("looks", static_cast<int>(group.count)).set("learnt", group.isLearnt);
     const ThresholdCurve& curve = group.threshold.curve();
     one.set("medianLog", roundedToFive(curve.location_log))
         .set("widthLog", roundedToFive(curve.scale_log));

@@ -153,7 +153,7 @@ Command skyCommand() {
                     valueOption("note", "TEXT", "Anything else worth keeping.")};
     spec.writesBook = true;
     spec.examples = {{"rackbook sky 2026-03-18 sunny", "One day."},
-                     {"rackbook sky 2026-03-10/2026-03-17 overcast", "Eight grey days."},
+                     {"rackbook sky 2026-04-10/2026-04-17 overcast", "Eight grey days."},
                      {"rackbook sky 2026-03-18 6", "Six eighths of the sky were covered."}};
     return {spec, run};
 }

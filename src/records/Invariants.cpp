@@ -26,6 +26,7 @@ public:
         std::set<std::string> seen;
         for (std::size_t i = 0; i < r.houseRules.size(); ++i)
             checkHouseRule(r.houseRules[i], at("/houseRules", i), seen);
+        addAll(lightRuleComplaints(r.houseRules));
         addAll(monthlySkyComplaints(r.monthlySkies));
         return take();
     }

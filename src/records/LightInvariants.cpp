@@ -5,6 +5,9 @@
 #include <string>
 #include <utility>
 
+#include "base/Numbers.h"
+#include "records/HouseRules.h"
+
 namespace rackbook {
 
 namespace {
@@ -53,6 +56,28 @@ void checkLength(const Metering& r, std::vector<Complaint>& found) {
 }
 
 }  // namespace
+
+std::vector<Complaint> lightRuleComplaints(const std::vector<HouseRule>& ofTheStudio) {
+    const HouseRules rules(ofTheStudio);
+    std::vector<Complaint> found;
+    const auto add = [&](const std::string& what, const std::string& remedy) {
+        found.push_back({"/houseRules", what, remedy});
+    };
+    const double sunny = rules.value("skySunnyShare");
+    const double overcast = rules.value("skyOvercastShare");
+    if (sunny + overcast > 1 + hair)
+        add("skySunnyShare " + formatShortest(sunny) + " and skyOvercastShare " +
+                formatShortest(overcast) + " come to more than 1",
+            "Set both: what is left of 1 is broken cloud.");
+    if (rules.value("lookChance") > rules.value("returnedChance"))
+        add("lookChance is above returnedChance",
+            "A look is worth making before the light counts as enough.");
+    for (const char* name : {"colourLooks", "looksToLearn"})
+        if (rules.value(name) != std::floor(rules.value(name)))
+            add(std::string(name) + " is " + formatShortest(rules.value(name)),
+                "Looks are counted in whole numbers.");
+    return found;
+}
 
 std::vector<Complaint> monthlySkyComplaints(const std::vector<MonthlySky>& skies) {
     std::vector<Complaint> found;

@@ -48,7 +48,7 @@ LightFigures oneRound(const BookFile& book, const std::string& path) {
     const HouseRules rules(studio.houseRules);
     const History history = historyIn(book);
     StudioLight light(studio, rules, allOf<Place>(book), allOf<Weather>(book),
-                      allOf<Metering>(book));
+                      allOf<Metering>(book), asOf);
     figures.loadSeconds = secondsSince(start);
     start = Clock::now();
     light.learnFrom(history, rules, asOf);

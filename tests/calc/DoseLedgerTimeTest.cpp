@@ -165,20 +165,6 @@ TEST_F(DoseLedgerTime, ABeginningThatIsOpenLeavesTheHighBoundOpen) {
                 1e-9);
 }
 
-TEST_F(DoseLedgerTime, FindsTheDayByWhichADoseIsReached) {
-    DoseLedger doses = ledger();
-    const CivilMinute from = at("2026-06-10T08:00");
-    const double wanted = doses.at(0, from, from + 5 * minutesPerDay).sunnyDays.best;
-    const auto reached = [&](double share) {
-        return doses.daysUntil(0, from, 30, [&](const LightDose& dose) {
-            return dose.sunnyDays.best >= share * wanted;
-        });
-    };
-    EXPECT_EQ(reached(0.999), 5);
-    EXPECT_EQ(reached(1.001), 6);
-    EXPECT_EQ(reached(100), 31);
-}
-
 TEST_F(DoseLedgerTime, TakesTheLightThatThePlaceHadOnTheDay) {
     PlaceRecords places = records();
     places.periods[0].push_back({at("2026-06-10"), lightOf(LightKind::dark)});
@@ -190,6 +176,29 @@ TEST_F(DoseLedgerTime, TakesTheLightThatThePlaceHadOnTheDay) {
     EXPECT_EQ(doses.at(0, at("2026-06-10"), at("2026-07-10")).sunnyDays.high, 0);
     EXPECT_NEAR(doses.at(0, at("2026-06-01"), at("2026-07-10")).nearUltraviolet_Whm2.best,
                 best(ledger(), "2026-06-01", "2026-06-10"), 1e-9);
+}
+
+// Two instruments side by side saw the same light.
+TEST_F(DoseLedgerTime, CountsNoMinuteTwiceWhereTwoInstrumentsHung) {
+    PlaceRecords places = records();
+    MeteredSpan ultraviolet;
+    ultraviolet.from = at("2026-06-21T08:00");
+    ultraviolet.to = at("2026-06-21T16:00");
+    ultraviolet.nearUltraviolet_Whm2 = metered_Whm2;
+    MeteredSpan light = ultraviolet;
+    light.nearUltraviolet_Whm2.reset();
+    light.exposure_lxh = 8000;
+    places.metered = {{ultraviolet}, {}, {}};
+    const double alone = best(DoseLedger(m_ultraviolet, places), "2026-06-21", "2026-06-22");
+    places.metered = {{light, ultraviolet, ultraviolet}, {}, {}};
+    EXPECT_NEAR(best(DoseLedger(m_ultraviolet, places), "2026-06-21", "2026-06-22"), alone, 1e-9);
+}
+
+// By hand: 24 h of lamps that were metered throughout leave nothing to the estimate.
+TEST_F(DoseLedgerTime, TakesAWholeMeteredDayForWhole) {
+    const double whole =
+        best(meteredLedger("2026-06-21", "2026-06-22"), "2026-06-21", "2026-06-22");
+    EXPECT_NEAR(whole, metered_Whm2, 1e-9);
 }
 
 }  // namespace

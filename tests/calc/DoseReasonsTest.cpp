@@ -13,7 +13,7 @@ protected:
     }
     std::vector<std::string> looksAsOf(const std::string& asOf) {
         const ReadinessRow row = rowAsOf(asOf);
-        return colourLookReasons(row, rules);
+        return colourLookReasons(row, history, rules);
     }
 };
 
@@ -28,19 +28,19 @@ TEST_F(DoseReasonsTest, SayWhatIsMissingAndUntilWhen) {
                    "day: common practice, no source). The chance that the colour of this one is "
                    "back is about 4 %.",
                    "That is too little for a look to tell: about 0.23 are wanted first.",
-                   "Hanging on at rack, a look is worth making from 2027-01-14, half of such "
+                   "Hanging on at rack, a look is worth making from 2027-01-14 on, half of such "
                    "prints are back by 2027-04-06, most by 2027-06-12."}));
 }
 
 TEST_F(DoseReasonsTest, SayHowManyLooksTheyComeFrom) {
     lookAt(print("2026-05-10T10:00", "yard"), "2026-05-31", LookColour::turned);
     print("2026-05-10T10:00", "yard");
-    EXPECT_NE(
-        reasonsAsOf("2026-06-10")
-            .at(0)
-            .find(" (about one such day: common practice, no source; 1 look so far, too few to "
-                  "learn from). The chance that the colour of this one is back is "),
-        std::string::npos);
+    EXPECT_NE(reasonsAsOf("2026-06-10")
+                  .at(0)
+                  .find(" (the house rule's 1, about one such day: common practice, no source, "
+                        "moved by 1 look, too few to learn from). The chance that the colour of "
+                        "this one is back is "),
+              std::string::npos);
     for (int batch = 0; batch < 5; ++batch)
         lookAt(print("2026-05-10T10:00", "rack"), "2026-05-31", LookColour::turned);
     EXPECT_NE(

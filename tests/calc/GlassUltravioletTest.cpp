@@ -101,5 +101,28 @@ TEST(GlassUltraviolet, LeavesTheSameOrderInARoom) {
     }
 }
 
+// Dark glass keeps out light and ultraviolet alike; only what was measured of both says otherwise.
+TEST(GlassUltraviolet, TintedGlassBringsNoMoreThanClearGlass) {
+    Light tinted;
+    tinted.lightKind = LightKind::daylight;
+    tinted.glassTransmittance = 0.10;
+    Light clear = tinted;
+    clear.glassTransmittance.reset();
+    EXPECT_LE(ultravioletInRoom(tinted).best, ultravioletInRoom(clear).best + 1e-12);
+}
+
+// Lux behind glass that filters are not lux behind clear glass.
+TEST(GlassUltraviolet, LuxBehindFilteringGlassHoldNextToNone) {
+    Light filtered;
+    filtered.lightKind = LightKind::daylight;
+    filtered.glass = Glass::filtering;
+    EXPECT_LT(ultravioletBesideClearGlass(filtered), 0.05);
+    Light clear = filtered;
+    clear.glass = Glass::clearSingle;
+    EXPECT_NEAR(ultravioletBesideClearGlass(clear), 1, 1e-12);
+    clear.lightKind = LightKind::outdoors;
+    EXPECT_GT(ultravioletBesideClearGlass(clear), 1);
+}
+
 }  // namespace
 }  // namespace rackbook

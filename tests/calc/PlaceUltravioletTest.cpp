@@ -178,8 +178,6 @@ TEST(PlaceUltraviolet, TakesANotedSkyBeforeThoseOfTheMonthAndTheseBeforeTheUsual
     EXPECT_GT(ofThatDay(all), 2 * overcast);
     // Noted as what the month has on all days, it is the same.
     EXPECT_NEAR(ofThatDay(all), ofThatDay(skies(1, 0)), 1e-9);
-    EXPECT_TRUE(PlaceUltraviolet(northern, all).knowsSkyOf(day));
-    EXPECT_FALSE(PlaceUltraviolet(northern, all).knowsSkyOf(day + 2));
 }
 
 // That is what a sunny day is: by definition 1, wherever the studio stands.

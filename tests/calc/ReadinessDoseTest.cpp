@@ -169,5 +169,29 @@ TEST_F(ReadinessDose, GoesByWhatTheStudioLearnt) {
     EXPECT_EQ(verdictAsOf("2026-06-10"), Verdict::moreLight);
 }
 
+// Looks and moves with an open end end with the day that is asked for.
+TEST_F(ReadinessDose, OpenDatesDoNotRunOnForEver) {
+    const std::string id = print("2026-05-10T10:00", "rack");
+    book.look("2026-06-20/..", {id}, Touch::dry, LookColour::returning);
+    EXPECT_EQ(rowAsOf("2026-06-25").verdict, Verdict::moreLight);
+    const std::string other = print("2026-05-10T10:00", "rack");
+    book.look("2026-06-10", {other}, Touch::dry, LookColour::trueColour);
+    book.look("2026-06-14", {other}, Touch::dry, LookColour::trueColour);
+    book.move("drawer", "2026-06-20/..", {other});
+    EXPECT_NE(rowAsOf("2026-06-25").verdict, Verdict::moreLight);
+}
+
+// Seen not to be back: the next look is due when it is likelier than not that it is.
+TEST_F(ReadinessDose, AfterALookThatDidNotFindItTrueAnotherOneIsDueInTime) {
+    const std::string id = print("2026-05-10T10:00", "rack");
+    book.look("2026-06-02", {id}, Touch::dry, LookColour::returning);
+    const ReadinessRow soon = rowAsOf("2026-06-04");
+    EXPECT_EQ(soon.verdict, Verdict::moreLight);
+    EXPECT_LT(soon.returnedChance, 0.1);
+    const ReadinessRow late = rowAsOf("2026-09-20");
+    EXPECT_GT(late.returnedChance, 0.5);
+    EXPECT_EQ(late.verdict, Verdict::lookDue);
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -131,5 +131,40 @@ TEST_F(ReadinessLooks, SayWhenTheNextMayBeMade) {
               "It is at rack, in light.");
 }
 
+// Looks dated so badly that one that found it turned may have been the last.
+TEST_F(ReadinessLooks, OneThatMayHaveBeenLaterStandsInTheWay) {
+    pulledAndHung();
+    foundTrue("2026-03-26");
+    foundTrue("2026-04-02");
+    EXPECT_EQ(verdictAsOf("2026-04-20"), Verdict::ready);
+    foundTurned("2026-04");
+    EXPECT_EQ(verdictAsOf("2026-04-20"), Verdict::moreLight);
+    EXPECT_NE(reasonsAsOf("2026-04-20").find("may have been the later one, found it not true"),
+              std::string::npos);
+    // Afterwards it is looked at again, twice.
+    foundTrue("2026-05-02");
+    foundTrue("2026-05-06");
+    EXPECT_EQ(verdictAsOf("2026-05-06"), Verdict::ready);
+}
+
+TEST_F(ReadinessLooks, OneThatMayStillBeToComeDoesNotCount) {
+    pulledAndHung();
+    foundTrue("2026-03-26/2099-01-01");
+    foundTrue("2026-04-02/2099-01-01");
+    EXPECT_EQ(verdictAsOf("2026-04-20"), Verdict::lookDue);
+}
+
+TEST_F(ReadinessLooks, ThatFindItTurnedInTheDarkBringItOut) {
+    pulledAndHung();
+    foundTrue("2026-03-26");
+    foundTrue("2026-04-02");
+    move("drawer", "2026-04-03T09:00");
+    EXPECT_EQ(verdictAsOf("2026-05-02"), Verdict::ready);
+    foundTurned("2026-05-02");
+    EXPECT_EQ(verdictAsOf("2026-05-03"), Verdict::bringOut);
+    EXPECT_NE(reasonsAsOf("2026-05-03").find("found not true since it was put away"),
+              std::string::npos);
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -139,5 +139,19 @@ TEST(LightInvariants, TellEverythingThatIsWrongWithAMetering) {
               "nearUltraviolet_Whm2 or both.");
 }
 
+TEST(LightRules, HoldTogether) {
+    const auto rulesOf = [](const char* name, double value) {
+        HouseRule rule;
+        rule.rule = name;
+        rule.value = value;
+        return std::vector<HouseRule>{rule};
+    };
+    EXPECT_TRUE(lightRuleComplaints({}).empty());
+    EXPECT_TRUE(lightRuleComplaints(rulesOf("skySunnyShare", 0.65)).empty());
+    EXPECT_EQ(lightRuleComplaints(rulesOf("skySunnyShare", 0.7)).size(), 1u);
+    EXPECT_EQ(lightRuleComplaints(rulesOf("lookChance", 0.9)).size(), 1u);
+    EXPECT_EQ(lightRuleComplaints(rulesOf("colourLooks", 1.5)).size(), 1u);
+}
+
 }  // namespace
 }  // namespace rackbook
