@@ -204,13 +204,14 @@ Tree plotTree(const LightFacts& facts, const ReadinessRow& row) {
         if (!look.hasColour || look.at.earliest <= row.pulled.latest ||
             look.at.earliest > facts.readiness.asOf)
             continue;
-        looks.add(
-            Tree::object()
-                .set("at", treeOf(look.at))
-                .set("colour", textOf(look.colour))
-                .set("sunnyDays",
-                     roundedTreeOf(
-                         facts.ledger.sumSince(stays, row.pulled, std::min(look.at.latest, facts.readiness.asOf)).sunnyDays)));
+        looks.add(Tree::object()
+                      .set("at", treeOf(look.at))
+                      .set("colour", textOf(look.colour))
+                      .set("sunnyDays", roundedTreeOf(facts.ledger
+                                                          .sumSince(stays, row.pulled,
+                                                                    std::min(look.at.latest,
+                                                                             facts.readiness.asOf))
+                                                          .sunnyDays)));
     }
     const ReturnChance& chance = row.wanted->chance;
     return Tree::object()
