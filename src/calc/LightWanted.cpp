@@ -13,7 +13,7 @@ namespace {
 
 constexpr double hair = 1e-9;
 // More would hardly narrow a threshold, and the latest are of the inks that are in use.
-constexpr std::size_t mostLooks = 200;
+constexpr std::size_t mostLooks = 100;
 
 using LikenessKey = std::tuple<int, bool, LightRule, bool, int>;
 

@@ -34,7 +34,7 @@ ThresholdPrior priorOf(const HouseRules& rules);
 
 class LightWanted {
 public:
-    // From looks at all prints of the book; of each group the latest 200, by the time of the pull,
+    // From looks at all prints of the book; of each group the latest 100, by the time of the pull,
     // are taken. Prints that were never seen to turn teach nothing where the house rules
     // would not have had them looked at yet: they may not have turned yet. Throws what
     // LightThreshold throws.

@@ -156,6 +156,14 @@ DayLight PlaceUltraviolet::mixedDay(const SkyShares& skies, std::int64_t day) {
 }
 
 const DayLight& PlaceUltraviolet::onDay(std::int64_t day) {
+    if (!m_latest || m_latestDay != day) {
+        m_latest = &lookUp(day);
+        m_latestDay = day;
+    }
+    return *m_latest;
+}
+
+const DayLight& PlaceUltraviolet::lookUp(std::int64_t day) {
     const auto noted = m_skies.ofDay.find(day);
     if (noted != m_skies.ofDay.end())
         return m_table.under(noted->second, day);

@@ -67,6 +67,7 @@ private:
     using PlaneSums = ByPlane<Estimate>;
 
     const DayLight& onDay(std::int64_t day);
+    const DayLight& lookUp(std::int64_t day);
     DayLight mixedDay(const SkyShares& skies, std::int64_t day);
     PlaneSums inSunnyDays(const PlaneSums& sums_Whm2) const;
     LightDose againstSunnyDay(const Estimate& dose_Whm2) const;
@@ -76,6 +77,9 @@ private:
     Skies m_skies;
     DaylightTable m_table;
     std::unordered_map<std::int64_t, DayLight> m_mixed;  // by day of the reference year and month
+    // Prints of a batch ask for the same days one after the other.
+    const DayLight* m_latest = nullptr;
+    std::int64_t m_latestDay = 0;
     Estimate m_sunnyDay_Whm2;
 };
 

@@ -29,8 +29,8 @@ namespace rackbook {
 enum class Verdict : std::uint8_t {
     ready,        // every gate is passed
     lookDue,      // it had its light, or may have; a look is missing, or it was not dry yet
-    moreLight,    // days in light are missing, or the last look says the colour is not true
-    bringOut,     // it was put away too early and lies in the dark now, in the studio
+    moreLight,    // days or doses of light are missing, or the last look found it not true
+    bringOut,     // it was put away too early, or found not true since, and lies in the dark now
     notAffected,  // no extender-rich layer
     unknown       // what is recorded does not decide it; the gaps say what is missing
 };

@@ -7,19 +7,31 @@ namespace rackbook {
 
 namespace {
 
-constexpr int steps = 240;
+constexpr int steps = 100;
 constexpr double least_log = -9.2103403719761836;  // of 1e-4
 constexpr double greatest_log = -least_log;
+constexpr double leastChance = 1e-12;
 
 double logOfStep(double step) {
     return least_log + (greatest_log - least_log) * step / steps;
+}
+
+// Between the steps the logarithm of the odds is taken as straight: it is nearly so, which chances
+// are not.
+double oddsOf(double chance) {
+    const double inside = std::clamp(chance, leastChance, 1 - leastChance);
+    return std::log(inside / (1 - inside));
+}
+
+double chanceOf(double odds_log) {
+    return 1 / (1 + std::exp(-odds_log));
 }
 
 }  // namespace
 
 ReturnChance::ReturnChance(const LightThreshold& threshold) {
     for (int step = 0; step <= steps; ++step)
-        m_chances.push_back(threshold.predictedBy(std::exp(logOfStep(step))));
+        m_odds_log.push_back(oddsOf(threshold.predictedBy(std::exp(logOfStep(step)))));
 }
 
 double ReturnChance::by(double dose_sunnyDays) const {
@@ -27,12 +39,12 @@ double ReturnChance::by(double dose_sunnyDays) const {
         return 0;
     const double step = (std::log(dose_sunnyDays) - least_log) / (greatest_log - least_log) * steps;
     if (step <= 0)
-        return m_chances.front() * dose_sunnyDays / std::exp(least_log);
+        return chanceOf(m_odds_log.front()) * dose_sunnyDays / std::exp(least_log);
     if (step >= steps)
-        return m_chances.back();
+        return chanceOf(m_odds_log.back());
     const auto whole = static_cast<std::size_t>(step);
     const double part = step - static_cast<double>(whole);
-    return m_chances[whole] + part * (m_chances[whole + 1] - m_chances[whole]);
+    return chanceOf(m_odds_log[whole] + part * (m_odds_log[whole + 1] - m_odds_log[whole]));
 }
 
 // The bounds of a dose hold nine cases of ten: they lie 1.645 standard deviations of the logarithm
@@ -55,14 +67,15 @@ double ReturnChance::by(const Estimate& dose_sunnyDays) const {
 }
 
 double ReturnChance::doseFor_sunnyDays(double chance) const {
-    const auto after = std::lower_bound(m_chances.begin(), m_chances.end(), chance);
-    if (after == m_chances.begin())
+    const double odds_log = oddsOf(chance);
+    const auto after = std::lower_bound(m_odds_log.begin(), m_odds_log.end(), odds_log);
+    if (after == m_odds_log.begin())
         return std::exp(least_log);
-    if (after == m_chances.end())
+    if (after == m_odds_log.end())
         return std::exp(greatest_log);
     const double before = *(after - 1);
-    const double step =
-        static_cast<double>(after - m_chances.begin()) - 1 + (chance - before) / (*after - before);
+    const double step = static_cast<double>(after - m_odds_log.begin()) - 1 +
+                        (odds_log - before) / (*after - before);
     return std::exp(logOfStep(step));
 }
 

@@ -22,7 +22,7 @@ public:
     double doseFor_sunnyDays(double chance) const;
 
 private:
-    std::vector<double> m_chances;  // by equal steps of the logarithm of the dose
+    std::vector<double> m_odds_log;  // by equal steps of the logarithm of the dose
 };
 
 }  // namespace rackbook

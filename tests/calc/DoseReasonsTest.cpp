@@ -28,7 +28,7 @@ TEST_F(DoseReasonsTest, SayWhatIsMissingAndUntilWhen) {
                    "day: common practice, no source). The chance that the colour of this one is "
                    "back is about 4 %.",
                    "That is too little for a look to tell: about 0.23 are wanted first.",
-                   "Hanging on at rack, a look is worth making from 2027-01-14 on, half of such "
+                   "Hanging on at rack, a look is worth making from 2027-01-15 on, half of such "
                    "prints are back by 2027-04-06, most by 2027-06-12."}));
 }
 
