@@ -23,10 +23,11 @@ struct ReturnLook {
     std::vector<std::uint32_t> impressions;
 };
 
-// Of the last extender-rich pull of each impression that had none that may have been, where the doses at the looks have a best
-// value and the pull and the looks are known to the day. A first look that finds the colour true
-// counts only after `lightDays`: fresh ink looks true before it turns. What was found after the
-// first true look says nothing more of the threshold. In the order of impressions.
+// Of the last extender-rich pull of each impression that had none that may have been, where the
+// doses at the looks have a best value and the pull and the looks are known to the day. A first
+// look that finds the colour true counts only after `lightDays`: fresh ink looks true before it
+// turns. What was found after the first true look says nothing more of the threshold. In the order
+// of impressions.
 std::vector<ReturnLook> returnLooksOf(const History& history, const std::vector<PullInk>& inks,
                                       const HouseRules& rules, DoseLedger& ledger,
                                       CivilMinute asOf);
