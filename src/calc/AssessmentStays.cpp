@@ -4,14 +4,6 @@
 
 namespace rackbook {
 
-namespace {
-
-bool isBadlyKnown(const TimeSpan& span) {
-    return span.latest - span.earliest >= minutesPerDay;
-}
-
-}  // namespace
-
 // Counts all stays and the gaps between them; visit(stay, followed) comes before each stay is
 // counted, and knows whether it follows on the one before.
 template <class Visit>

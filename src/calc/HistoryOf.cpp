@@ -76,7 +76,8 @@ void fillHappenings(const RecordSet& records, History& history) {
     for (const Look& look : records.of<Look>())
         history.looks.push_back({spanOf(look.at), look.touch.has_value(),
                                  look.touch.value_or(Touch::wet), look.colour.has_value(),
-                                 look.colour.value_or(LookColour::turned)});
+                                 look.colour.value_or(LookColour::turned),
+                                 look.reading.has_value()});
 }
 
 // Positions in the history, by position in the record set.

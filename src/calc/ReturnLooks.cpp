@@ -13,10 +13,6 @@ namespace rackbook {
 
 namespace {
 
-bool isKnownToTheDay(const TimeSpan& span) {
-    return span.latest - span.earliest < minutesPerDay;
-}
-
 class Gathering {
 public:
     Gathering(const History& history, const std::vector<PullInk>& inks, const HouseRules& rules,
@@ -48,7 +44,7 @@ private:
             if (startOf(*row).earliest > m_asOf || m_inks[*row].richness == Richness::notRich)
                 continue;
             isDoubtful = isDoubtful || m_inks[*row].richness == Richness::maybe ||
-                         !isKnownToTheDay(startOf(*row));
+                         isBadlyKnown(startOf(*row));
             if (!last || startOf(*row).earliest >= startOf(*last).earliest)
                 last = *row;
         }
@@ -61,7 +57,7 @@ private:
         for (const std::uint32_t* row = m_history.looksOf.begin(impression); row != end; ++row) {
             const HistoryLook& look = m_history.looks[*row];
             if (look.hasColour && look.at.earliest > startOf(pull).latest &&
-                look.at.latest <= m_asOf && isKnownToTheDay(look.at))
+                look.at.latest <= m_asOf && !isBadlyKnown(look.at))
                 m_looks.push_back(*row);
         }
         std::stable_sort(m_looks.begin(), m_looks.end(), [&](std::uint32_t a, std::uint32_t b) {

@@ -30,10 +30,6 @@ void endStay(Stay& stay, const Stay* next, const HistoryMove& move, CivilMinute 
     stay.to.latest = std::min(stay.to.latest, move.until.latest);
 }
 
-bool isBadlyKnown(const TimeSpan& span) {
-    return span.latest - span.earliest >= minutesPerDay;
-}
-
 // Marks every run of overlapping moves in which one is badly known.
 void markUndecided(std::vector<Stay>& stays) {
     for (std::size_t first = 0; first < stays.size();) {

@@ -7,20 +7,12 @@
 
 #include "calc/PlaceLight.h"
 #include "commands/DrawerTouch.h"
+#include "commands/PlaceGiven.h"
 #include "commands/ReadyReport.h"
 
 namespace rackbook {
 
 namespace {
-
-bool liesWithin(const History& history, int place, int wanted) {
-    for (std::size_t steps = 0; place >= 0 && steps <= history.places.size(); ++steps) {
-        if (place == wanted)
-            return true;
-        place = history.places[static_cast<std::size_t>(place)].within;
-    }
-    return false;
-}
 
 LyingPrint lyingPrint(const History& history, const Stay& stay, int impression, CivilMinute asOf) {
     LyingPrint print;

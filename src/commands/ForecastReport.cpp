@@ -11,6 +11,7 @@
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
+#include "commands/PlaceGiven.h"
 
 namespace rackbook {
 
@@ -26,16 +27,12 @@ std::string dayWordsOf(const std::optional<std::int64_t>& day, CivilMinute asOf)
     return *day <= dayOf(asOf) ? "now" : formatDay(*day * minutesPerDay);
 }
 
-std::string placeName(const History& history, int place) {
-    return place < 0 ? "not known" : history.places[static_cast<std::size_t>(place)].name;
-}
-
 void printGroup(Console& console, const ForecastFacts& facts, const ForecastGroup& group) {
     const ReadinessRow& row = facts.readiness.rows[group.sample];
     console.out() << console.emphasis(printable(group.edition + " " + formatRanges(group.numbers) +
                                                 ": " + verdictWords(row.verdict)))
                   << "\n";
-    std::string had = "Now at " + placeName(facts.history, row.place) + "; " +
+    std::string had = "Now at " + placeWords(facts.history, row.place) + "; " +
                       daysWords(row.daysLow, row.daysHigh) + " in light of " +
                       formatShortest(row.daysNeeded);
     if (row.dose.sunnyDays.isKnown())
@@ -55,7 +52,7 @@ void printGroup(Console& console, const ForecastFacts& facts, const ForecastGrou
     }
     Table table({{"hanging at"}, {"a look from"}, {"half back by"}, {"most back by"}});
     for (const PlaceForecast& one : group.at)
-        table.addRow({placeName(facts.history, one.place) + (one.isHere ? ", as now" : ""),
+        table.addRow({placeWords(facts.history, one.place) + (one.isHere ? ", as now" : ""),
                       dayWordsOf(one.days.early, facts.readiness.asOf),
                       dayWordsOf(one.days.likely, facts.readiness.asOf),
                       dayWordsOf(one.days.late, facts.readiness.asOf)});

@@ -10,11 +10,11 @@ namespace rackbook {
 History judgedHistoryIn(const BookFile& book, const HistoryFilter& filter,
                         const HouseRules& rules) {
     History history = historyIn(book, filter);
-    const std::vector<Look> looks = allOf<Look>(book);
-    const bool anyReading = std::any_of(looks.begin(), looks.end(),
-                                        [](const Look& look) { return look.reading.has_value(); });
+    const bool anyReading = std::any_of(history.looks.begin(), history.looks.end(),
+                                        [](const HistoryLook& look) { return look.hasReading; });
     if (anyReading)
-        markReadingAgreement(history, looks, allOf<Reading>(book), allOf<Impression>(book), rules);
+        markReadingAgreement(history, allOf<Look>(book), allOf<Reading>(book),
+                             allOf<Impression>(book), rules);
     return history;
 }
 

@@ -13,6 +13,7 @@
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
+#include "commands/PlaceGiven.h"
 
 namespace rackbook {
 
@@ -21,10 +22,6 @@ namespace {
 const std::vector<std::string> rulesUsed = {
     "extenderRichShare", "skySunnyShare", "skyOvercastShare", "lightDose_sunnyDays",
     "lightDoseFactor",   "lookChance",    "returnedChance",   "looksToLearn"};
-
-std::string placeWords(const History& history, int place) {
-    return place < 0 ? "not known" : history.places[static_cast<std::size_t>(place)].name;
-}
 
 class Report {
 public:

@@ -21,6 +21,20 @@ int placePosition(const History& history, const std::string& id) {
         nearest ? "Did you mean " + *nearest + "?" : "rackbook list place shows them.");
 }
 
+bool liesWithin(const History& history, int place, int wanted) {
+    // A ring in the tree ends the climb.
+    for (std::size_t steps = 0; place >= 0 && steps <= history.places.size(); ++steps) {
+        if (place == wanted)
+            return true;
+        place = history.places[static_cast<std::size_t>(place)].within;
+    }
+    return false;
+}
+
+std::string placeWords(const History& history, int place) {
+    return place < 0 ? "not known" : history.places[static_cast<std::size_t>(place)].name;
+}
+
 void requireStudioPlace(const Book& studio) {
     if (!studio.latitude_deg || !studio.longitude_deg)
         throw UsageError("it is not recorded where the studio lies",

@@ -11,10 +11,6 @@ namespace rackbook {
 
 namespace {
 
-bool isKnownToTheDay(const EdtfDate& date) {
-    return date.latest() - date.earliest() < minutesPerDay;
-}
-
 const TimeSpan* lastRichPull(const History& history, const std::vector<PullInk>& inks,
                              std::size_t impression) {
     const TimeSpan* last = nullptr;
@@ -56,7 +52,8 @@ std::vector<ReadingDecay> readingDecaysOf(const History& history,
                                           CivilMinute asOf) {
     std::map<std::string, std::vector<const Reading*>> ofImpression;
     for (const Reading& reading : readings)
-        if (reading.impression && reading.takenOn && isKnownToTheDay(*reading.takenOn) &&
+        if (reading.impression && reading.takenOn &&
+            !isBadlyKnown({reading.takenOn->earliest(), reading.takenOn->latest()}) &&
             reading.takenOn->latest() <= asOf)
             ofImpression[reading.impression->id].push_back(&reading);
     std::vector<ReadingDecay> decays;

@@ -21,28 +21,16 @@ HistoryFilter filterOf(const CommandContext& context, const BookFile& book) {
     return words ? filterNamed(book, *words) : HistoryFilter{};
 }
 
-// Whether a place is the wanted one or lies within it.
-bool liesIn(const History& history, int place, const std::string& wanted) {
-    for (std::size_t steps = 0; place >= 0 && steps <= history.places.size(); ++steps) {
-        const HistoryPlace& here = history.places[static_cast<std::size_t>(place)];
-        if (here.id == wanted)
-            return true;
-        place = here.within;
-    }
-    return false;
-}
-
 std::vector<std::size_t> chosenRows(const CommandContext& context, const History& history,
                                     const Readiness& readiness) {
     const std::optional<std::string> place = context.arguments.value("place");
-    if (place)
-        placePosition(history, *place);
+    const int wanted = place ? placePosition(history, *place) : -1;
     std::vector<std::size_t> chosen;
     for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
         const ReadinessRow& row = readiness.rows[i];
         if (context.arguments.has("too-early") && !row.putAwayEarly)
             continue;
-        if (place && !liesIn(history, row.place, *place))
+        if (place && !liesWithin(history, row.place, wanted))
             continue;
         chosen.push_back(i);
     }

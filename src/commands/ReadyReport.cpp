@@ -13,6 +13,7 @@
 #include "cli/Wrap.h"
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
+#include "commands/PlaceGiven.h"
 
 namespace rackbook {
 
@@ -61,10 +62,6 @@ std::string reasonsText(const ReadinessRow& row, const ReadyFacts& facts) {
     return why;
 }
 
-std::string placeText(const ReadinessRow& row, const History& history) {
-    return row.place < 0 ? "not known" : history.places[static_cast<std::size_t>(row.place)].name;
-}
-
 bool isExplained(const ReadinessRow& row, const ReadyFacts& facts) {
     return facts.explainsAll || mayNeedLight(row.verdict);
 }
@@ -85,10 +82,10 @@ std::map<LineKey, Line> linesOf(const ReadyFacts& facts) {
     for (const std::size_t i : facts.chosen) {
         const ReadinessRow& row = facts.readiness.rows[i];
         const ImpressionLabel& label = facts.labels[static_cast<std::size_t>(row.impression)];
-        Line& line =
-            lines[{urgencyOf(row.verdict), label.edition, layerText(row, facts.history),
-                   daysText(row), lookText(row, facts.history), placeText(row, facts.history),
-                   isExplained(row, facts) ? reasonsText(row, facts) : ""}];
+        Line& line = lines[{urgencyOf(row.verdict), label.edition, layerText(row, facts.history),
+                            daysText(row), lookText(row, facts.history),
+                            placeWords(facts.history, row.place),
+                            isExplained(row, facts) ? reasonsText(row, facts) : ""}];
         if (line.numbers.empty())
             line.sample = i;
         line.numbers.push_back(label.workingNumber);

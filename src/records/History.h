@@ -25,6 +25,11 @@ struct TimeSpan {
     CivilMinute latest = 0;
 };
 
+// Known less well than to the day.
+constexpr bool isBadlyKnown(const TimeSpan& span) {
+    return span.latest - span.earliest >= minutesPerDay;
+}
+
 // A mass or share that was not recorded.
 constexpr double notKnown = std::numeric_limits<double>::quiet_NaN();
 
@@ -78,6 +83,7 @@ struct HistoryLook {
     Touch touch = Touch::wet;
     bool hasColour = false;
     LookColour colour = LookColour::turned;
+    bool hasReading = false;
     bool readingAgrees = false;  // its reading is, within tolerance, that of the record
 };
 

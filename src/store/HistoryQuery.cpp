@@ -29,7 +29,7 @@ constexpr const char* movesSql =
     "SELECT key, \"to\", \"from\", atEarliest, atLatest, untilEarliest, untilLatest, why, "
     "interleaved FROM move ORDER BY key";
 constexpr const char* looksSql =
-    "SELECT key, atEarliest, atLatest, touch, colour FROM look ORDER BY key";
+    "SELECT key, atEarliest, atLatest, touch, colour, reading FROM look ORDER BY key";
 constexpr const char* impressionsSql =
     "SELECT key, edition, workingNumber, fate, holder, fateOnEarliest FROM impression";
 constexpr const char* impressionsOrder = " ORDER BY edition, workingNumber";
@@ -250,6 +250,7 @@ private:
             look.hasColour = !row.isNull(4);
             if (look.hasColour)
                 look.colour = wordAt<LookColour>(row, 4);
+            look.hasReading = !row.isNull(5);
             m_history.looks.push_back(look);
         }
     }
