@@ -2,9 +2,11 @@
 
 #include <podofo/podofo.h>
 
+#include <array>
+#include <fstream>
 #include <new>
 #include <set>
-#include <vector>
+#include <string_view>
 
 #include "pdf/CarriedFilesAnswer.h"
 
@@ -127,27 +129,46 @@ std::string only(const char* word) {
     return answer;
 }
 
+std::string parsed(const std::string& path, std::size_t mostBytes) {
+    PoDoFo::PdfVecObjects objects;
+    PoDoFo::PdfParser parser(&objects);
+    parser.ParseFile(path.c_str(), true);
+    if (parser.GetEncrypted())
+        return only(answerEncrypted);
+    return FilesIn(objects, *parser.GetTrailer(), mostBytes).answer();
+}
+
+// The library does not say why it gave up where it cannot undo an older encryption; its key always
+// stands in plain bytes (ISO 32000-1, 7.6.1).
+bool holdsEncryptionKey(const std::string& path) {
+    constexpr std::string_view key = "/Encrypt";
+    std::ifstream file(path, std::ios::binary);
+    std::string window;
+    std::array<char, 1 << 16> part{};
+    while (file.read(part.data(), part.size()) || file.gcount() > 0) {
+        window.append(part.data(), static_cast<std::size_t>(file.gcount()));
+        if (window.find(key) != std::string::npos)
+            return true;
+        if (window.size() > key.size())
+            window.erase(0, window.size() - key.size());
+    }
+    return false;
+}
+
 }  // namespace
 
 std::string carriedFilesAnswer(const std::string& path, std::size_t mostBytes) {
     PoDoFo::PdfError::EnableDebug(false);
     PoDoFo::PdfError::EnableLogging(false);
     try {
-        PoDoFo::PdfVecObjects objects;
-        PoDoFo::PdfParser parser(&objects);
-        parser.ParseFile(path.c_str(), true);
-        if (parser.GetEncrypted())
-            return only(answerEncrypted);
-        return FilesIn(objects, *parser.GetTrailer(), mostBytes).answer();
+        return parsed(path, mostBytes);
     } catch (const TooLarge&) {
         return only(answerTooLarge);
     } catch (const PoDoFo::PdfError& error) {
         if (error.GetError() == PoDoFo::ePdfError_OutOfMemory)
             throw std::bad_alloc();
-        const bool locked = error.GetError() == PoDoFo::ePdfError_InvalidPassword ||
-                            error.GetError() == PoDoFo::ePdfError_UnsupportedFilter;
-        return only(locked ? answerEncrypted : answerDamaged);
     }
+    return only(holdsEncryptionKey(path) ? answerEncrypted : answerDamaged);
 }
 
 }  // namespace rackbook

@@ -1,6 +1,7 @@
 #include "pdf/PageDrawing.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "pdf/PdfValues.h"
 #include "pdf/StructureTree.h"
@@ -40,6 +41,17 @@ PdfArray labSpaceD50() {
     return space;
 }
 
+// Whether a line that ends so may go on without a space (see LineBreaker.h).
+bool endsDivided(const std::string& text) {
+    for (const char* divider : {"-", "/", "\u2010", "\u2013", "\u2014"}) {
+        const std::string_view end(divider);
+        if (text.size() > end.size() &&
+            text.compare(text.size() - end.size(), end.size(), end) == 0)
+            return text[text.size() - end.size() - 1] != ' ';
+    }
+    return false;
+}
+
 }  // namespace
 
 PageDrawing::PageDrawing(PoDoFo::PdfMemDocument& document, const PageModel& model,
@@ -49,6 +61,7 @@ PageDrawing::PageDrawing(PoDoFo::PdfMemDocument& document, const PageModel& mode
       m_fonts(fonts),
       m_pictures(pictures),
       m_marks(marks),
+      m_textEnds(model.structure.size()),
       m_stream(model.paper.height_mm) {}
 
 void PageDrawing::draw(const Page& page) {
@@ -132,19 +145,44 @@ void PageDrawing::drawPicture(const Picture& picture) {
 void PageDrawing::drawText(const TextRun& run) {
     const PdfFonts& fonts = m_fonts.fonts();
     m_stream.word("BT").number(run.grey).operation("g");
+    partFromWordBefore(run);
     double x_mm = run.x_mm;
     for (const PdfFonts::Piece& piece : fonts.pieces(run.role, run.text)) {
-        const std::string name = "F" + std::to_string(piece.file);
-        m_resources.fonts.AddKey(PdfName(name), m_fonts.font(piece.file).GetObject()->Reference());
-        m_stream.word("/" + name).number(run.size_pt).word("Tf 1 0 0 1");
-        m_stream.point(x_mm, run.baselineY_mm).word("Tm");
-        m_stream.word(m_fonts.glyphs(piece.file, piece.text)).operation("Tj");
+        drawPiece(piece, run.size_pt, x_mm, run.baselineY_mm);
         x_mm += fonts.width_mm(run.role, run.size_pt, piece.text);
     }
     m_stream.operation("ET");
     const double ascent_mm = fonts.ascent_mm(run.role, run.size_pt);
     cover(run.element, {run.x_mm, run.baselineY_mm - ascent_mm, x_mm - run.x_mm,
                         ascent_mm + fonts.descent_mm(run.role, run.size_pt)});
+    if (run.element != noElement)
+        m_textEnds[static_cast<std::size_t>(run.element)] = {m_pages.size(), x_mm, run.baselineY_mm,
+                                                             endsDivided(run.text)};
+}
+
+void PageDrawing::drawPiece(const PdfFonts::Piece& piece, double size_pt, double x_mm,
+                            double baselineY_mm) {
+    const std::string name = "F" + std::to_string(piece.file);
+    m_resources.fonts.AddKey(PdfName(name), m_fonts.font(piece.file).GetObject()->Reference());
+    m_stream.word("/" + name).number(size_pt).word("Tf 1 0 0 1").point(x_mm, baselineY_mm);
+    m_stream.word("Tm").word(m_fonts.glyphs(piece.file, piece.text)).operation("Tj");
+}
+
+// The spaces at which lines were broken are not in the runs; without them a reading aloud would
+// run words together (ISO 32000-1, 14.8.2.5).
+void PageDrawing::partFromWordBefore(const TextRun& run) {
+    if (run.element == noElement)
+        return;
+    const std::optional<TextEnd>& before = m_textEnds[static_cast<std::size_t>(run.element)];
+    constexpr double touching_mm = 0.05;
+    const bool goesOn = before && before->page == m_pages.size() &&
+                        before->baselineY_mm == run.baselineY_mm &&
+                        std::abs(before->x_mm - run.x_mm) < touching_mm;
+    if (!before || before->divided || goesOn)
+        return;
+    const double width_mm = m_fonts.fonts().width_mm(run.role, run.size_pt, " ");
+    for (const PdfFonts::Piece& space : m_fonts.fonts().pieces(run.role, " "))
+        drawPiece(space, run.size_pt, run.x_mm - width_mm, run.baselineY_mm);
 }
 
 // Neighbours that belong to the same element share a sequence.

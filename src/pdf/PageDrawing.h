@@ -38,6 +38,8 @@ private:
     void drawFill(const Fill& fill);
     void drawPicture(const Picture& picture);
     void drawText(const TextRun& run);
+    void drawPiece(const PdfFonts::Piece& piece, double size_pt, double x_mm, double baselineY_mm);
+    void partFromWordBefore(const TextRun& run);
 
     void belongTo(int element, Artifact otherwise);
     void endMarked();
@@ -52,6 +54,14 @@ private:
     ContentMarks& m_marks;
     std::vector<PoDoFo::PdfReference> m_pages;
     std::optional<PoDoFo::PdfReference> m_labSpace;
+    // Where the text of an element ended so far.
+    struct TextEnd {
+        std::size_t page;
+        double x_mm;
+        double baselineY_mm;
+        bool divided;  // after a hyphen, dash or slash between letters, where lines may break
+    };
+    std::vector<std::optional<TextEnd>> m_textEnds;
 
     // Of the page that is being drawn.
     ContentStream m_stream;
