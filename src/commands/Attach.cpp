@@ -15,6 +15,9 @@ namespace rackbook {
 
 namespace {
 
+// Of a file that is read at all; what is too large for a picture is told by the reader of pictures.
+constexpr std::size_t largestFile_B = std::size_t{1} << 30;
+
 // What it shows. Throws UsageError unless exactly one thing is named.
 void setSubject(const CommandContext& context, const BookFile& book, Attachment& attachment) {
     const Arguments& arguments = context.arguments;
@@ -64,8 +67,7 @@ ExitCode run(CommandContext& context) {
     const Book studio = bookRecordOf(book);
     Attachment attachment;
     setSubject(context, book, attachment);
-    // One byte more than is allowed, so that the reader of pictures says what is too large.
-    Picture picture = readPicture(file, readFile(file, largestPicture_B + 1), keepsMetadata);
+    Picture picture = readPicture(file, readFile(file, largestFile_B), keepsMetadata);
     attachment.takenOn = dateGiven(context, "taken-on");
     attachment.id = arguments.value("id").value_or(
         freshId(Attachment::kind, attachment.takenOn.value_or(dayIn(nowAt(studio)))));
