@@ -51,7 +51,7 @@ std::string optionalProperty(const std::string& name, const std::string& value,
 
 const std::string inDefaultLanguage = "<rdf:Alt><rdf:li xml:lang=\"x-default\">";
 
-std::string properties(const DocumentInfo& info) {
+std::string properties(const DocumentInfo& info, PdfLevel level) {
     const std::string program = escaped(info.program, "program");
     std::string text;
     text += property("dc:format", "application/pdf");
@@ -68,7 +68,7 @@ std::string properties(const DocumentInfo& info) {
     text += property("xmp:CreatorTool", program);
     for (const char* name : {"xmp:CreateDate", "xmp:ModifyDate", "xmp:MetadataDate"})
         text += property(name, info.created);
-    text += property("pdfaid:part", "3");
+    text += property("pdfaid:part", level == PdfLevel::a1b ? "1" : "3");
     text += property("pdfaid:conformance", "B");
     return text;
 }
@@ -90,7 +90,7 @@ std::string pdfDate(const std::string& created) {
     return clock + (universal ? "+00'00'" : part(19, 3) + "'" + part(23, 2) + "'");
 }
 
-std::string xmpPacket(const DocumentInfo& info) {
+std::string xmpPacket(const DocumentInfo& info, PdfLevel level) {
     if (info.title.empty())
         throw RenderError("document title", "it is empty", "Give the sheet a title.");
     pdfDate(info.created);
@@ -102,7 +102,7 @@ std::string xmpPacket(const DocumentInfo& info) {
            "    xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\"\n"
            "    xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\"\n"
            "    xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\">\n" +
-           properties(info) +
+           properties(info, level) +
            "  </rdf:Description>\n"
            " </rdf:RDF>\n"
            "</x:xmpmeta>\n"

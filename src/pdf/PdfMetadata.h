@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "pdf/PdfLevel.h"
 #include "sheets/PageModel.h"
 
 namespace rackbook {
@@ -11,8 +12,8 @@ namespace rackbook {
 // a shift. Throws RenderError for other text.
 std::string pdfDate(const std::string& created);
 
-// The packet, UTF-8, which claims PDF/A-3b. Empty members of the info are left out.
+// The packet, UTF-8, which claims the level. Empty members of the info are left out.
 // Throws RenderError for a title that is empty, text that XML cannot hold, and a bad date.
-std::string xmpPacket(const DocumentInfo& info);
+std::string xmpPacket(const DocumentInfo& info, PdfLevel level = PdfLevel::a3b);
 
 }  // namespace rackbook

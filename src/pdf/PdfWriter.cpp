@@ -7,6 +7,7 @@
 #include "base/Error.h"
 #include "base/Sha256.h"
 #include "pdf/FilesInside.h"
+#include "pdf/GlyphSets.h"
 #include "pdf/ModelCheck.h"
 #include "pdf/PageDrawing.h"
 #include "pdf/PdfMetadata.h"
@@ -42,10 +43,10 @@ void setInfo(PoDoFo::PdfMemDocument& document, const DocumentInfo& info) {
     dictionary.AddKey("ModDate", PdfString(date));
 }
 
-void setMetadata(PoDoFo::PdfMemDocument& document, const DocumentInfo& info) {
+void setMetadata(PoDoFo::PdfMemDocument& document, const DocumentInfo& info, PdfLevel level) {
     PdfObject* metadata = document.GetObjects().CreateObject("Metadata");
     metadata->GetDictionary().AddKey("Subtype", PdfName("XML"));
-    setUncompressed(*metadata, xmpPacket(info));
+    setUncompressed(*metadata, xmpPacket(info, level));
     PdfDictionary& catalog = document.GetCatalog()->GetDictionary();
     catalog.AddKey("Metadata", metadata->Reference());
     if (!info.language.empty())
@@ -67,29 +68,17 @@ void setOutputIntent(PoDoFo::PdfMemDocument& document) {
     document.GetCatalog()->GetDictionary().AddKey("OutputIntents", intents);
 }
 
-// The library's set of glyphs is not the exact one that ISO 19005-3, 6.2.11.4.2 asks for, and the
-// entry may be left out.
-void dropGlyphSets(PoDoFo::PdfMemDocument& document) {
-    std::vector<PoDoFo::PdfReference> sets;
-    for (PdfObject* object : document.GetObjects()) {
-        if (!object->IsDictionary() || !object->GetDictionary().HasKey("CIDSet"))
-            continue;
-        const PdfObject* set = object->GetDictionary().GetKey("CIDSet");
-        if (set->IsReference())
-            sets.push_back(set->GetReference());
-        object->GetDictionary().RemoveKey("CIDSet");
-    }
-    for (const PoDoFo::PdfReference& set : sets)
-        const std::unique_ptr<PdfObject> removed(document.GetObjects().RemoveObject(set));
-}
-
-std::string bytesOf(PoDoFo::PdfMemDocument& document) {
+std::string bytesOf(PoDoFo::PdfMemDocument& document, PdfLevel level) {
+    const bool isFirstPart = level == PdfLevel::a1b;
     document.EmbedSubsetFonts();
-    dropGlyphSets(document);
+    if (isFirstPart)
+        setExactGlyphSets(document);
+    else
+        dropGlyphSets(document);
     PoDoFo::PdfRefCountedBuffer buffer;
     PoDoFo::PdfOutputDevice device(&buffer);
     PoDoFo::PdfWriter writer(&document.GetObjects(), document.GetTrailer());
-    writer.SetPdfVersion(PoDoFo::ePdfVersion_1_7);
+    writer.SetPdfVersion(isFirstPart ? PoDoFo::ePdfVersion_1_4 : PoDoFo::ePdfVersion_1_7);
     writer.SetWriteMode(PoDoFo::ePdfWriteMode_Clean);
     writer.Write(&device);
     return std::string(buffer.GetBuffer(), buffer.GetSize());
@@ -114,10 +103,10 @@ void identifyByContent(std::string& bytes) {
                       "Report this fault of the program.");
 }
 
-std::string draw(const PageModel& model, const PdfFonts& fonts) {
+std::string draw(const PageModel& model, const PdfFonts& fonts, PdfLevel level) {
     PoDoFo::PdfMemDocument document;
     setInfo(document, model.info);
-    setMetadata(document, model.info);
+    setMetadata(document, model.info, level);
     setOutputIntent(document);
     FontsInUse fontsInUse(document, fonts);
     PicturesInUse pictures(document, model.pictures);
@@ -127,16 +116,17 @@ std::string draw(const PageModel& model, const PdfFonts& fonts) {
         drawing.draw(page);
     if (!model.structure.empty())
         writeStructure(document, model.structure, marks, drawing.pages(), model.paper.height_mm);
-    putFilesInside(document, model.files, model.info.created);
-    return bytesOf(document);
+    if (level == PdfLevel::a3b)
+        putFilesInside(document, model.files, model.info.created);
+    return bytesOf(document, level);
 }
 
 }  // namespace
 
-std::string writePdf(const PageModel& model, const PdfFonts& fonts) {
+std::string writePdf(const PageModel& model, const PdfFonts& fonts, PdfLevel level) {
     checkModel(model, fonts);
     try {
-        std::string bytes = draw(model, fonts);
+        std::string bytes = draw(model, fonts, level);
         identifyByContent(bytes);
         return bytes;
     } catch (const PoDoFo::PdfError& error) {
