@@ -6,34 +6,13 @@
 #include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
 #include "commands/SheetKinds.h"
-#include "exchange/TreeJson.h"
+#include "commands/TemplateAccess.h"
 #include "pdf/PdfWriter.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
 
 namespace {
-
-constexpr std::size_t mostTemplateBytes = 1 << 20;
-
-Tree withPaper(const Tree& tree, const std::string& paper) {
-    if (!tree.asObject())
-        return tree;
-    Tree changed = Tree::object();
-    for (const auto& [name, value] : *tree.asObject())
-        changed.set(name, name == "paper" ? Tree(paper) : value);
-    return changed;
-}
-
-SheetTemplate templateFor(const CommandContext& context, const SheetKind& kind) {
-    const std::string file =
-        context.arguments.value("template")
-            .value_or(pathOf(context.folders.templates, std::string(kind.name) + ".json"));
-    Tree tree = treeFromJson(readFile(file, mostTemplateBytes), file);
-    if (const std::optional<std::string> paper = context.arguments.value("paper"))
-        tree = withPaper(tree, *paper);
-    return SheetTemplate::read(tree, file, kind.rules());
-}
 
 // An edition's code may hold what a file name should not.
 std::string fit(const std::string& code) {
@@ -79,7 +58,7 @@ ExitCode run(CommandContext& context) {
     const std::optional<Edition> edition = editionFor(context, book, kind);
     const CivilMinute asOf = asOfDay(context, bookRecordOf(book));
     const std::string file = fileFor(context, kind, edition, asOf);
-    const SheetTemplate sheetTemplate = templateFor(context, kind);
+    const SheetTemplate sheetTemplate = sheetTemplateFor(context, kind);
     const PdfFonts fonts(sheetTemplate.fonts());
     const RecordSet records = everythingIn(book);
     const PageModel model =
@@ -98,9 +77,11 @@ std::string details() {
         text += std::string(kind.name) + " " + kind.what + ". ";
     return text +
            "\n\nThe PDF is made after the rules of PDF/A-3b, with its fonts inside. Words, paper, "
-           "fonts and the order of the sections come from a template; copy one of those that come "
-           "with the program, change it, and name it with --template. Contacts and notes stand on "
-           "no sheet.\n\nSOURCE_DATE_EPOCH fixes the date inside the file, so that the same book "
+           "fonts and the order of the sections come from a template; write one of your own that "
+           "says "
+           "what it is based on and what it changes, and name it with --template. Contacts and "
+           "notes stand on no sheet.\n\nSOURCE_DATE_EPOCH fixes the date inside the file, so that "
+           "the same book "
            "gives the same bytes.";
 }
 
@@ -119,6 +100,10 @@ Command sheetCommand() {
         valueOption("out", "FILE", "The file to write.",
                     "CODE-edition.pdf or readiness-DATE.pdf in the current folder"),
         valueOption("template", "FILE", "Another template than the program's own."),
+        valueOption("language", "TAG",
+                    "The language of the words, and the country whose way of writing figures and "
+                    "dates they go by, such as de or de-AT.",
+                    "the template's"),
         choiceOption("paper", "PAPER", "Other paper than the template names.", {"A4", "Letter"}),
         valueOption("on", "DATE", "As of this day; what came after is left out.",
                     "today at the studio"),
@@ -126,6 +111,8 @@ Command sheetCommand() {
                    "Name galleries and holders where the readiness sheet says where things are."),
         flagOption("replace", "Write over a file that is there already.")};
     spec.examples = {{"rackbook sheet edition --edition EEL", "Writes EEL-edition.pdf."},
+                     {"rackbook sheet edition --edition EEL --language fr --out eel-fr.pdf",
+                      "The same in French."},
                      {"rackbook sheet readiness --on 2026-03-20",
                       "Writes readiness-2026-03-20.pdf for the whole book."}};
     return {spec, run};

@@ -41,12 +41,13 @@ FontRole roleOf(Alignment alignment, bool strong) {
 class TableSetter {
 public:
     TableSetter(const SheetTable& table, const TextMeasurer& measurer, const TypeScale& scale,
-                double width_mm, const std::string& where)
+                double width_mm, const std::string& where, const std::string& decimalSign)
         : m_table(table),
           m_measurer(measurer),
           m_scale(scale),
           m_width_mm(width_mm),
           m_where(where),
+          m_decimalSign(decimalSign),
           m_padding_mm(scale.tableLine_mm * 0.3) {
         placeColumns();
         findDecimalPlaces();
@@ -131,7 +132,7 @@ private:
                 continue;
             const FontRole role = roleOf(Alignment::decimal, row.strong);
             const std::string text = settable(m_measurer, role, row.cells[index].text, m_where);
-            const std::size_t place = decimalPlace(text);
+            const std::size_t place = decimalPlace(text, m_decimalSign);
             oneLine = oneLine && text.find('\n') == std::string::npos && !row.cells[index].swatch;
             before_mm = std::max(before_mm, width_mm(role, text.substr(0, place)));
             after_mm = std::max(after_mm, width_mm(role, text.substr(place)));
@@ -197,7 +198,7 @@ private:
                 return std::max(cell.x_mm, right_mm - width_mm(cell.role, line));
             case Alignment::decimal:
                 return right_mm - m_columns[cell.column].afterPlace_mm -
-                       width_mm(cell.role, line.substr(0, decimalPlace(line)));
+                       width_mm(cell.role, line.substr(0, decimalPlace(line, m_decimalSign)));
         }
         return cell.x_mm;
     }
@@ -234,6 +235,7 @@ private:
     const TypeScale& m_scale;
     double m_width_mm;
     const std::string& m_where;
+    const std::string& m_decimalSign;
     double m_padding_mm;
     std::vector<Column> m_columns;
 };
@@ -262,9 +264,9 @@ void keepLines(StripGroup& row, double body_mm) {
 
 TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
                         const TypeScale& scale, double width_mm, double body_mm, int headerNumber,
-                        const std::string& where) {
+                        const std::string& where, const std::string& decimalSign) {
     checkShape(table, where);
-    const TableSetter setter(table, measurer, scale, width_mm, where);
+    const TableSetter setter(table, measurer, scale, width_mm, where, decimalSign);
     TableStrips strips;
     strips.header = setter.header();
     if (heightOf(strips.header) > body_mm / 2)
