@@ -44,7 +44,10 @@ std::string FileChecks::pointerTo(const std::string& parent, std::size_t index) 
 std::string FileChecks::hint(const std::string& name, const std::vector<std::string>& known) {
     if (const auto near = nearestName(name, known))
         return "Write \"" + *near + "\" if that was meant.";
-    return "Known are: " + joined(known) + ".";
+    constexpr std::size_t mostListed = 20;
+    return known.size() > mostListed
+               ? "The files that come with the program have all that are known."
+               : "Known are: " + joined(known) + ".";
 }
 
 const Tree::Object& FileChecks::members(const Tree& tree, const std::string& pointer,

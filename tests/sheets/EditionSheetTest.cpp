@@ -189,7 +189,7 @@ TEST(EditionSheet, DrawsNoSwatchOfAReadingUnderOtherLight) {
 // so 25 to 50 % base.
 TEST(EditionSheet, ListsInksByLotAndPigment) {
     const PageModel model = sheetOf(editionBook().records);
-    EXPECT_TRUE(test::says(model, "Layer 1: grey – printed 2026-01-02"));
+    EXPECT_TRUE(test::says(model, "Layer 1: grey – printed 2 January 2026"));
     EXPECT_EQ(lineWith(model, "Clear base | extender | 96"), "Clear base | extender | 96.000");
     EXPECT_EQ(lineWith(model, "Ochre | ink | PY42 | 3"), "Ochre | ink | PY42 | 3.000");
     EXPECT_EQ(lineWith(model, "Drier | drier | "), "Drier | drier | cobalt 6 % | 1.000");
@@ -203,7 +203,7 @@ TEST(EditionSheet, ListsInksByLotAndPigment) {
     EXPECT_TRUE(test::says(model, "As remembered: about 85 % extender"));
     EXPECT_TRUE(test::says(model, "about 85,"));
     EXPECT_TRUE(test::says(model, "as remembered"));
-    EXPECT_TRUE(test::says(model, "Layer 3: grey – printed 2026-01~ (about 2026-01)"));
+    EXPECT_TRUE(test::says(model, "Layer 3: grey – printed about January 2026"));
 }
 
 TEST(EditionSheet, ListsImpressionsByDesignation) {
