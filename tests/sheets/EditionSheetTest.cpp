@@ -211,7 +211,7 @@ TEST(EditionSheet, ListsImpressionsByDesignation) {
     EXPECT_EQ(lineWith(model, "1/5"), "1/5 | 1 | 2026-03-01 | 3/5 | 3 | 2026-03-01");
     EXPECT_TRUE(test::says(model, "destroyed 2026-03-10"));
     EXPECT_TRUE(test::says(model, "by working number: 6–8, 10"));
-    EXPECT_TRUE(test::says(model, "by working number: 9 spoiled 2026-01-09"));
+    EXPECT_TRUE(test::says(model, "by working number: 9 spoiled 9 January 2026"));
     EXPECT_FALSE(test::says(model, "All signed impressions are kept"));
 }
 
@@ -267,7 +267,7 @@ TEST(EditionSheet, MakesUpNoNumberWhereNothingIsKnown) {
                                 .pages)
         for (const TextRun& run : page.texts) {
             const bool isFrame = run.text.rfind("Page ", 0) == 0 ||
-                                 run.text.find("as of 2026-03-20") != std::string::npos;
+                                 run.text.find("as of 20 March 2026") != std::string::npos;
             EXPECT_TRUE(isFrame || run.text.find_first_of("0123456789") == std::string::npos)
                 << run.text;
         }
