@@ -9,7 +9,7 @@
 #include "commands/OptionRows.h"
 #include "commands/SheetKinds.h"
 #include "commands/SheetSelection.h"
-#include "exchange/TreeJson.h"
+#include "commands/TemplateAccess.h"
 #include "pdf/PdfWriter.h"
 #include "sheets/JoinedModels.h"
 #include "store/RecordReader.h"
@@ -17,27 +17,6 @@
 namespace rackbook {
 
 namespace {
-
-constexpr std::size_t mostTemplateBytes = 1 << 20;
-
-Tree withPaper(const Tree& tree, const std::string& paper) {
-    if (!tree.asObject())
-        return tree;
-    Tree changed = Tree::object();
-    for (const auto& [name, value] : *tree.asObject())
-        changed.set(name, name == "paper" ? Tree(paper) : value);
-    return changed;
-}
-
-SheetTemplate templateFor(const CommandContext& context, const SheetKind& kind) {
-    const std::string file =
-        context.arguments.value("template")
-            .value_or(pathOf(context.folders.templates, std::string(kind.name) + ".json"));
-    Tree tree = treeFromJson(readFile(file, mostTemplateBytes), file);
-    if (const std::optional<std::string> paper = context.arguments.value("paper"))
-        tree = withPaper(tree, *paper);
-    return SheetTemplate::read(tree, file, kind.rules());
-}
 
 // A code or an id may hold what a file name should not.
 std::string fit(const std::string& words) {
@@ -105,7 +84,7 @@ public:
           m_kind(kind),
           m_subject(subjectNamed(book, kind.subject, kind.name, context.arguments.value("about"))),
           m_asOf(asOfDay(context, bookRecordOf(book))),
-          m_template(templateFor(context, kind)),
+          m_template(sheetTemplateFor(context, kind)),
           m_fonts(m_template.fonts()),
           m_records(everythingIn(book)),
           m_behind(m_records, depth(), m_asOf) {}
@@ -212,8 +191,8 @@ std::string details() {
            "\n\nThe PDF is made after the rules of PDF/A-3b, with its fonts inside, and carries "
            "the "
            "records that it was made from as a JSON file. Words, paper, fonts and the order of the "
-           "sections come from a template; copy one of those that come with the program, change "
-           "it, and name it with --template. Contacts and notes stand on no sheet.\n\n"
+           "sections come from a template; write one of your own that says what it is based on and "
+           "what it changes, and name it with --template. Contacts and notes stand on no sheet.\n\n"
            "SOURCE_DATE_EPOCH fixes the date inside the file, so that the same book gives the same "
            "bytes.";
 }
@@ -235,6 +214,10 @@ Command sheetCommand() {
         valueOption("out", "FILE", "The file to write, or with --each the folder.",
                     "a name made from what it is about, in the current folder"),
         valueOption("template", "FILE", "Another template than the program's own."),
+        valueOption("language", "TAG",
+                    "The language of the words, and the country whose way of writing figures and "
+                    "dates they go by, such as de or de-AT.",
+                    "the template's"),
         choiceOption("paper", "PAPER", "Other paper than the template names.", {"A4", "Letter"}),
         valueOption("on", "DATE", "As of this day; what came after is left out.",
                     "today at the studio"),
@@ -243,9 +226,11 @@ Command sheetCommand() {
                    "are, and in the records inside it."),
         flagOption("each", "A file for each impression, in a new folder."),
         flagOption("replace", "Write over a file that is there already.")};
-    spec.examples = {{"rackbook sheet edition EEL", "Writes EEL-edition.pdf."},
-                     {"rackbook sheet readiness --on 2026-03-20",
-                      "Writes readiness-2026-03-20.pdf for the whole book."}};
+    spec.examples = {
+        {"rackbook sheet edition EEL", "Writes EEL-edition.pdf."},
+        {"rackbook sheet edition EEL --language fr --out eel-fr.pdf", "The same in French."},
+        {"rackbook sheet readiness --on 2026-03-20",
+         "Writes readiness-2026-03-20.pdf for the whole book."}};
     return {spec, run};
 }
 

@@ -11,7 +11,8 @@ bool isDigit(std::string_view text, std::size_t at) {
 }
 
 std::size_t separatorLength(std::string_view text, std::size_t at) {
-    constexpr std::array<std::string_view, 4> separators = {",", "\u00A0", "\u2009", "\u202F"};
+    constexpr std::array<std::string_view, 7> separators = {",",      ".",      "'",     "\u2019",
+                                                            "\u00A0", "\u2009", "\u202F"};
     for (const std::string_view separator : separators)
         if (text.substr(at, separator.size()) == separator)
             return separator.size();
@@ -20,12 +21,14 @@ std::size_t separatorLength(std::string_view text, std::size_t at) {
 
 }  // namespace
 
-std::size_t decimalPlace(std::string_view text) {
+std::size_t decimalPlace(std::string_view text, std::string_view decimalSign) {
     std::size_t at = text.find_first_of("0123456789");
     if (at == std::string_view::npos)
         return text.size();
     while (isDigit(text, at)) {
         ++at;
+        if (text.substr(at, decimalSign.size()) == decimalSign)
+            break;
         const std::size_t skipped = separatorLength(text, at);
         if (skipped > 0 && isDigit(text, at + skipped))
             at += skipped;

@@ -6,9 +6,9 @@
 
 namespace rackbook {
 
-// Byte offset of the place to align on: the decimal point of the first number, else the end of its
-// digits, else the end of the text. A comma, a thin or a no-break space between digits belongs to
-// the number.
-std::size_t decimalPlace(std::string_view text);
+// Byte offset of the place to align on: the decimal sign of the first number, else the end of its
+// digits, else the end of the text. A point, a comma, an apostrophe, a thin or a no-break space
+// between digits belongs to the number, where it is not the decimal sign.
+std::size_t decimalPlace(std::string_view text, std::string_view decimalSign = ".");
 
 }  // namespace rackbook

@@ -7,9 +7,9 @@ namespace rackbook::editionparts {
 namespace {
 
 std::string fateText(const Block& block, const SheetWords& words) {
-    std::string text = words.of("blocks", block.fate);
+    std::string text = words.of("matrixFate", block.fate);
     if (block.fateOn)
-        text += ", " + words.date(*block.fateOn);
+        text = words.inRow({text, words.tableDate(*block.fateOn)});
     return text;
 }
 
@@ -28,7 +28,7 @@ void addStates(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
         }
         for (const BlockState& state : block.states)
             table.rows.push_back({{std::to_string(state.ordinal), state.words,
-                                   words.dateOrNotRecorded(state.cutOn)}});
+                                   words.tableDateOrNotRecorded(state.cutOn)}});
     }
     if (table.rows.empty())
         return;
@@ -45,10 +45,10 @@ std::string promiseText(const EditionFacts& facts, const SheetWords& words) {
     const Edition& edition = facts.edition;
     if (!edition.promisedMatrixFate)
         return words("matrix.nothingPromised");
-    const std::string& fate = words.of("blocks", *edition.promisedMatrixFate);
+    const std::string& fate = words.of("matrixFate", *edition.promisedMatrixFate);
     return edition.promisedBy
                ? words.filled("matrix.promisedBy",
-                              {{"fate", fate}, {"date", words.date(*edition.promisedBy)}})
+                              {{"fate", fate}, {"date", words.tableDate(*edition.promisedBy)}})
                : fate;
 }
 

@@ -30,10 +30,7 @@ std::string inscribedAs(const TallyRow& row, const SheetWords& words) {
     if (alike && !numbers.empty())
         return words.filled("count.outOf",
                             {{"numbers", numberRanges(numbers)}, {"of", std::to_string(*of)}});
-    std::string text;
-    for (const std::string& written : row.designations)
-        text += (text.empty() ? "" : ", ") + written;
-    return text;
+    return words.inRow(row.designations);
 }
 
 void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const EditionTally& tally,
@@ -46,16 +43,15 @@ void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const Editi
                      {words("count.difference"), Alignment::right, 0, 20}};
     const auto row = [&](const std::string& kind, const std::string& inscribed,
                          const std::optional<int>& declared, int designated) {
-        return TableRow{{kind, inscribed,
-                         declared ? std::to_string(*declared) : words("notRecorded"),
-                         std::to_string(designated),
-                         declared ? signedFigure(designated - *declared) : std::string()}};
+        return TableRow{{kind, inscribed, declared ? words.count(*declared) : words("notRecorded"),
+                         words.count(designated),
+                         declared ? words.signedCount(designated - *declared) : std::string()}};
     };
     for (const TallyRow& counted : tally.rows) {
         const bool isNumbered = counted.designationKind == DesignationKind::numbered;
         const std::optional<int> declared =
             counted.declared || isNumbered ? counted.declared : std::optional<int>(0);
-        table.rows.push_back(row(words.of("count", counted.designationKind),
+        table.rows.push_back(row(words.of("designation", counted.designationKind),
                                  inscribedAs(counted, words), declared, counted.designated));
     }
     if (tally.designatedWithoutKind > 0)
@@ -69,14 +65,13 @@ void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const Editi
     if (!stated)
         return;
     if (!tally.declaredSum) {
-        flow.paragraph(words.filled("count.stated", {{"total", std::to_string(*stated)}}),
+        flow.paragraph(words.filled("count.stated", {{"total", words.count(*stated)}}),
                        TextStyle::small);
         return;
     }
     flow.paragraph(
-        words.filled(
-            *tally.declaredSum == *stated ? "count.statedAgrees" : "count.statedDiffers",
-            {{"total", std::to_string(*stated)}, {"sum", std::to_string(*tally.declaredSum)}}),
+        words.filled(*tally.declaredSum == *stated ? "count.statedAgrees" : "count.statedDiffers",
+                     {{"total", words.count(*stated)}, {"sum", words.count(*tally.declaredSum)}}),
         TextStyle::small);
 }
 
@@ -89,7 +84,7 @@ void addSheets(Flow& flow, const EditionTally& tally, const SheetWords& words) {
     const char* begun = !tally.printedFirst     ? "count.recorded"
                         : tally.notInFirst == 0 ? "count.printedFirst"
                                                 : "count.printedFirstAndOthers";
-    const auto text = [](int value) { return std::to_string(value); };
+    const auto text = [&](int value) { return words.count(value); };
     const std::string sum = words.filled(
         "count.sum",
         {{"begun", words.filled(begun, {{"printed", text(tally.printedFirst.value_or(0))},
@@ -121,21 +116,12 @@ bool recordIsWhole(const EditionTally& tally) {
 
 }  // namespace
 
-std::string signedFigure(int value) {
-    if (value == 0)
-        return "0";
-    return value < 0 ? "−" + std::to_string(-value) : "+" + std::to_string(value);
-}
-
 std::string proofsWords(const EditionFacts& facts, const SheetWords& words) {
     std::vector<std::string> parts;
     for (const DeclaredProofs& proofs : facts.edition.declaredProofs)
-        parts.push_back(words.of("count", proofs.designationKind) + ": " +
-                        std::to_string(proofs.count));
-    std::string text;
-    for (const std::string& part : parts)
-        text += (text.empty() ? "" : ", ") + part;
-    return text;
+        parts.push_back(words.labelled(words.of("designation", proofs.designationKind),
+                                       words.count(proofs.count)));
+    return words.inRow(parts);
 }
 
 void addCount(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
@@ -143,7 +129,7 @@ void addCount(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     addDeclaredAgainstSigned(flow, facts, tally, words);
     addSheets(flow, tally, words);
     if (recordIsWhole(tally) && firstStateIsGone(facts))
-        flow.paragraph(words.filled("count.cap", {{"count", std::to_string(*tally.printedFirst)}}),
+        flow.paragraph(words.filled("count.cap", {{"count", words.count(*tally.printedFirst)}}),
                        TextStyle::small);
 }
 

@@ -15,29 +15,26 @@ std::string fromRecords(const std::string& item, const EditionFacts& facts,
     if (item == "medium")
         return edition.process;
     if (item == "year")
-        return edition.year ? words.date(*edition.year) : std::string();
+        return edition.year ? words.tableDate(*edition.year) : std::string();
     if (item == "mostNumbered")
-        return edition.declaredNumbered ? std::to_string(*edition.declaredNumbered) : std::string();
+        return edition.declaredNumbered ? words.count(*edition.declaredNumbered) : std::string();
     if (item == "proofs")
         return proofsWords(facts, words);
     if (item == "unsigned" && !facts.impressions.empty()) {
         const EditionTally tally = tallyOf(edition, facts.impressions, facts.firstLayer);
-        return words.filled("disclosure.unsignedWords",
-                            {{"unsigned", std::to_string(tally.keptUnsigned)},
-                             {"kept", std::to_string(tally.kept)}});
+        return words.filled(
+            "disclosure.unsignedWords",
+            {{"unsigned", words.count(tally.keptUnsigned)}, {"kept", words.count(tally.kept)}});
     }
     if (item == "total" && edition.declaredTotal)
-        return std::to_string(*edition.declaredTotal);
+        return words.count(*edition.declaredTotal);
     if (item == "matrix") {
         std::vector<std::string> blocks;
         for (const Block& block : facts.blocks)
-            blocks.push_back(
-                words.filled("disclosure.blockWords",
-                             {{"block", block.name}, {"fate", words.of("blocks", block.fate)}}));
-        std::string text;
-        for (const std::string& block : blocks)
-            text += (text.empty() ? "" : "; ") + block;
-        return text;
+            blocks.push_back(words.filled(
+                "disclosure.blockWords",
+                {{"block", block.name}, {"fate", words.of("matrixFate", block.fate)}}));
+        return words.inRow(blocks);
     }
     return {};
 }
@@ -67,9 +64,10 @@ void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& word
             anyFromRecord || table.rows.back().cells[1].text == words("disclosure.fromRecord");
     }
     flow.table(table);
-    flow.paragraph(words("disclosure.source") +
-                       (anyFromRecord ? " " + words("disclosure.fromRecordNote") : std::string()),
-                   TextStyle::small);
+    std::vector<std::string> sentences = {words("disclosure.source")};
+    if (anyFromRecord)
+        sentences.push_back(words("disclosure.fromRecordNote"));
+    flow.paragraph(words.sentences(sentences), TextStyle::small);
 }
 
 }  // namespace rackbook::editionparts

@@ -1,27 +1,6 @@
-#include "base/Numbers.h"
 #include "sheets/EditionParts.h"
 
 namespace rackbook::editionparts {
-
-namespace {
-
-constexpr double mmPerInch = 25.4;
-
-// "300 × 420 mm", in the studio's unit first.
-std::string sizeText(const std::optional<double>& height_mm, const std::optional<double>& width_mm,
-                     LengthUnit unit, const SheetWords& words) {
-    if (!height_mm || !width_mm)
-        return words("notRecorded");
-    const std::string mm = words.filled(
-        "paper.mm", {{"height", formatShortest(*height_mm)}, {"width", formatShortest(*width_mm)}});
-    if (unit == LengthUnit::mm)
-        return mm;
-    return words.filled("paper.inches", {{"height", formatFixed(*height_mm / mmPerInch, 2)},
-                                         {"width", formatFixed(*width_mm / mmPerInch, 2)}}) +
-           " (" + mm + ")";
-}
-
-}  // namespace
 
 void addIdentity(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     const Edition& edition = facts.edition;
@@ -56,10 +35,10 @@ void addInscriptions(Flow& flow, const EditionFacts& facts, const SheetWords& wo
 void addPaper(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     const Edition& edition = facts.edition;
     flow.labelValues({{words("paper.name"), words.textOrNotRecorded(edition.paper)},
-                      {words("paper.image"), sizeText(edition.imageHeight_mm, edition.imageWidth_mm,
-                                                      facts.lengthUnit, words)},
-                      {words("paper.sheet"), sizeText(edition.sheetHeight_mm, edition.sheetWidth_mm,
-                                                      facts.lengthUnit, words)}});
+                      {words("paper.image"),
+                       words.size(edition.imageHeight_mm, edition.imageWidth_mm, facts.lengthUnit)},
+                      {words("paper.sheet"), words.size(edition.sheetHeight_mm,
+                                                        edition.sheetWidth_mm, facts.lengthUnit)}});
 }
 
 void addStatement(Flow& flow, const EditionFacts& facts, const SheetWords& words) {

@@ -16,12 +16,11 @@ bool standsBefore(const Impression* a, const Impression* b) {
     return std::tie(first, *a->designation) < std::tie(second, *b->designation);
 }
 
-std::string fateText(const Impression& impression, const SheetWords& words) {
-    const std::string& fate = words.of("impressions", impression.fate);
-    return impression.fateOn
-               ? words.filled("impressions.fateOn",
-                              {{"fate", fate}, {"date", words.date(*impression.fateOn)}})
-               : fate;
+std::string fateText(const Impression& impression, const std::string& date,
+                     const SheetWords& words) {
+    const std::string& fate = words.of("impressionFate", impression.fate);
+    return date.empty() ? fate
+                        : words.filled("impressions.fateOn", {{"fate", fate}, {"date", date}});
 }
 
 // Two impressions a row, the first half of a group left and the second half right.
@@ -67,9 +66,12 @@ private:
     void addCells(TableRow& row, const Impression& impression) const {
         row.cells.emplace_back(*impression.designation);
         row.cells.emplace_back(std::to_string(impression.workingNumber));
-        std::string when = m_words.dateOrNotRecorded(impression.signedOn);
+        std::string when = m_words.tableDateOrNotRecorded(impression.signedOn);
         if (impression.fate != ImpressionFate::kept)
-            when += "\n" + fateText(impression, m_words);
+            when += "\n" + fateText(impression,
+                                    impression.fateOn ? m_words.tableDate(*impression.fateOn)
+                                                      : std::string(),
+                                    m_words);
         row.cells.emplace_back(std::move(when));
     }
 
@@ -84,7 +86,8 @@ std::string lostText(const EditionFacts& facts, const SheetWords& words) {
     for (const Impression& impression : facts.impressions) {
         if (impression.fate == ImpressionFate::kept || impression.designation)
             continue;
-        const std::string fate = fateText(impression, words);
+        const std::string fate = fateText(
+            impression, impression.fateOn ? words.date(*impression.fateOn) : std::string(), words);
         auto group = std::find_if(groups.begin(), groups.end(),
                                   [&](const auto& one) { return one.first == fate; });
         if (group == groups.end())
@@ -118,7 +121,7 @@ void addImpressions(Flow& flow, const EditionFacts& facts, const SheetWords& wor
     ImpressionsTable table(facts, words);
     for (auto& [kind, impressions] : designated) {
         std::stable_sort(impressions.begin(), impressions.end(), standsBefore);
-        table.addGroup(words.of("count", kind), impressions);
+        table.addGroup(words.of("designation", kind), impressions);
     }
     if (!withoutKind.empty())
         table.addGroup(words("impressions.withoutKind"), withoutKind);

@@ -10,24 +10,18 @@ namespace {
 
 constexpr int decimals = 3;
 
-std::string listText(const std::vector<std::string>& parts) {
-    std::string text;
-    for (const std::string& part : parts)
-        text += (text.empty() ? "" : ", ") + part;
-    return text;
-}
-
 // Pigments of an ink, metals of a drier; neither is asked of a base.
 std::string pigmentsText(const Lot& lot, const SheetWords& words) {
     std::vector<std::string> parts = lot.pigments;
     for (const DrierMetal& metal : lot.drierMetals)
-        parts.push_back(metal.contentShare
-                            ? words.filled("mixes.metalContent",
-                                           {{"metal", metal.metal},
-                                            {"share", formatShortest(*metal.contentShare * 100)}})
-                            : metal.metal);
+        parts.push_back(
+            metal.contentShare
+                ? words.filled("mixes.metalContent",
+                               {{"metal", metal.metal},
+                                {"share", words.shortFigure(*metal.contentShare * 100)}})
+                : metal.metal);
     const bool asksForSome = lot.lotKind == LotKind::ink || lot.lotKind == LotKind::drier;
-    return parts.empty() && asksForSome ? words("notRecorded") : listText(parts);
+    return parts.empty() && asksForSome ? words("notRecorded") : words.inRow(parts);
 }
 
 // The inks in one place, so that the tables of layers can call them by short names.
@@ -69,8 +63,8 @@ public:
                          {words("mixes.id"), Alignment::left, 0.8, 0}};
         for (const Lot& lot : m_lots)
             table.rows.push_back(
-                {{lot.colourWords, words.of("mixes", lot.lotKind), pigmentsText(lot, words),
-                  lot.container ? words.of("mixes", *lot.container) : words("notRecorded"),
+                {{lot.colourWords, words.of("lotKind", lot.lotKind), pigmentsText(lot, words),
+                  lot.container ? words.of("container", *lot.container) : words("notRecorded"),
                   lot.id}});
         flow.heading(2, words("mixes.lots"));
         flow.table(table);
@@ -88,10 +82,10 @@ private:
     std::map<std::string, int> m_namesakes;
 };
 
-std::string rangeText(const Estimate& share) {
+std::string rangeText(const Estimate& share, const SheetWords& words) {
     if (printsAsOne(share, decimals) || (share.low <= 0 && share.high >= 1))
         return {};
-    return percentRange(share, decimals);
+    return words.percentRange(share, decimals);
 }
 
 // As it is printed: two pulls whose inks print alike share their rows.
@@ -139,29 +133,30 @@ public:
     bool hasRanges() const { return m_hasRanges; }
 
 private:
-    static bool hasRanges(const InkFacts& ink) {
-        return std::any_of(ink.parts.begin(), ink.parts.end(),
-                           [](const InkPart& part) { return !rangeText(part.share).empty(); });
+    bool hasRanges(const InkFacts& ink) const {
+        return std::any_of(ink.parts.begin(), ink.parts.end(), [this](const InkPart& part) {
+            return !rangeText(part.share, m_words).empty();
+        });
     }
 
     PrintedInk printedInk(const InkFacts& ink) const {
         PrintedInk rows;
         for (const InkPart& part : ink.parts) {
             std::vector<std::string> row = {
-                m_lots.shortName(part.lot), m_words.of("mixes", part.lot.lotKind),
+                m_lots.shortName(part.lot), m_words.of("lotKind", part.lot.lotKind),
                 pigmentsText(part.lot, m_words),
-                part.share.isKnown() ? percentFigure(part.share.best, decimals)
+                part.share.isKnown() ? m_words.percent(part.share.best, decimals)
                                      : m_words("notKnown")};
             if (m_hasRanges)
-                row.push_back(rangeText(part.share));
+                row.push_back(rangeText(part.share, m_words));
             rows.push_back(std::move(row));
         }
         if (ink.unrecorded.high > 0)
-            rows.push_back(
-                {ink.unrecorded.high >= 1
-                     ? m_words("mixes.unrecordedAll")
-                     : m_words.filled("mixes.unrecorded",
-                                      {{"share", percentFigure(ink.unrecorded.high, decimals)}})});
+            rows.push_back({ink.unrecorded.high >= 1
+                                ? m_words("mixes.unrecordedAll")
+                                : m_words.filled("mixes.unrecorded",
+                                                 {{"share", m_words.percent(ink.unrecorded.high,
+                                                                            decimals)}})});
         return rows;
     }
 
@@ -222,7 +217,7 @@ private:
     std::string rememberedText(double share) const {
         return share <= 0
                    ? m_words("mixes.rememberedNone")
-                   : m_words.filled("mixes.remembered", {{"share", percentFigure(share, 0)}});
+                   : m_words.filled("mixes.remembered", {{"share", m_words.percent(share, 0)}});
     }
 
     const LotList& m_lots;
@@ -250,7 +245,7 @@ void addInks(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     if (!lots.isEmpty())
         lots.set(flow, words);
     if (lots.needsCaution())
-        flow.note(NoteKind::caution, words("caution"), words("mixes.caution"));
+        flow.note(NoteKind::caution, words("caution"), words("caution.driers"));
 }
 
 }  // namespace rackbook::editionparts

@@ -20,13 +20,9 @@ bool canBeDrawn(const std::optional<Reading>& reading) {
            std::abs(*reading->labA) <= 160 && std::abs(*reading->labB) <= 160;
 }
 
-std::string labFigure(double value) {
-    return (value < 0 ? "−" : "") + formatFixed(std::abs(value), 1);
-}
-
-std::string labText(const Reading& reading) {
-    return "L* " + labFigure(*reading.labL) + "  a* " + labFigure(*reading.labA) + "  b* " +
-           labFigure(*reading.labB);
+std::string labText(const Reading& reading, const SheetWords& words) {
+    return "L* " + words.figure(*reading.labL, 1) + "  a* " + words.figure(*reading.labA, 1) +
+           "  b* " + words.figure(*reading.labB, 1);
 }
 
 std::string conditionsText(const Reading& reading, const SheetWords& words) {
@@ -41,11 +37,8 @@ std::string conditionsText(const Reading& reading, const SheetWords& words) {
         parts.push_back(textOf(*reading.condition));
     if (reading.backing)
         parts.push_back(
-            words.filled("layers.backing", {{"backing", words.of("layers", *reading.backing)}}));
-    std::string text;
-    for (const std::string& part : parts)
-        text += (text.empty() ? "" : ", ") + part;
-    return text.empty() ? words("notRecorded") : text;
+            words.filled("layers.backing", {{"backing", words.of("backing", *reading.backing)}}));
+    return parts.empty() ? words("notRecorded") : words.inRow(parts);
 }
 
 std::string blockText(const EditionFacts& facts, const LayerFacts& layer, const SheetWords& words) {
@@ -61,11 +54,11 @@ std::string blockText(const EditionFacts& facts, const LayerFacts& layer, const 
                : words.filled("layers.stateOf", {{"block", layer.block->name}, {"state", state}});
 }
 
-std::string filmText(const Estimate& film_gm2) {
+std::string filmText(const Estimate& film_gm2, const SheetWords& words) {
     if (!film_gm2.isKnown())
         return {};
-    return formatFixed(film_gm2.best, 1) + " (" + formatFixed(film_gm2.low, 1) + "–" +
-           formatFixed(film_gm2.high, 1) + ")";
+    return words.figure(film_gm2.best, 1) + " (" + words.figure(film_gm2.low, 1) + "–" +
+           words.figure(film_gm2.high, 1) + ")";
 }
 
 // Which columns the sequence has: those that no layer fills are left out.
@@ -96,17 +89,18 @@ TableRow sequenceRow(const EditionFacts& facts, const LayerFacts& layer, const C
     }
     std::string colour = layer.layer.colourWords;
     if (hasLab(layer.reading))
-        colour += "\n" + labText(*layer.reading);
+        colour += "\n" + labText(*layer.reading, words);
     cells.emplace_back(colour);
     cells.emplace_back(blockText(facts, layer, words));
     if (columns.coverage)
-        cells.emplace_back(layer.layer.coverage ? percentFigure(*layer.layer.coverage, 0)
+        cells.emplace_back(layer.layer.coverage ? words.percent(*layer.layer.coverage, 0)
                                                 : missing);
     if (columns.filmAimed)
-        cells.emplace_back(layer.layer.filmWeight_gm2 ? formatFixed(*layer.layer.filmWeight_gm2, 1)
+        cells.emplace_back(layer.layer.filmWeight_gm2 ? words.figure(*layer.layer.filmWeight_gm2, 1)
                                                       : missing);
     if (columns.filmLaid)
-        cells.emplace_back(layer.filmLaid_gm2.isKnown() ? filmText(layer.filmLaid_gm2) : missing);
+        cells.emplace_back(layer.filmLaid_gm2.isKnown() ? filmText(layer.filmLaid_gm2, words)
+                                                        : missing);
     return {std::move(cells)};
 }
 
@@ -132,18 +126,18 @@ void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
 
 std::string shareText(const Estimate& share, int decimals, const SheetWords& words) {
     if (share.isKnown() && printsAsOne(share, decimals))
-        return percentFigure(share.best, decimals);
+        return words.percent(share.best, decimals);
     if (share.low <= 0 && share.high >= 1)
         return words("notRecorded");
-    const std::string range = percentRange(share, decimals);
-    return share.isKnown() ? percentFigure(share.best, decimals) + " (" + range + ")" : range;
+    const std::string range = words.percentRange(share, decimals);
+    return share.isKnown() ? words.percent(share.best, decimals) + " (" + range + ")" : range;
 }
 
 std::string extenderText(const PullFacts& pull, const SheetWords& words) {
     if (pull.isRemembered && pull.extenderShare.best <= 0)
         return words("layers.rememberedNone");
     return pull.isRemembered ? words.filled("layers.remembered",
-                                            {{"share", percentFigure(pull.extenderShare.best, 0)}})
+                                            {{"share", words.percent(pull.extenderShare.best, 0)}})
                              : shareText(pull.extenderShare, 1, words);
 }
 
@@ -162,10 +156,10 @@ void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
             table.rows.push_back({{ordinal, words("layers.notPrinted"), "", "", "", "", ""}});
         for (const PullFacts& pull : layer.pulls) {
             table.rows.push_back(
-                {{ordinal, words.date(pull.start),
+                {{ordinal, words.tableDate(pull.start),
                   pull.portion.empty() ? words("notRecorded") : pull.portion,
-                  std::to_string(pull.sheets), std::to_string(pull.spoiled),
-                  extenderText(pull, words), shareText(pull.drierShare, 2, words)}});
+                  words.count(pull.sheets), words.count(pull.spoiled), extenderText(pull, words),
+                  shareText(pull.drierShare, 2, words)}});
             ordinal.clear();
         }
     }
@@ -185,13 +179,16 @@ void addNotes(Flow& flow, const EditionFacts& facts, const Columns& columns,
     std::string all;
     for (const std::string& one : conditions)
         all += (all.empty() ? "" : "; ") + one;
-    if (!all.empty())
-        flow.paragraph(words.filled("layers.readingNote", {{"conditions", all}}) +
-                           (undrawn ? " " + words("layers.readingOther") : ""),
-                       TextStyle::small);
+    if (!all.empty()) {
+        std::vector<std::string> sentences = {
+            words.filled("layers.readingNote", {{"conditions", all}})};
+        if (undrawn)
+            sentences.push_back(words("layers.readingOther"));
+        flow.paragraph(words.sentences(sentences), TextStyle::small);
+    }
     if (columns.filmLaid)
         flow.paragraph(
-            words.filled("layers.filmNote", {{"mass", formatShortest(facts.knifeTolerance_g)}}),
+            words.filled("layers.filmNote", {{"mass", words.shortFigure(facts.knifeTolerance_g)}}),
             TextStyle::small);
 }
 

@@ -24,7 +24,4 @@ void addSignatures(Flow& flow, const EditionFacts& facts, const SheetWords& word
 // "Artist's proof: 3, Bon à tirer: 1" of the declared proofs; empty where none is declared.
 std::string proofsWords(const EditionFacts& facts, const SheetWords& words);
 
-// A difference: "+1", "0", "−7".
-std::string signedFigure(int value);
-
 }  // namespace rackbook::editionparts

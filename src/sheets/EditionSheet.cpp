@@ -1,12 +1,10 @@
 #include "sheets/EditionSheet.h"
 
-#include <sstream>
-
-#include "base/CivilTime.h"
 #include "base/Text.h"
 #include "calc/Disclosure.h"
 #include "sheets/EditionParts.h"
 #include "sheets/Flow.h"
+#include "sheets/LabelKeys.h"
 #include "sheets/SheetWords.h"
 
 namespace rackbook {
@@ -35,59 +33,6 @@ const std::vector<Section>& allSections() {
     return sections;
 }
 
-// Labels by the part of the key before the point, the rest with spaces between.
-struct LabelGroup {
-    const char* section;
-    const char* words;
-};
-
-constexpr LabelGroup labelGroups[] = {
-    {"", "sheet footer pageOf notRecorded notKnown estimate caution"},
-    {"identity",
-     "code maker printer printers publisher process year studio state open "
-     "closed"},
-    {"inscriptions", "what where medium"},
-    {"paper", "name image sheet mm inches"},
-    {"count",
-     "kind inscription declared signed difference total withoutKind stated "
-     "statedAgrees statedDiffers sheets printedFirst printedFirstAndOthers "
-     "sum keptSum outOf recorded kept cap"},
-    {"blocks", "block material role fate state cut cutOn"},
-    {"layers",
-     "ordinal reading colour block stateOf stateOnly coverage filmAimed "
-     "filmLaid filmNote readingNote readingOther runs printedOn portion "
-     "sheets spoiled extender drier remembered rememberedNone notPrinted "
-     "white black self backing shareNote"},
-    {"mixes",
-     "lots lot kind pigments container id part share range layer pulled "
-     "ofMix remembered rememberedNone unrecorded unrecordedAll notPrinted "
-     "note caution metalContent"},
-    {"impressions",
-     "designation working signedOn unsigned numbers lost withoutKind keptAll "
-     "fateOn"},
-    {"matrix",
-     "block promised recorded nothingPromised promisedBy overdue planned "
-     "different"},
-    {"disclosure",
-     "item answer words stated notApplicable notKnown fromRecord note source "
-     "fromRecordNote unsignedWords blockWords"},
-    {"signatures", "maker printer"},
-};
-
-void addGroups(std::vector<std::string>& labels) {
-    for (const LabelGroup& group : labelGroups) {
-        std::istringstream words(group.words);
-        for (std::string word; words >> word;)
-            labels.push_back(*group.section == '\0' ? word : group.section + ("." + word));
-    }
-}
-
-template <class E>
-void addEnumerators(const std::string& prefix, std::vector<std::string>& labels) {
-    for (const std::string& name : enumNames<E>())
-        labels.push_back(prefix + "." + name);
-}
-
 // A long title would fill the head of every page.
 std::string startOf(const std::string& title) {
     constexpr std::size_t mostCodePoints = 90;
@@ -98,7 +43,7 @@ std::string startOf(const std::string& title) {
 FlowSetup setupOf(const EditionFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
     FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string asOf = words.filled("footer", {{"date", formatDay(facts.asOf)}});
+    const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
     setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
     setup.runningTitle = facts.edition.code + " · " + startOf(facts.edition.title);
     setup.info.title = facts.edition.title + " (" + facts.edition.code + ")";
@@ -113,17 +58,34 @@ FlowSetup setupOf(const EditionFacts& facts, const SheetTemplate& sheetTemplate,
 TemplateRules editionSheetRules() {
     TemplateRules rules;
     rules.sheet = "edition";
-    rules.labels = SheetWords::labels();
-    addGroups(rules.labels);
-    for (const Section& section : allSections()) {
+    for (const Section& section : allSections())
         rules.sections.push_back(section.name);
-        rules.labels.push_back(section.name);
-    }
-    addEnumerators<DesignationKind>("count", rules.labels);
-    addEnumerators<MatrixFate>("blocks", rules.labels);
-    addEnumerators<LotKind>("mixes", rules.labels);
-    addEnumerators<Container>("mixes", rules.labels);
-    addEnumerators<ImpressionFate>("impressions", rules.labels);
+    const auto add = [&](const char* prefix, const char* words) {
+        addLabelKeys(rules.labels, prefix, words);
+    };
+    add("", "sheet footer");
+    add("identity", "code maker printer printers publisher process year studio state open closed");
+    add("inscriptions", "what where medium");
+    add("paper", "name image sheet");
+    add("count",
+        "kind inscription declared signed difference total withoutKind stated statedAgrees "
+        "statedDiffers sheets printedFirst printedFirstAndOthers sum keptSum outOf recorded kept "
+        "cap");
+    add("blocks", "block material role fate state cut cutOn");
+    add("layers",
+        "ordinal reading colour block stateOf stateOnly coverage filmAimed filmLaid filmNote "
+        "readingNote readingOther runs printedOn portion sheets spoiled extender drier remembered "
+        "rememberedNone notPrinted backing shareNote");
+    add("mixes",
+        "lots lot kind pigments container id part share range layer pulled ofMix remembered "
+        "rememberedNone unrecorded unrecordedAll notPrinted note metalContent");
+    add("impressions",
+        "designation working signedOn unsigned numbers lost withoutKind keptAll fateOn");
+    add("matrix", "block promised recorded nothingPromised promisedBy overdue planned different");
+    add("disclosure",
+        "item answer words stated notApplicable notKnown fromRecord note source fromRecordNote "
+        "unsignedWords blockWords");
+    add("signatures", "maker printer");
     for (const DisclosureItem& item : disclosureItems())
         rules.labels.push_back(std::string("disclosure.") + item.item);
     return rules;

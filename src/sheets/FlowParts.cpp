@@ -10,10 +10,10 @@ namespace rackbook {
 void Flow::table(const SheetTable& table) {
     Layout& layout = *m_layout;
     const PageArea& area = layout.furniture.area();
-    TableStrips set =
-        layOutTable(table, layout.measurer, layout.scale, layout.structure, layout.width_mm(),
-                    area.bottom_mm - std::max(area.firstTop_mm, area.laterTop_mm),
-                    static_cast<int>(layout.headers.size()), layout.where);
+    TableStrips set = layOutTable(
+        table, layout.measurer, layout.scale, layout.structure, layout.width_mm(),
+        area.bottom_mm - std::max(area.firstTop_mm, area.laterTop_mm),
+        static_cast<int>(layout.headers.size()), layout.where, layout.setup.decimalSign);
     layout.headers.push_back(set.header);
     StripGroup group = std::move(set.header);
     std::move(set.rows.begin(), set.rows.end(), std::back_inserter(group));

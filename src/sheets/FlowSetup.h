@@ -24,6 +24,7 @@ struct FlowSetup {
     std::string runningTitle;                       // top of the second page and those after it
     std::string footer;                             // foot of each page, left
     std::string pageOf = "Page {page} of {pages}";  // foot of each page, right
+    std::string decimalSign = ".";                  // which columns of figures align on
     DocumentInfo info;
 };
 

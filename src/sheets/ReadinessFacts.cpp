@@ -57,9 +57,9 @@ ReadinessFacts readinessFactsOf(const RecordSet& records, const ReadinessQuestio
                                      isSigned ? *record.designation : std::string()});
     }
     if (!records.of<Book>().empty()) {
-        facts.light = std::make_shared<StudioLight>(
-            records.of<Book>().front(), facts.rules, records.of<Place>(), records.of<Weather>(),
-            records.of<Metering>(), question.asOf);
+        facts.light = std::make_shared<StudioLight>(records.of<Book>().front(), facts.rules,
+                                                    records.of<Place>(), records.of<Weather>(),
+                                                    records.of<Metering>(), question.asOf);
         facts.light->learnFrom(facts.history, facts.rules, question.asOf);
     }
     facts.readiness = readinessOf(facts.history, facts.rules, question.asOf,

@@ -40,36 +40,34 @@ std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,
 }
 
 // Rounded down, as the sentences of calc/Wording do it.
-std::string wholeDays(const ReadinessRow& row) {
+std::string wholeDays(const ReadinessRow& row, const SheetWords& words) {
     constexpr double hair = 1e-6;
     const double low = std::floor(row.daysLow + hair);
     const double high = std::floor(row.daysHigh + hair);
-    return formatFixed(low, 0) + (high > low + 1 ? "–" + formatFixed(high, 0) : std::string());
+    return words.figure(low, 0) + (high > low + 1 ? "–" + words.figure(high, 0) : std::string());
 }
 
 std::string daysText(const ReadinessRow& row, const SheetWords& words) {
     if (row.pull < 0)
         return {};
-    return words.filled("impressions.daysOf",
-                        {{"days", wholeDays(row)}, {"needed", formatShortest(row.daysNeeded)}});
+    return words.filled("impressions.daysOf", {{"days", wholeDays(row, words)},
+                                               {"needed", words.shortFigure(row.daysNeeded)}});
 }
 
 std::string lookText(const ReadinessRow& row, const ReadinessFacts& facts,
                      const SheetWords& words) {
     std::vector<std::string> parts;
     if (row.touchLook >= 0)
-        parts.push_back(words.of(
-            "impressions", facts.history.looks[static_cast<std::size_t>(row.touchLook)].touch));
+        parts.push_back(
+            words.of("touch", facts.history.looks[static_cast<std::size_t>(row.touchLook)].touch));
     if (row.colourLook >= 0)
         parts.push_back(words.of(
-            "impressions", facts.history.looks[static_cast<std::size_t>(row.colourLook)].colour));
+            "lookColour", facts.history.looks[static_cast<std::size_t>(row.colourLook)].colour));
     if (parts.empty())
         return words("none");
-    std::string text;
-    for (const std::string& part : parts)
-        text += (text.empty() ? "" : ", ") + part;
     const int last = std::max(row.touchLook, row.colourLook);
-    return text + "\n" + spanText(facts.history.looks[static_cast<std::size_t>(last)].at);
+    return words.inRow(parts) + "\n" +
+           spanText(facts.history.looks[static_cast<std::size_t>(last)].at);
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 
 #include "base/Numbers.h"
 #include "sheets/Flow.h"
+#include "sheets/LabelKeys.h"
 #include "sheets/ReadinessGroups.h"
 #include "sheets/SheetWords.h"
 
@@ -24,7 +25,7 @@ struct Content {
 };
 
 std::string verdictText(const Content& content, Verdict verdict) {
-    return content.words.of("summary", verdict);
+    return content.words.of("verdict", verdict);
 }
 
 void addSummary(Flow& flow, const Content& content) {
@@ -43,12 +44,12 @@ void addSummary(Flow& flow, const Content& content) {
         TableRow row{{name}};
         int sum = 0;
         for (const Verdict verdict : verdictsByUrgency()) {
-            row.cells.emplace_back(of[verdict] == 0 ? "–" : std::to_string(of[verdict]));
+            row.cells.emplace_back(of[verdict] == 0 ? "–" : words.count(of[verdict]));
             sum += of[verdict];
             if (!total)
                 all[verdict] += of[verdict];
         }
-        row.cells.emplace_back(std::to_string(sum));
+        row.cells.emplace_back(words.count(sum));
         row.strong = row.ruleAbove = total;
         table.rows.push_back(std::move(row));
     };
@@ -63,9 +64,10 @@ void addSummary(Flow& flow, const Content& content) {
     else
         flow.table(table);
     if (content.facts.readiness.leftOut > 0)
-        flow.paragraph(words.filled("summary.leftOut",
-                                    {{"count", std::to_string(content.facts.readiness.leftOut)}}),
-                       TextStyle::small);
+        flow.paragraph(
+            words.filled("summary.leftOut", {{"count", words.count(static_cast<std::int64_t>(
+                                                           content.facts.readiness.leftOut))}}),
+            TextStyle::small);
 }
 
 // Days in light that are still wanted: "8", "3–5".
@@ -74,9 +76,9 @@ std::string stillWanted(const ReadinessRow& row, const SheetWords& words) {
         return words("notKnown");
     if (row.daysLow >= row.daysNeeded || row.pull < 0)
         return row.verdict == Verdict::lookDue ? "0" : words("doFirst.untilTrue");
-    const std::string most = formatFixed(std::ceil(row.daysNeeded - row.daysLow), 0);
+    const std::string most = words.figure(std::ceil(row.daysNeeded - row.daysLow), 0);
     const double least = std::max(0.0, std::ceil(row.daysNeeded - row.daysHigh));
-    const std::string fewest = formatFixed(least, 0);
+    const std::string fewest = words.figure(least, 0);
     return fewest == most ? most : fewest + "–" + most;
 }
 
@@ -100,9 +102,7 @@ void addDoFirst(Flow& flow, const Content& content) {
                 table.rows.push_back(std::move(heading));
                 first = false;
             }
-            std::string designations;
-            for (const std::string& one : group.designations)
-                designations += (designations.empty() ? "" : ", ") + one;
+            const std::string designations = words.inRow(group.designations);
             table.rows.push_back(
                 {{groupName(group), designations.empty() ? words("doFirst.unsigned") : designations,
                   group.place, stillWanted(content.row(group), words)}});
@@ -156,14 +156,13 @@ const char* unitLabel(const std::string& unit) {
         return "rules.sunnyDays";
     if (unit == "looks")
         return "rules.looks";
-    return unit == "times" ? "rules.times" : "rules.days";
+    return unit == "times" ? "rules.times" : "unit.days";
 }
 
 std::string ruleValue(const RuleInForce& rule, const SheetWords& words) {
     if (rule.unit == "share")
-        return formatShortest(rule.value * 100) + " %";
-    const std::string value = formatShortest(rule.value);
-    return words.filled(unitLabel(rule.unit), {{"days", value}, {"value", value}});
+        return words.withUnit("percent", words.shortFigure(rule.value * 100));
+    return words.filled(unitLabel(rule.unit), {{"value", words.shortFigure(rule.value)}});
 }
 
 void addRules(Flow& flow, const Content& content) {
@@ -176,7 +175,7 @@ void addRules(Flow& flow, const Content& content) {
         const RuleInForce& rule = content.facts.rules.rule(name);
         table.rows.push_back(
             {{words("rules." + name), ruleValue(rule, words),
-              rule.source.empty() ? words.of("rules", rule.origin) : rule.source}});
+              rule.source.empty() ? words.of("origin", rule.origin) : rule.source}});
     }
     flow.table(table);
     flow.paragraph(words("rules.note"), TextStyle::small);
@@ -198,7 +197,7 @@ const std::vector<Section>& allSections() {
 FlowSetup setupOf(const ReadinessFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
     FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string day = formatDay(facts.readiness.asOf);
+    const std::string day = words.day(facts.readiness.asOf);
     const std::string asOf = words.filled("footer", {{"date", day}});
     setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
     setup.runningTitle = words("sheet") + " " + day;
@@ -213,64 +212,21 @@ FlowSetup setupOf(const ReadinessFacts& facts, const SheetTemplate& sheetTemplat
 TemplateRules readinessSheetRules() {
     TemplateRules rules;
     rules.sheet = "readiness";
-    rules.labels = SheetWords::labels();
-    for (const char* key : {"sheet",
-                            "subtitle",
-                            "footer",
-                            "pageOf",
-                            "notKnown",
-                            "notRecorded",
-                            "none",
-                            "atGallery",
-                            "atHolder",
-                            "summary.edition",
-                            "summary.together",
-                            "summary.all",
-                            "summary.leftOut",
-                            "summary.nothing",
-                            "doFirst.nothing",
-                            "doFirst.impressions",
-                            "doFirst.designation",
-                            "doFirst.place",
-                            "doFirst.days",
-                            "doFirst.unsigned",
-                            "doFirst.untilTrue",
-                            "impressions.impressions",
-                            "impressions.verdict",
-                            "impressions.layer",
-                            "impressions.layerOn",
-                            "impressions.days",
-                            "impressions.daysOf",
-                            "impressions.look",
-                            "impressions.place",
-                            "impressions.why",
-                            "impressions.reasons",
-                            "rules.rule",
-                            "rules.value",
-                            "rules.days",
-                            "rules.sunnyDays",
-                            "rules.looks",
-                            "rules.times",
-                            "rules.origin",
-                            "rules.note"})
-        rules.labels.push_back(key);
-    for (const Section& section : allSections()) {
+    for (const Section& section : allSections())
         rules.sections.push_back(section.name);
-        rules.labels.push_back(section.name);
-    }
+    const auto add = [&](const char* prefix, const char* words) {
+        addLabelKeys(rules.labels, prefix, words);
+    };
+    add("", "sheet subtitle footer atGallery atHolder");
+    add("summary", "edition together all leftOut nothing");
+    add("doFirst", "nothing impressions designation place days unsigned untilTrue");
+    add("impressions", "impressions verdict layer layerOn days daysOf look place why reasons");
+    add("rules", "rule value sunnyDays looks times origin note");
     for (const std::string& name : rulesOfReadiness())
         rules.labels.push_back("rules." + name);
-    for (const std::string& name : enumNames<Origin>())
-        rules.labels.push_back("rules." + name);
-    for (const std::string& name : enumNames<Verdict>())
-        rules.labels.push_back("summary." + name);
     for (const Verdict verdict : verdictsByUrgency())
         if (verdict != Verdict::ready && verdict != Verdict::notAffected)
             rules.labels.push_back(std::string("doFirst.") + textOf(verdict));
-    for (const std::string& name : enumNames<Touch>())
-        rules.labels.push_back("impressions." + name);
-    for (const std::string& name : enumNames<LookColour>())
-        rules.labels.push_back("impressions." + name);
     return rules;
 }
 
@@ -281,7 +237,7 @@ PageModel readinessSheet(const ReadinessFacts& facts, const SheetTemplate& sheet
     const Content content{facts, groups, words};
     Flow flow(measurer, setupOf(facts, sheetTemplate, words, created));
     flow.title(words("sheet"),
-               words.filled("subtitle", {{"date", formatDay(facts.readiness.asOf)}}));
+               words.filled("subtitle", {{"date", words.day(facts.readiness.asOf)}}));
     for (const std::string& name : sheetTemplate.sections())
         for (const Section& section : allSections()) {
             if (name != section.name)

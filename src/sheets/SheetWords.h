@@ -1,6 +1,8 @@
-// The words of one sheet: the labels of its template, and figures and dates as sheets print them.
+// The words of one sheet: the labels of its template, and figures and dates as its language and
+// country write them.
 #pragma once
 
+#include <cstdint>
 #include <initializer_list>
 #include <optional>
 #include <string>
@@ -10,6 +12,7 @@
 
 #include "base/Edtf.h"
 #include "calc/Estimate.h"
+#include "records/Book.h"
 #include "records/EnumText.h"
 #include "sheets/Template.h"
 
@@ -18,9 +21,6 @@ namespace rackbook {
 class SheetWords {
 public:
     using Filling = std::initializer_list<std::pair<std::string_view, std::string>>;
-
-    // Labels that every sheet using this class needs.
-    static const std::vector<std::string>& labels();
 
     // The template must outlive it.
     explicit SheetWords(const SheetTemplate& sheetTemplate) : m_template(sheetTemplate) {}
@@ -36,27 +36,56 @@ public:
         return m_template.label(prefix + "." + textOf(value));
     }
 
-    // "a, b and c"
+    // "a, b and c", and "a, b, c".
     std::string listed(const std::vector<std::string>& parts) const;
+    std::string inRow(const std::vector<std::string>& parts) const;
 
-    // As written, without a clock time; with a reading in plain words where it is badly known:
-    // "1998~ (about 1998)".
+    // "Artist's proof: 3"
+    std::string labelled(const std::string& label, const std::string& value) const;
+
+    // One sentence after the other.
+    std::string sentences(const std::vector<std::string>& parts) const;
+
+    // Figures with the decimal sign of the language, in groups from 10,000 on. Numbers that are
+    // names (a working number, a layer, a year) are written with std::to_string instead.
+    std::string count(std::int64_t value) const;
+    std::string signedCount(std::int64_t value) const;  // "+1", "0", "−7"
+    std::string figure(double value, int decimals) const;
+    std::string shortFigure(double value) const;  // the fewest digits that say the same
+
+    // A share of 0 … 1 in per cent, and "low–high" of one, without the sign.
+    std::string percent(double share, int decimals) const;
+    std::string percentRange(const Estimate& share, int decimals) const;
+
+    // The figure with the label of its unit: "12 %" for "percent".
+    std::string withUnit(const std::string& unit, const std::string& figure) const;
+
+    // "300 × 420 mm", in the studio's unit first.
+    std::string size(const std::optional<double>& height_mm, const std::optional<double>& width_mm,
+                     LengthUnit unit) const;
+
+    // For running text: "20 March 2026", "about March 1998", without a clock time.
+    std::string day(CivilMinute minute) const;
     std::string date(const EdtfDate& date) const;
     std::string dateOrNotRecorded(const std::optional<EdtfDate>& date) const;
+
+    // For narrow columns: as written (ISO 8601), without a clock time; with a reading in plain
+    // words where it is badly known: "1998~ (about 1998)".
+    std::string tableDate(const EdtfDate& date) const;
+    std::string tableDateOrNotRecorded(const std::optional<EdtfDate>& date) const;
+
     std::string textOrNotRecorded(const std::optional<std::string>& text) const;
 
 private:
-    std::string reading(std::string_view written) const;
-    std::string oneDate(std::string_view written) const;
+    enum class DateStyle { prose, table };
+
+    std::string reading(std::string_view written, DateStyle style) const;
+    std::string oneDate(std::string_view written, DateStyle style) const;
+    std::string plainDate(std::string_view written) const;
+    std::string dayOf(CivilMinute minute, DateStyle style) const;
 
     const SheetTemplate& m_template;
 };
-
-// A share of 0 … 1 in per cent, without the sign.
-std::string percentFigure(double share, int decimals);
-
-// "low–high" in per cent, without the sign.
-std::string percentRange(const Estimate& share, int decimals);
 
 // True where both bounds print alike.
 bool printsAsOne(const Estimate& share, int decimals);

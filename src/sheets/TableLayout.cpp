@@ -42,7 +42,8 @@ FontRole roleOf(Alignment alignment, bool strong) {
 class TableSetter {
 public:
     TableSetter(const SheetTable& table, const TextMeasurer& measurer, const TypeScale& scale,
-                StructureBuilder& structure, double width_mm, const std::string& where)
+                StructureBuilder& structure, double width_mm, const std::string& where,
+                const std::string& decimalSign)
         : m_table(table),
           m_measurer(measurer),
           m_scale(scale),
@@ -50,6 +51,7 @@ public:
           m_element(structure.add(ElementKind::table)),
           m_width_mm(width_mm),
           m_where(where),
+          m_decimalSign(decimalSign),
           m_padding_mm(scale.tableLine_mm * 0.3) {
         placeColumns();
         findDecimalPlaces();
@@ -139,7 +141,7 @@ private:
                 continue;
             const FontRole role = roleOf(Alignment::decimal, row.strong);
             const std::string text = settable(m_measurer, role, row.cells[index].text, m_where);
-            const std::size_t place = decimalPlace(text);
+            const std::size_t place = decimalPlace(text, m_decimalSign);
             oneLine = oneLine && text.find('\n') == std::string::npos && !row.cells[index].swatch;
             before_mm = std::max(before_mm, width_mm(role, text.substr(0, place)));
             after_mm = std::max(after_mm, width_mm(role, text.substr(place)));
@@ -205,7 +207,7 @@ private:
                 return std::max(cell.x_mm, right_mm - width_mm(cell.role, line));
             case Alignment::decimal:
                 return right_mm - m_columns[cell.column].afterPlace_mm -
-                       width_mm(cell.role, line.substr(0, decimalPlace(line)));
+                       width_mm(cell.role, line.substr(0, decimalPlace(line, m_decimalSign)));
         }
         return cell.x_mm;
     }
@@ -245,6 +247,7 @@ private:
     int m_element;
     double m_width_mm;
     const std::string& m_where;
+    const std::string& m_decimalSign;
     double m_padding_mm;
     std::vector<Column> m_columns;
 };
@@ -273,9 +276,10 @@ void keepLines(StripGroup& row, double body_mm) {
 
 TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
                         const TypeScale& scale, StructureBuilder& structure, double width_mm,
-                        double body_mm, int headerNumber, const std::string& where) {
+                        double body_mm, int headerNumber, const std::string& where,
+                        const std::string& decimalSign) {
     checkShape(table, where);
-    const TableSetter setter(table, measurer, scale, structure, width_mm, where);
+    const TableSetter setter(table, measurer, scale, structure, width_mm, where, decimalSign);
     TableStrips strips;
     strips.header = setter.header();
     if (heightOf(strips.header) > body_mm / 2)

@@ -24,6 +24,7 @@ struct TableStrips {
 // cell a column, for columns too wide for the sheet, and for a header taller than half of body_mm.
 TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
                         const TypeScale& scale, StructureBuilder& structure, double width_mm,
-                        double body_mm, int headerNumber, const std::string& where);
+                        double body_mm, int headerNumber, const std::string& where,
+                        const std::string& decimalSign = ".");
 
 }  // namespace rackbook

@@ -32,6 +32,15 @@ const std::map<std::string, Names> arrows = {
     {"", {"base", "cli", "commands"}},  // main.cpp
 };
 
+// Qt Core is for the .cpp files of these rooms, in sheets/ of one alone.
+const std::map<std::string, std::string> qtKeepers = {{"base", ""},
+                                                      {"store", ""},
+                                                      {"exchange", ""},
+                                                      {"cli", ""},
+                                                      {"commands", ""},
+                                                      {"", ""},
+                                                      {"sheets", "sheets/SheetLocale.cpp"}};
+
 // Libraries that one room keeps to itself, by how their headers begin.
 // lcms2 has two: it makes the output profile of sheets and reads measurement files.
 const std::multimap<std::string, std::string> keepers = {
@@ -137,6 +146,18 @@ TEST(Rooms, KeepTheirLibrariesToThemselves) {
     for (const Source& source : sources())
         for (const std::string& header : source.libraries)
             EXPECT_TRUE(mayInclude(source.room, header)) << source.name << " includes " << header;
+}
+
+TEST(Rooms, UseQtOnlyWhereTheyMay) {
+    for (const Source& source : sources())
+        for (const std::string& header : source.libraries) {
+            if (header[0] != 'Q')
+                continue;
+            const auto keeper = qtKeepers.find(source.room);
+            ASSERT_NE(keeper, qtKeepers.end()) << source.name << " includes " << header;
+            EXPECT_TRUE(keeper->second.empty() || keeper->second == source.name)
+                << source.name << " includes " << header;
+        }
 }
 
 TEST(Rooms, NameNoTypesOfOtherRoomsLibraries) {

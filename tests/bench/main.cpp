@@ -21,11 +21,11 @@
 #include "calc/Readiness.h"
 #include "exchange/RecordCodec.h"
 #include "exchange/RecordFiles.h"
-#include "exchange/TreeJson.h"
 #include "pdf/PdfWriter.h"
 #include "records/HouseRules.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/SheetTools.h"
 #include "store/HistoryQuery.h"
 #include "store/Intake.h"
 #include "store/RecordReader.h"
@@ -159,11 +159,6 @@ void measureComposition(const std::string& folder) {
     ratio("composition against the bare scan", best / bare.seconds);
 }
 
-SheetTemplate templateOf(const std::string& name, const TemplateRules& rules) {
-    const std::string file = std::string(RACKBOOK_SOURCE_DIR) + "/templates/" + name + ".json";
-    return SheetTemplate::read(treeFromJson(readFile(file, 1 << 20), file), file, rules);
-}
-
 // As rackbook sheet makes them: all records read, facts, layout, PDF.
 void measureSheets(const std::string& folder) {
     const BookFile book = BookFile::openToRead({folder + "/measured.rackbook", schemaFolder, 5});
@@ -173,14 +168,14 @@ void measureSheets(const std::string& folder) {
     const RecordSet records = everythingIn(book);
     const double readSeconds = secondsSince(start);
     start = Clock::now();
-    const SheetTemplate ofEdition = templateOf("edition", editionSheetRules());
+    const SheetTemplate ofEdition = test::shippedTemplate("edition", editionSheetRules());
     const PdfFonts fonts(ofEdition.fonts());
     const PageModel edition = editionSheet(
         editionFactsOf(records, records.of<Edition>().front(), asOf), ofEdition, fonts, created);
     const std::size_t editionBytes = writePdf(edition, fonts).size();
     const double editionSeconds = secondsSince(start);
     start = Clock::now();
-    const SheetTemplate ofBook = templateOf("readiness", readinessSheetRules());
+    const SheetTemplate ofBook = test::shippedTemplate("readiness", readinessSheetRules());
     ReadinessQuestion question;
     question.asOf = asOf;
     const PageModel readiness =

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cmath>
+#include <map>
 #include <string>
 
 #include "EvenMeasurer.h"
@@ -11,6 +12,7 @@
 #include "exchange/TreeJson.h"
 #include "sheets/PageModel.h"
 #include "sheets/Template.h"
+#include "sheets/TemplateFiles.h"
 
 namespace rackbook::test {
 
@@ -24,28 +26,43 @@ public:
 
 constexpr const char* fixedClock = "2026-03-20T12:00:00Z";
 
-inline std::string templateFile(const std::string& sheet) {
-    return std::string(RACKBOOK_TEMPLATES) + "/" + sheet + ".json";
+// The templates of the source tree, and files of a studio that a test makes up.
+inline TemplateSource templateSource(const std::map<std::string, Tree>& own = {}) {
+    TemplateSource source;
+    source.shipped = RACKBOOK_TEMPLATES;
+    source.read = [own](const std::string& file) {
+        const auto found = own.find(file);
+        return found != own.end() ? found->second : treeFromJson(readFile(file, 1 << 20), file);
+    };
+    source.exists = [own](const std::string& file) {
+        return own.count(file) > 0 || fileExists(file);
+    };
+    source.foldersWith = [](const std::string& folder, const std::string& file) {
+        std::vector<std::string> names;
+        for (const char* language : {"de", "en", "es", "fr", "ja"})
+            if (fileExists(pathOf(pathOf(folder, language), file)))
+                names.push_back(language);
+        return names;
+    };
+    return source;
 }
 
-inline SheetTemplate shippedTemplate(const std::string& sheet, const TemplateRules& rules) {
-    const std::string file = templateFile(sheet);
-    return SheetTemplate::read(treeFromJson(readFile(file, 1 << 20), file), file, rules);
+inline SheetTemplate shippedTemplate(const std::string& sheet, const TemplateRules& rules,
+                                     const std::string& language = "en") {
+    const TemplateWish wish{sheet, {}, language, {}};
+    return SheetTemplate::read(gatherTemplate(templateSource(), wish), rules);
 }
 
 // The shipped template with other sections.
 inline SheetTemplate templateWith(const std::string& sheet, const TemplateRules& rules,
                                   const std::vector<std::string>& sections) {
-    const std::string file = templateFile(sheet);
-    const Tree whole = treeFromJson(readFile(file, 1 << 20), file);
-    Tree changed = Tree::object();
-    for (const auto& [name, value] : *whole.asObject()) {
-        Tree list = Tree::array();
-        for (const std::string& section : sections)
-            list.add(section);
-        changed.set(name, name == "sections" ? list : value);
-    }
-    return SheetTemplate::read(changed, file, rules);
+    Tree list = Tree::array();
+    for (const std::string& section : sections)
+        list.add(section);
+    Tree own = Tree::object();
+    own.set("basedOn", sheet + ".json").set("sections", list);
+    const TemplateWish wish{sheet, "own.json", {}, {}};
+    return SheetTemplate::read(gatherTemplate(templateSource({{"own.json", own}}), wish), rules);
 }
 
 // All runs in reading order, one a line.

@@ -10,7 +10,7 @@ namespace {
 
 std::string dateWords(const char* written) {
     const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
-    return SheetWords(shipped).date(EdtfDate::parse(written));
+    return SheetWords(shipped).tableDate(EdtfDate::parse(written));
 }
 
 TEST(SheetWords, PrintsGoodDatesAsTheyAre) {

@@ -1,59 +1,85 @@
+// The templates and words that come with the program, file by file.
 #include <gtest/gtest.h>
 
-#include <algorithm>
-#include <nlohmann/json.hpp>
+#include <set>
 
-#include "base/Files.h"
-#include "sheets/Template.h"
+#include "SheetTools.h"
+#include "sheets/CommonLabels.h"
+#include "sheets/EditionSheet.h"
+#include "sheets/LabelMarks.h"
+#include "sheets/ReadinessSheet.h"
 
 namespace rackbook {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Tree treeOf(const Json& json) {
-    if (json.is_string())
-        return json.get<std::string>();
-    if (json.is_number())
-        return json.get<double>();
-    Tree tree = json.is_array() ? Tree::array() : Tree::object();
-    if (json.is_array())
-        for (const Json& element : json)
-            tree.add(treeOf(element));
-    else
-        for (const auto& [name, value] : json.items())
-            tree.set(name, treeOf(value));
-    return tree;
+// A new kind of sheet is a row here.
+std::vector<TemplateRules> allRules() {
+    return {editionSheetRules(), readinessSheetRules()};
 }
 
-// Sections in their order; labels as the file has them, which the builders check for themselves.
-void expectShipped(const std::string& sheet, const std::vector<std::string>& sections) {
-    const std::string file = std::string(RACKBOOK_TEMPLATES) + "/" + sheet + ".json";
-    const Json json = Json::parse(readFile(file, 1 << 20));
-    TemplateRules rules{sheet, sections, {}};
-    for (const auto& [name, value] : json.at("labels").items())
-        rules.labels.push_back(name);
-    const SheetTemplate read = SheetTemplate::read(treeOf(json), file, rules);
-    EXPECT_EQ(read.sections(), sections);
-    EXPECT_EQ(read.fonts().text, FontFamilies{}.text);
-    EXPECT_FALSE(read.label("pageOf").empty());
-    for (const std::string& section : sections)
-        EXPECT_FALSE(read.label(section).empty()) << section;
-    for (const std::string& label : rules.labels) {
-        const std::string section = label.substr(0, label.find('.'));
-        const bool known = std::find(sections.begin(), sections.end(), section) != sections.end();
-        EXPECT_TRUE(known || section == label) << label;
+const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};
+
+Tree words(const std::string& language, const std::string& name) {
+    const std::string file =
+        std::string(RACKBOOK_TEMPLATES) + "/words/" + language + "/" + name + ".json";
+    return treeFromJson(readFile(file, 1 << 20), file);
+}
+
+std::vector<std::string> names() {
+    std::vector<std::string> all = {"common"};
+    for (const TemplateRules& rules : allRules())
+        all.push_back(rules.sheet);
+    return all;
+}
+
+TEST(ShippedTemplates, AreWholeInEveryLanguage) {
+    for (const TemplateRules& rules : allRules())
+        for (const std::string& language : languages) {
+            const SheetTemplate read = test::shippedTemplate(rules.sheet, rules, language);
+            EXPECT_EQ(read.sections(), rules.sections) << rules.sheet;
+            EXPECT_EQ(read.fonts().text.front(), FontFamilies{}.text.front());
+            EXPECT_EQ(read.language(), language);
+            for (const std::string& section : rules.sections)
+                EXPECT_FALSE(read.label(section).empty()) << section;
+        }
+}
+
+// Keys of a sheet must not hide common ones, and none may be asked for twice.
+TEST(ShippedTemplates, AskForEachLabelOnce) {
+    for (const TemplateRules& rules : allRules()) {
+        std::set<std::string> seen(commonLabels().begin(), commonLabels().end());
+        EXPECT_EQ(seen.size(), commonLabels().size());
+        for (const std::vector<std::string>* keys : {&rules.labels, &rules.sections})
+            for (const std::string& key : *keys)
+                EXPECT_TRUE(seen.insert(key).second) << rules.sheet << " " << key;
     }
 }
 
-TEST(ShippedTemplates, EditionIsWhole) {
-    expectShipped("edition",
-                  {"identity", "inscriptions", "paper", "count", "blocks", "layers", "mixes",
-                   "impressions", "matrix", "statement", "disclosure", "signatures"});
+TEST(ShippedTemplates, NameTheirLabelsAfterTheirSections) {
+    const std::set<std::string> whole = {"sheet", "subtitle", "footer", "atGallery", "atHolder"};
+    for (const TemplateRules& rules : allRules()) {
+        const std::set<std::string> sections(rules.sections.begin(), rules.sections.end());
+        for (const std::string& key : rules.labels)
+            EXPECT_TRUE(whole.count(key) == 1 || sections.count(key.substr(0, key.find('.'))) == 1)
+                << rules.sheet << " " << key;
+    }
 }
 
-TEST(ShippedTemplates, ReadinessIsWhole) {
-    expectShipped("readiness", {"summary", "doFirst", "impressions", "rules"});
+TEST(ShippedTemplates, FillInTheSameInEveryLanguage) {
+    for (const std::string& name : names()) {
+        const Tree english = words("en", name);
+        for (const std::string& language : languages) {
+            const Tree other = words(language, name);
+            EXPECT_EQ(other.find("labels")->asObject()->size(),
+                      english.find("labels")->asObject()->size());
+            for (const auto& [key, label] : *english.find("labels")->asObject()) {
+                const Tree* translated = other.find("labels")->find(key);
+                ASSERT_NE(translated, nullptr) << language << " " << name << " " << key;
+                EXPECT_EQ(marksIn(*translated->asText()), marksIn(*label.asText()))
+                    << language << " " << name << " " << key;
+            }
+        }
+    }
 }
 
 }  // namespace
