@@ -1,6 +1,8 @@
 // The two sheets as PDF files, read back by tools from outside.
 #include <gtest/gtest.h>
 
+#include <map>
+
 #include "OutsideReader.h"
 #include "pdf/PdfWriter.h"
 #include "sheets/EditionBook.h"
@@ -11,18 +13,19 @@
 namespace rackbook {
 namespace {
 
-std::string editionPdf() {
+std::string editionPdf(const std::string& language = "en") {
     const build::Book book = test::editionBook();
-    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules(), language);
     const PdfFonts fonts(shipped.fonts());
     const EditionFacts facts =
         editionFactsOf(book.records, book.records.of<Edition>().front(), test::onDay("2026-03-20"));
     return writePdf(editionSheet(facts, shipped, fonts, test::fixedClock), fonts);
 }
 
-std::string readinessPdf() {
+std::string readinessPdf(const std::string& language = "en") {
     const build::Book book = test::editionBook();
-    const SheetTemplate shipped = test::shippedTemplate("readiness", readinessSheetRules());
+    const SheetTemplate shipped =
+        test::shippedTemplate("readiness", readinessSheetRules(), language);
     const PdfFonts fonts(shipped.fonts());
     const ReadinessQuestion question{test::onDay("2026-03-20"), "", false,
                                      shipped.label("atGallery"), shipped.label("atHolder")};
@@ -59,6 +62,26 @@ TEST(WholeSheets, GiveTheirTextBack) {
     const ToolRun readiness = readWith("pdftotext -layout -enc UTF-8 " +
                                        fileWith(readinessPdf(), "ready-text.pdf") + " -");
     EXPECT_GE(timesIn(readiness.output, "Find out what the record doesn't say"), 1u);
+}
+
+// A character that no font has is refused (RenderError), and one that falls to the first font's box
+// would not come back.
+TEST(WholeSheets, AreSetInEveryLanguage) {
+    const std::map<std::string, std::pair<const char*, const char*>> words = {
+        {"de", {"Druckstöcke", "Reif für die Schublade?"}},
+        {"es", {"Qué se talló", "¿Lista para el cajón?"}},
+        {"fr", {"Épreuve d’artiste", "Prêtes pour le tiroir"}},
+        {"ja", {"作家保存版（A.P.）", "引き出しにしまえるか"}}};
+    for (const auto& [language, expected] : words) {
+        const ToolRun edition =
+            readWith("pdftotext -layout -enc UTF-8 " +
+                     fileWith(editionPdf(language), "edition-" + language + ".pdf") + " -");
+        EXPECT_GE(timesIn(edition.output, expected.first), 1u) << edition.output;
+        const ToolRun readiness =
+            readWith("pdftotext -layout -enc UTF-8 " +
+                     fileWith(readinessPdf(language), "ready-" + language + ".pdf") + " -");
+        EXPECT_GE(timesIn(readiness.output, expected.second), 1u) << readiness.output;
+    }
 }
 
 TEST(WholeSheets, AreTheSameBytesEachTime) {
