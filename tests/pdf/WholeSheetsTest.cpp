@@ -2,9 +2,12 @@
 #include <gtest/gtest.h>
 
 #include <map>
+#include <set>
+#include <utility>
 
 #include "OutsideReader.h"
 #include "pdf/PdfWriter.h"
+#include "sheets/CommonLabels.h"
 #include "sheets/EditionBook.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
@@ -13,13 +16,18 @@
 namespace rackbook {
 namespace {
 
-std::string editionPdf(const std::string& language = "en") {
+PageModel editionModel(const std::string& language) {
     const build::Book book = test::editionBook();
     const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules(), language);
     const PdfFonts fonts(shipped.fonts());
     const EditionFacts facts =
         editionFactsOf(book.records, book.records.of<Edition>().front(), test::onDay("2026-03-20"));
-    return writePdf(editionSheet(facts, shipped, fonts, test::fixedClock), fonts);
+    return editionSheet(facts, shipped, fonts, test::fixedClock);
+}
+
+std::string editionPdf(const std::string& language = "en") {
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules(), language);
+    return writePdf(editionModel(language), PdfFonts(shipped.fonts()));
 }
 
 std::string readinessPdf(const std::string& language = "en") {
@@ -81,6 +89,43 @@ TEST(WholeSheets, AreSetInEveryLanguage) {
             readWith("pdftotext -layout -enc UTF-8 " +
                      fileWith(readinessPdf(language), "ready-" + language + ".pdf") + " -");
         EXPECT_GE(timesIn(readiness.output, expected.second), 1u) << readiness.output;
+    }
+}
+
+// Runs of letters; all else parts them.
+void addWords(std::string text, std::set<std::string>& words) {
+    for (const char* space : {"\u00A0", "\u202F"})
+        for (std::size_t at; (at = text.find(space)) != std::string::npos;)
+            text.replace(at, std::string(space).size(), " ");
+    std::string word;
+    for (const char c : text + " ") {
+        const bool isLetter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c < 0;
+        if (isLetter)
+            word += c;
+        else if (!word.empty())
+            words.insert(std::exchange(word, {}));
+    }
+}
+
+// A word that is wider than its column is cut anywhere: its halves are words of neither the labels
+// nor the records. The records are the same in English, whose words fit.
+TEST(WholeSheets, CutNoWordInANarrowColumn) {
+    const TemplateRules rules = editionSheetRules();
+    for (const char* language : {"de", "es", "fr"}) {
+        const SheetTemplate shipped = test::shippedTemplate("edition", rules, language);
+        std::set<std::string> known;
+        addWords(test::wordsOf(editionModel("en")), known);
+        for (const std::vector<std::string>* keys :
+             {&rules.labels, &rules.sections, &commonLabels()})
+            for (const std::string& key : *keys)
+                addWords(shipped.label(key), known);
+        for (int month = 1; month <= 12; ++month)
+            addWords(shipped.locale().monthInDate(month), known);
+        std::set<std::string> printed;
+        addWords(test::wordsOf(editionModel(language)), printed);
+        EXPECT_GT(printed.size(), 300u);
+        for (const std::string& word : printed)
+            EXPECT_EQ(known.count(word), 1u) << language << " " << word;
     }
 }
 

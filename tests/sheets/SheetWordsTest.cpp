@@ -79,7 +79,7 @@ TEST(SheetWords, KeepsIsoDatesInTablesOfEveryLanguage) {
     const SheetWords words(german);
     EXPECT_EQ(words.tableDate(EdtfDate::parse("2026-03-20")), "2026-03-20");
     EXPECT_EQ(words.tableDate(EdtfDate::parse("1998~")), "1998~ (etwa 1998)");
-    EXPECT_EQ(words.tableDateOrNotRecorded(std::nullopt), "nicht verzeichnet");
+    EXPECT_EQ(words.tableDateOrNotRecorded(std::nullopt), "ohne Angabe");
 }
 
 TEST(SheetWords, WritesFiguresAsTheLanguageDoes) {
@@ -98,7 +98,7 @@ TEST(SheetWords, WritesFiguresAsTheLanguageDoes) {
     EXPECT_EQ(de.percentRange({0.25, 0.3, 0.5}, 1), "25,0–50,0");
     EXPECT_EQ(de.withUnit("percent", "12"), "12\u00A0%");
     EXPECT_EQ(de.size(300, 420.5, LengthUnit::mm), "300 × 420,5\u00A0mm");
-    EXPECT_EQ(de.size(std::nullopt, 420, LengthUnit::mm), "nicht verzeichnet");
+    EXPECT_EQ(de.size(std::nullopt, 420, LengthUnit::mm), "ohne Angabe");
 }
 
 TEST(SheetWords, JoinsWordsAsTheLanguageDoes) {
