@@ -107,7 +107,7 @@ TableRow sequenceRow(const EditionFacts& facts, const LayerFacts& layer, const C
 void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
                  const SheetWords& words) {
     SheetTable table;
-    table.columns.push_back({words("layers.ordinal"), Alignment::right, 0, 10});
+    table.columns.push_back({words("layers.ordinal"), Alignment::right, 0, 12.5});
     if (columns.reading)
         table.columns.push_back({words("layers.reading"), Alignment::left, 0, 14});
     table.columns.push_back({words("layers.colour"), Alignment::left, 1.5, 0});
@@ -143,7 +143,7 @@ std::string extenderText(const PullFacts& pull, const SheetWords& words) {
 
 void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     SheetTable table;
-    table.columns = {{words("layers.ordinal"), Alignment::right, 0, 10},
+    table.columns = {{words("layers.ordinal"), Alignment::right, 0, 12.5},
                      {words("layers.printedOn"), Alignment::left, 1.1, 0},
                      {words("layers.portion"), Alignment::left, 1.2, 0},
                      {words("layers.sheets"), Alignment::right, 0, 12},

@@ -18,14 +18,48 @@ bool isMark(char32_t c) {
            (c >= 0x3099 && c <= 0x309A);
 }
 
+// Kana, ideographs and the marks set with them, wide and narrow.
 bool isEastAsian(char32_t c) {
-    return (c >= 0x3040 && c <= 0x30FF) || (c >= 0x3400 && c <= 0x9FFF) ||
-           (c >= 0xF900 && c <= 0xFAFF);
+    return (c >= 0x3000 && c <= 0x30FF) || (c >= 0x31F0 && c <= 0x31FF) ||
+           (c >= 0x3400 && c <= 0x9FFF) || (c >= 0xF900 && c <= 0xFAFF) ||
+           (c >= 0xFF01 && c <= 0xFF9F);
 }
 
-// Between letters only, so that 7/30, PB15-3 and 2004-06 stay whole.
+bool isDigit(char32_t c) {
+    return c >= '0' && c <= '9';
+}
+
+bool isNoBreakSpace(char32_t c) {
+    return c == 0x00A0 || c == 0x202F;
+}
+
+// What no line of Japanese begins or ends with: closing and opening brackets, stops, small kana,
+// marks of length and repetition (JIS X 4051, classes of characters, from memory).
+bool mayBeginLine(char32_t c) {
+    static constexpr std::u32string_view never =
+        U"）］｝」』】〉》〕〗〙〟、。，．・：；？！％ーｰ々〻ゝゞヽヾぁぃぅぇぉっゃゅょゎゕゖァィゥ"
+        U"ェォッャュョヮヵヶ"
+        U"ｧｨｩｪｫｬｭｮｯ｡､｣･～〜‐–…‥’”)]},.:;?!%/°";
+    return never.find(c) == std::u32string_view::npos && !(c >= 0x31F0 && c <= 0x31FF);
+}
+
+bool mayEndLine(char32_t c) {
+    static constexpr std::u32string_view never = U"（［｛「『【〈《〔〖〘〝｢‘“([{";
+    return never.find(c) == std::u32string_view::npos;
+}
+
+// A figure keeps the word of what it counts: 20日.
+bool breaksBetweenEastAsian(char32_t c, char32_t after) {
+    if (!isEastAsian(c) && !isEastAsian(after))
+        return false;
+    if (isMark(after) || isNoBreakSpace(c) || isNoBreakSpace(after) || isDigit(c))
+        return false;
+    return mayEndLine(c) && mayBeginLine(after);
+}
+
+// Otherwise between letters only, so that 7/30, PB15-3 and 2004-06 stay whole.
 bool breaksAfter(char32_t c, char32_t before, char32_t after) {
-    if (isEastAsian(c) && (isEastAsian(after) || isLetter(after)))
+    if (breaksBetweenEastAsian(c, after))
         return true;
     const bool divides = c == '-' || c == '/' || c == 0x2010 || c == 0x2013 || c == 0x2014;
     return divides && isLetter(before) && isLetter(after);

@@ -10,11 +10,12 @@
 namespace rackbook {
 
 // Lines no wider than width_mm, broken at spaces, after a hyphen, dash or slash between letters,
-// and between East Asian characters; a word wider than that is broken between code points, but
-// never before a combining mark. Runs of spaces become one; no-break spaces hold; a line feed
-// begins a new line. At least one line, which may be empty. A single code point wider than
-// width_mm stands on a line of its own.
-// Pre: text came from settable(); width_mm > 0.
+// and between East Asian characters, where neither the mark that would end the line nor the one
+// that would begin the next forbids it, and a figure stays with the word behind it; a word wider
+// than that is broken between code points, but never before a combining mark. Runs of spaces become
+// one; no-break spaces hold; a line feed begins a new line. At least one line, which may be empty.
+// A single code point wider than width_mm stands on a line of its own. Pre: text came from
+// settable(); width_mm > 0.
 std::vector<std::string> breakLines(const TextMeasurer& measurer, FontRole role, double size_pt,
                                     std::string_view text, double width_mm);
 

@@ -1,8 +1,13 @@
 // The two sheets as PDF files, read back by tools from outside.
 #include <gtest/gtest.h>
 
+#include <map>
+#include <set>
+#include <utility>
+
 #include "OutsideReader.h"
 #include "pdf/PdfWriter.h"
+#include "sheets/CommonLabels.h"
 #include "sheets/EditionBook.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
@@ -11,18 +16,24 @@
 namespace rackbook {
 namespace {
 
-std::string editionPdf() {
+PageModel editionModel(const std::string& language) {
     const build::Book book = test::editionBook();
-    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules(), language);
     const PdfFonts fonts(shipped.fonts());
     const EditionFacts facts =
         editionFactsOf(book.records, book.records.of<Edition>().front(), test::onDay("2026-03-20"));
-    return writePdf(editionSheet(facts, shipped, fonts, test::fixedClock), fonts);
+    return editionSheet(facts, shipped, fonts, test::fixedClock);
 }
 
-std::string readinessPdf() {
+std::string editionPdf(const std::string& language = "en") {
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules(), language);
+    return writePdf(editionModel(language), PdfFonts(shipped.fonts()));
+}
+
+std::string readinessPdf(const std::string& language = "en") {
     const build::Book book = test::editionBook();
-    const SheetTemplate shipped = test::shippedTemplate("readiness", readinessSheetRules());
+    const SheetTemplate shipped =
+        test::shippedTemplate("readiness", readinessSheetRules(), language);
     const PdfFonts fonts(shipped.fonts());
     const ReadinessQuestion question{test::onDay("2026-03-20"), "", false,
                                      shipped.label("atGallery"), shipped.label("atHolder")};
@@ -59,6 +70,63 @@ TEST(WholeSheets, GiveTheirTextBack) {
     const ToolRun readiness = readWith("pdftotext -layout -enc UTF-8 " +
                                        fileWith(readinessPdf(), "ready-text.pdf") + " -");
     EXPECT_GE(timesIn(readiness.output, "Find out what the record doesn't say"), 1u);
+}
+
+// A character that no font has is refused (RenderError), and one that falls to the first font's box
+// would not come back.
+TEST(WholeSheets, AreSetInEveryLanguage) {
+    const std::map<std::string, std::pair<const char*, const char*>> words = {
+        {"de", {"Druckstöcke", "Reif für die Schublade?"}},
+        {"es", {"Qué se talló", "¿Lista para el cajón?"}},
+        {"fr", {"Épreuve d’artiste", "Prêtes pour le tiroir"}},
+        {"ja", {"作家保存版（A.P.）", "引き出しにしまえるか"}}};
+    for (const auto& [language, expected] : words) {
+        const ToolRun edition =
+            readWith("pdftotext -layout -enc UTF-8 " +
+                     fileWith(editionPdf(language), "edition-" + language + ".pdf") + " -");
+        EXPECT_GE(timesIn(edition.output, expected.first), 1u) << edition.output;
+        const ToolRun readiness =
+            readWith("pdftotext -layout -enc UTF-8 " +
+                     fileWith(readinessPdf(language), "ready-" + language + ".pdf") + " -");
+        EXPECT_GE(timesIn(readiness.output, expected.second), 1u) << readiness.output;
+    }
+}
+
+// Runs of letters; all else parts them.
+void addWords(std::string text, std::set<std::string>& words) {
+    for (const char* space : {"\u00A0", "\u202F"})
+        for (std::size_t at; (at = text.find(space)) != std::string::npos;)
+            text.replace(at, std::string(space).size(), " ");
+    std::string word;
+    for (const char c : text + " ") {
+        const bool isLetter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c < 0;
+        if (isLetter)
+            word += c;
+        else if (!word.empty())
+            words.insert(std::exchange(word, {}));
+    }
+}
+
+// A word that is wider than its column is cut anywhere: its halves are words of neither the labels
+// nor the records. The records are the same in English, whose words fit.
+TEST(WholeSheets, CutNoWordInANarrowColumn) {
+    const TemplateRules rules = editionSheetRules();
+    for (const char* language : {"de", "es", "fr"}) {
+        const SheetTemplate shipped = test::shippedTemplate("edition", rules, language);
+        std::set<std::string> known;
+        addWords(test::wordsOf(editionModel("en")), known);
+        for (const std::vector<std::string>* keys :
+             {&rules.labels, &rules.sections, &commonLabels()})
+            for (const std::string& key : *keys)
+                addWords(shipped.label(key), known);
+        for (int month = 1; month <= 12; ++month)
+            addWords(shipped.locale().monthInDate(month), known);
+        std::set<std::string> printed;
+        addWords(test::wordsOf(editionModel(language)), printed);
+        EXPECT_GT(printed.size(), 300u);
+        for (const std::string& word : printed)
+            EXPECT_EQ(known.count(word), 1u) << language << " " << word;
+    }
 }
 
 TEST(WholeSheets, AreTheSameBytesEachTime) {

@@ -26,6 +26,13 @@ TEST(DecimalPlace, ReadsGroupedDigitsAsOneNumber) {
     EXPECT_EQ(placeIn("1, 2"), 1u);
 }
 
+TEST(DecimalPlace, GoesByTheSignOfTheLanguage) {
+    EXPECT_EQ(decimalPlace("12,5", ","), 2u);
+    EXPECT_EQ(decimalPlace("1.234,5", ","), 5u);
+    EXPECT_EQ(decimalPlace("1\u202F234,5", ","), 7u);
+    EXPECT_EQ(decimalPlace("1’234.5", "."), 7u);
+}
+
 TEST(DecimalPlace, IsTheEndOfTextWithoutDigits) {
     EXPECT_EQ(placeIn("none"), 4u);
     EXPECT_EQ(placeIn(""), 0u);

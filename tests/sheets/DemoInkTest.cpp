@@ -46,7 +46,8 @@ TEST(DemoInk, AgreesWithACalculationByHand) {
     EXPECT_NE(layer.find("| 95.690\n"), std::string::npos) << layer;
     EXPECT_NE(layer.find("| PY42 | 2.349\n"), std::string::npos) << layer;
     EXPECT_NE(layer.find("| 1.961\n"), std::string::npos) << layer;
-    EXPECT_NE(layer.find("printed 12 January 2026 and 13 January 2026"), std::string::npos) << layer;
+    EXPECT_NE(layer.find("printed 12 January 2026 and 13 January 2026"), std::string::npos)
+        << layer;
 }
 
 }  // namespace

@@ -71,5 +71,21 @@ TEST(LineBreaker, BreaksBetweenEastAsianCharacters) {
     EXPECT_EQ(brokenAt(3, "木版画摺師"), (Lines{"木版画", "摺師"}));
 }
 
+// The rules of JIS X 4051 for the beginnings and ends of lines, from memory.
+TEST(LineBreaker, BeginsNoLineWithAStopASmallKanaOrAClosingBracket) {
+    EXPECT_EQ(brokenAt(4, "版木と紙、摺り"), (Lines{"版木と", "紙、摺り"}));
+    EXPECT_EQ(brokenAt(3, "ステッカー"), (Lines{"ステッ", "カー"}));
+    EXPECT_EQ(brokenAt(3, "カーテン"), (Lines{"カーテ", "ン"}));
+    EXPECT_EQ(brokenAt(3, "紙板メディア"), (Lines{"紙板メ", "ディア"}));
+    EXPECT_EQ(brokenAt(3, "色は「青緑」だ"), (Lines{"色は", "「青", "緑」だ"}));
+    EXPECT_EQ(brokenAt(3, "色は（青）だ"), (Lines{"色は", "（青）", "だ"}));
+}
+
+TEST(LineBreaker, BreaksJapaneseBesideLatinLettersButNotBehindAFigure) {
+    EXPECT_EQ(brokenAt(5, "顔料PB15青"), (Lines{"顔料", "PB15青"}));
+    EXPECT_EQ(brokenAt(7, "2026年3月20日"), (Lines{"2026年3月", "20日"}));
+    EXPECT_EQ(brokenAt(4, "紙は5\u00A0g"), (Lines{"紙は", "5\u00A0g"}));
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -34,6 +34,88 @@ TEST(SheetWords, ReadsBadlyKnownDatesOut) {
     EXPECT_EQ(dateWords("/2019"), "/2019 (until 2019, beginning not known)");
 }
 
+std::string proseDate(const char* written, const std::string& language) {
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules(), language);
+    return SheetWords(shipped).date(EdtfDate::parse(written));
+}
+
+// Days, months and years as running text has them (the long form of dates in Unicode CLDR without
+// the day of the week, from memory; French writes the first of a month as an ordinal).
+TEST(SheetWords, WritesDatesInRunningTextAsTheLanguageDoes) {
+    EXPECT_EQ(proseDate("2026-03-20", "en"), "20 March 2026");
+    EXPECT_EQ(proseDate("2026-03-20", "de"), "20. März 2026");
+    EXPECT_EQ(proseDate("2026-03-20", "fr"), "20 mars 2026");
+    EXPECT_EQ(proseDate("2026-03-20", "es"), "20 de marzo de 2026");
+    EXPECT_EQ(proseDate("2026-03-20", "ja"), "2026年3月20日");
+    EXPECT_EQ(proseDate("2026-01-01", "fr"), "1er janvier 2026");
+    EXPECT_EQ(proseDate("2026-01-01", "de-AT"), "1. Jänner 2026");
+    EXPECT_EQ(proseDate("2026-12", "en"), "December 2026");
+    EXPECT_EQ(proseDate("2026-12", "es"), "diciembre de 2026");
+    EXPECT_EQ(proseDate("2026-12", "ja"), "2026年12月");
+    EXPECT_EQ(proseDate("1998", "de"), "1998");
+    EXPECT_EQ(proseDate("1998", "ja"), "1998年");
+    EXPECT_EQ(proseDate("2026-03-04T09:30", "en"), "4 March 2026");
+    for (const char* rare : {"-0044", "Y17000"})
+        EXPECT_EQ(proseDate(rare, "en"), rare);
+}
+
+TEST(SheetWords, WritesBadlyKnownDatesInRunningText) {
+    EXPECT_EQ(proseDate("1998~", "en"), "about 1998");
+    EXPECT_EQ(proseDate("2004-06?", "de"), "Juni 2004, unsicher");
+    EXPECT_EQ(proseDate("2011%", "ja"), "2011年頃（不確か）");
+    EXPECT_EQ(proseDate("201X", "en"), "between 1 January 2010 and 31 December 2019");
+    EXPECT_EQ(proseDate("1985-04-XX", "fr"),
+              "1er avril 1985 – 30 avril 1985, sans plus de précision");
+    EXPECT_EQ(proseDate("2001-24~", "en"), "about winter 2001");
+    EXPECT_EQ(proseDate("2001-22", "ja"), "2001年夏");
+    EXPECT_EQ(proseDate("2026-03-04/2026-03-06", "en"), "from 4 March 2026 to 6 March 2026");
+    EXPECT_EQ(proseDate("1998/1999~", "es"), "1998 – 1999, aproximadamente");
+    EXPECT_EQ(proseDate("2019/..", "en"), "from 2019 on");
+    EXPECT_EQ(proseDate("/2019", "de"), "bis 2019, Beginn nicht bekannt");
+}
+
+TEST(SheetWords, KeepsIsoDatesInTablesOfEveryLanguage) {
+    const SheetTemplate german = test::shippedTemplate("edition", editionSheetRules(), "de");
+    const SheetWords words(german);
+    EXPECT_EQ(words.tableDate(EdtfDate::parse("2026-03-20")), "2026-03-20");
+    EXPECT_EQ(words.tableDate(EdtfDate::parse("1998~")), "1998~ (etwa 1998)");
+    EXPECT_EQ(words.tableDateOrNotRecorded(std::nullopt), "ohne Angabe");
+}
+
+TEST(SheetWords, WritesFiguresAsTheLanguageDoes) {
+    const SheetTemplate english = test::shippedTemplate("edition", editionSheetRules());
+    const SheetTemplate german = test::shippedTemplate("edition", editionSheetRules(), "de");
+    const SheetWords en(english);
+    const SheetWords de(german);
+    EXPECT_EQ(en.figure(-5.25, 1), "−5.2");
+    EXPECT_EQ(de.figure(-5.25, 1), "−5,2");
+    EXPECT_EQ(de.shortFigure(0.125), "0,125");
+    EXPECT_EQ(de.count(12345), "12.345");
+    EXPECT_EQ(en.signedCount(1), "+1");
+    EXPECT_EQ(en.signedCount(0), "0");
+    EXPECT_EQ(en.signedCount(-7), "−7");
+    EXPECT_EQ(de.percent(0.1234, 1), "12,3");
+    EXPECT_EQ(de.percentRange({0.25, 0.3, 0.5}, 1), "25,0–50,0");
+    EXPECT_EQ(de.withUnit("percent", "12"), "12\u00A0%");
+    EXPECT_EQ(de.size(300, 420.5, LengthUnit::mm), "300 × 420,5\u00A0mm");
+    EXPECT_EQ(de.size(std::nullopt, 420, LengthUnit::mm), "ohne Angabe");
+}
+
+TEST(SheetWords, JoinsWordsAsTheLanguageDoes) {
+    const SheetTemplate english = test::shippedTemplate("edition", editionSheetRules());
+    const SheetTemplate japanese = test::shippedTemplate("edition", editionSheetRules(), "ja");
+    const SheetWords en(english);
+    const SheetWords ja(japanese);
+    EXPECT_EQ(en.listed({}), "");
+    EXPECT_EQ(en.listed({"a"}), "a");
+    EXPECT_EQ(en.listed({"a", "b", "c"}), "a, b and c");
+    EXPECT_EQ(en.inRow({"a", "b", "c"}), "a, b, c");
+    EXPECT_EQ(en.labelled("a", "b"), "a: b");
+    EXPECT_EQ(en.sentences({"A.", "B."}), "A. B.");
+    EXPECT_EQ(ja.listed({"青", "緑"}), "青、緑");
+    EXPECT_EQ(ja.sentences({"青。", "緑。"}), "青。緑。");
+}
+
 TEST(SheetWords, FillsEveryMarkOnce) {
     const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
     const SheetWords words(shipped);
