@@ -127,14 +127,6 @@ TEST_F(Structure, TellsScopesSpansAndWhatFiguresShow) {
     EXPECT_EQ(nameIn(followed(in(whole, "/K").asArray()->back()), "/Alt"),
               "Four fields, ρed to white");
     EXPECT_EQ(timesIn(read.output, "/BBox"), 1u) << read.output;
-    const Tree whole = in(in(catalog(), "/StructTreeRoot"), "/K");
-    EXPECT_EQ(nameIn(followed(in(whole, "/K").asArray()->back()), "/Alt"),
-              "Four fields, ρed to white");
-    EXPECT_EQ(timesIn(read.output, "/BBox"), 1u) << read.output;
-    // 10 … 40 mm from the left, 100 - 80 … 100 - 60 mm from below, in points.
-    EXPECT_NE(m_plain.find("/BBox [\n        28.346456\n        56.692913\n        113.385826\n"
-                           "        113.385826\n"),
-              std::string::npos);
     // 10 … 40 mm from the left, 100 - 80 … 100 - 60 mm from below, in points.
     const Tree box = in(in(followed(in(whole, "/K").asArray()->back()), "/A"), "/BBox");
     ASSERT_EQ(box.asArray()->size(), 4u);
