@@ -182,6 +182,20 @@ TEST_F(Structure, LeavesNothingUnmarked) {
     EXPECT_EQ(timesIn(m_plain, "/Artifact <</Type /Layout>> BDC"), 2u);
 }
 
+// ISO 32000-1, 14.8.2.5: words are told apart by spaces, which broken lines have lost.
+TEST_F(Structure, PartsWordsOfBrokenLinesAndNoOthers) {
+    const PdfFonts fonts;
+    PageModel model = emptySheet();
+    model.structure = {{ElementKind::paragraph, noElement, "", 1}};
+    const double end_mm = 10 + fonts.width_mm(FontRole::body, 9, "warm");
+    model.pages[0].texts = {textAt(10, 10, "warm", 0),  textAt(end_mm, 10, "er", 0),
+                            textAt(10, 15, "blue-", 0), textAt(10, 20, "grey –", 0),
+                            textAt(10, 25, "thin", 0),  textAt(60, 25, "film", 0)};
+    const std::string path = fileWith(writePdf(model, fonts), "parted.pdf");
+    const ToolRun read = readWith("pdfinfo -enc UTF-8 -struct-text " + path);
+    EXPECT_EQ(timesIn(read.output, "\"warmer blue-grey – thin film\""), 1u) << read.output;
+}
+
 TEST_F(Structure, IsLeftOutWhereTheModelHasNone) {
     const PdfFonts fonts;
     PageModel model = emptySheet();
