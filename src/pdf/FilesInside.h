@@ -1,4 +1,4 @@
-// Files that a document carries (ISO 32000-1, 7.11.4; ISO 19005-3, 6.8).
+// Files that a document carries (ISO 32000-1, 7.11.4; ISO 19005-3, 6.8). Private to pdf/.
 #pragma once
 
 #include <podofo/podofo.h>

@@ -1,4 +1,4 @@
-// The fonts that one document draws with.
+// The fonts that one document draws with. Private to pdf/.
 #pragma once
 
 #include <podofo/podofo.h>

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/Text.h"
 #include "pdf/PdfValues.h"
 #include "pdf/StructureTree.h"
 
@@ -41,15 +42,19 @@ PdfArray labSpaceD50() {
     return space;
 }
 
-// Whether a line that ends so may go on without a space (see LineBreaker.h).
+// Whether a line that ends so may go on without a space (see LineBreaker.h): after a divider within
+// a word, and after characters of scripts that set no spaces.
 bool endsDivided(const std::string& text) {
-    for (const char* divider : {"-", "/", "\u2010", "\u2013", "\u2014"}) {
-        const std::string_view end(divider);
-        if (text.size() > end.size() &&
-            text.compare(text.size() - end.size(), end.size(), end) == 0)
-            return text[text.size() - end.size() - 1] != ' ';
-    }
-    return false;
+    const std::u32string characters = codePoints(text);
+    if (characters.size() < 2)
+        return false;
+    const char32_t last = characters.back();
+    const bool isEastAsian = (last >= 0x3040 && last <= 0x30FF) ||
+                             (last >= 0x3400 && last <= 0x9FFF) ||
+                             (last >= 0xF900 && last <= 0xFAFF);
+    const bool divides =
+        last == '-' || last == '/' || last == 0x2010 || last == 0x2013 || last == 0x2014;
+    return isEastAsian || (divides && characters[characters.size() - 2] != ' ');
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-// Draws the pages of one document.
+// Draws the pages of one document. Private to pdf/.
 #pragma once
 
 #include <podofo/podofo.h>

@@ -1,4 +1,4 @@
-// Values as the PDF library wants them.
+// Values as the PDF library wants them. Private to pdf/.
 #pragma once
 
 #include <podofo/podofo.h>

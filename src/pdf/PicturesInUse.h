@@ -1,4 +1,4 @@
-// The pictures that one document draws, each held once however often it is drawn.
+// The pictures that one document draws, each held once however often it is drawn. Private to pdf/.
 #pragma once
 
 #include <podofo/podofo.h>

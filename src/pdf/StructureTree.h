@@ -1,4 +1,4 @@
-// The structure of a document as a tree in the file (ISO 32000-1, 14.7 and 14.8).
+// The structure of a document as a tree in the file (ISO 32000-1, 14.7 and 14.8). Private to pdf/.
 #pragma once
 
 #include <podofo/podofo.h>

@@ -48,6 +48,7 @@ const std::multimap<std::string, std::string> keepers = {
     {"podofo/", "pdf"},    {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
     {"lcms2", "exchange"}, {"libical/", "exchange"},  {"nlopt", "calc"},
     {"qrcodegen/", "sheets"},
+    {"png.h", "pdf"},     {"png.h", "exchange"},
 };
 
 bool mayInclude(const std::string& room, const std::string& header) {
