@@ -2,21 +2,30 @@
 
 #include <gtest/gtest.h>
 
-#include <sstream>
+#include <QByteArray>
+#include <QXmlStreamReader>
 
 #include "OutsideReader.h"
 
 namespace rackbook {
 
+// As bytes, because zbar guesses at the encoding of text that is not ASCII.
 std::vector<std::string> decodedCodesOf(const std::string& image) {
     constexpr int noneFound = 4;
-    const ToolRun run = readWith("zbarimg --quiet --raw -Sdisable -Sqrcode.enable " + image);
+    const ToolRun run = readWith(
+        "zbarimg --nodbus --quiet --xml -Sdisable -Sqrcode.enable -Sqrcode.binary " + image);
     if (run.exitCode != 0 && run.exitCode != noneFound)
         ADD_FAILURE() << "zbarimg: " << run.output;
     std::vector<std::string> codes;
-    std::istringstream lines(run.exitCode == 0 ? run.output : "");
-    for (std::string line; std::getline(lines, line);)
-        codes.push_back(line);
+    QXmlStreamReader reader(QByteArray::fromStdString(run.output));
+    while (!reader.atEnd()) {
+        if (reader.readNext() != QXmlStreamReader::StartElement || reader.name() != u"data")
+            continue;
+        const bool isCoded = reader.attributes().value("format") == u"base64";
+        const QByteArray data = reader.readElementText().toUtf8();
+        codes.push_back((isCoded ? QByteArray::fromBase64(data) : data).toStdString());
+    }
+    EXPECT_FALSE(run.exitCode == 0 && reader.hasError()) << run.output;
     return codes;
 }
 
