@@ -2,6 +2,8 @@
 
 #include "base/Text.h"
 #include "commands/About.h"
+#include "commands/Attach.h"
+#include "commands/Attached.h"
 #include "commands/Audit.h"
 #include "commands/Begin.h"
 #include "commands/Blend.h"
@@ -12,6 +14,7 @@
 #include "commands/Edition.h"
 #include "commands/Enter.h"
 #include "commands/Forecast.h"
+#include "commands/HandOver.h"
 #include "commands/Hang.h"
 #include "commands/HowMuch.h"
 #include "commands/Impressions.h"
@@ -66,6 +69,8 @@ const std::vector<Command>& commandTable() {
         moveCommand(),
         lookCommand(),
         signCommand(),
+        handOverCommand(),
+        attachCommand(),
         skyCommand(),
         meterCommand(),
         stockTakeCommand(),
@@ -76,6 +81,7 @@ const std::vector<Command>& commandTable() {
         takeReadingsCommand(),
         takeLightLogCommand(),
         writeOutCommand(),
+        attachedCommand(),
         // Questions
         readyCommand(),
         drawersCommand(),

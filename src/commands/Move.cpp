@@ -45,7 +45,7 @@ Command moveCommand() {
         "such as TIDE:1-12,15, or ids of impressions with commas between. Where they came from is "
         "filled in where all of them were at one place.\n\n"
         "With --why destroy the sheets also count as destroyed from that day on. What was agreed "
-        "at a sale, a loan or a consignment is a record of its own: rackbook enter transfer.";
+        "at a sale, a loan or a consignment is a record of its own: rackbook hand-over.";
     spec.positionals = {{"sheets", "Which impressions."}, {"place", "Id of the place they go to."}};
     spec.options = {
         required(choiceOption("why", "WHY", "The reason.", enumNames<MoveWhy>())),

@@ -139,6 +139,16 @@ std::vector<EntryOutcome> takeEntries(BookFile& book, RecordFileReader& reader,
     return std::move(result.outcomes);
 }
 
+std::optional<std::string> bytesAmong(const std::vector<MadeRecord>& made,
+                                      const std::string& hash) {
+    for (const MadeRecord& one : made) {
+        const Attachment* attachment = std::get_if<Attachment>(&one.record);
+        if (attachment != nullptr && attachment->sha256 == hash && !one.bytes.empty())
+            return one.bytes;
+    }
+    return std::nullopt;
+}
+
 const char* outcomeWord(EntryOutcome outcome) {
     switch (outcome) {
         case EntryOutcome::recorded:
@@ -203,6 +213,7 @@ ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<M
                            made[i].changedOn, made[i].strikes});
     IntakeTerms terms = termsOf(context);
     terms.reason = reason;
+    terms.bytesOf = [&](const std::string& hash) { return bytesAmong(made, hash); };
     const std::vector<EntryOutcome> outcomes = takeEntries(book, reader, std::move(entries), terms);
     Table table({{"", Align::left}, {"record"}, {"what it says"}});
     for (std::size_t i = 0; i < made.size(); ++i) {

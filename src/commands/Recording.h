@@ -41,6 +41,7 @@ struct MadeRecord {
     Record record;
     std::optional<std::string> changedOn = std::nullopt;
     bool strikes = false;
+    std::string bytes = {};  // of an attachment, to be kept with it; may be empty
 };
 
 // Checks and records what a verb has made, and prints it: a line for each record, and whether it

@@ -1,13 +1,17 @@
 #include "commands/Sheet.h"
 
+#include <algorithm>
+
 #include "base/Clock.h"
 #include "base/Files.h"
 #include "base/Text.h"
 #include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
 #include "commands/SheetKinds.h"
+#include "commands/SheetSelection.h"
 #include "exchange/TreeJson.h"
 #include "pdf/PdfWriter.h"
+#include "sheets/JoinedModels.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -35,10 +39,10 @@ SheetTemplate templateFor(const CommandContext& context, const SheetKind& kind) 
     return SheetTemplate::read(tree, file, kind.rules());
 }
 
-// An edition's code may hold what a file name should not.
-std::string fit(const std::string& code) {
+// A code or an id may hold what a file name should not.
+std::string fit(const std::string& words) {
     std::string name;
-    for (const char c : code) {
+    for (const char c : words) {
         const bool odd = (c >= 0 && c <= ' ') || c == '/' || c == '\\' || c == ':';
         name += odd ? '-' : c;
     }
@@ -50,10 +54,16 @@ bool isPdf(const std::string& file) {
     return beginningOf(file, 5) == "%PDF-";
 }
 
-std::string fileFor(const CommandContext& context, const SheetKind& kind,
-                    const std::optional<Edition>& edition, CivilMinute asOf) {
-    const std::string file = context.arguments.value("out").value_or(
-        kind.fileName(edition ? fit(edition->code) : std::string(), asOf) + ".pdf");
+std::string nameFor(const SheetKind& kind, const SheetSubject& subject, CivilMinute asOf) {
+    const std::string words = subject.edition && subject.impressions.empty() && !subject.layer
+                                  ? subject.edition->code
+                                  : subject.words;
+    return (words.empty() ? "" : fit(words) + "-") + kind.name +
+           (kind.isDated ? "-" + formatDay(asOf) : "");
+}
+
+std::string fileFor(const CommandContext& context, const std::string& name) {
+    const std::string file = context.arguments.value("out").value_or(name + ".pdf");
     if (fileExists(file) && !context.arguments.has("replace"))
         throw UsageError(file + " is there already",
                          "--replace writes over it; --out names another file.");
@@ -63,45 +73,149 @@ std::string fileFor(const CommandContext& context, const SheetKind& kind,
     return file;
 }
 
-std::optional<Edition> editionFor(const CommandContext& context, const BookFile& book,
-                                  const SheetKind& kind) {
-    if (const std::optional<std::string> code = context.arguments.value("edition"))
-        return editionNamed(book, *code);
-    if (kind.needsEdition)
-        throw UsageError("the sheet \"" + std::string(kind.name) + "\" is about one edition",
-                         "Name it with --edition CODE.");
-    return std::nullopt;
+std::string folderFor(const CommandContext& context, const std::string& name) {
+    const std::string folder = context.arguments.value("out").value_or(name);
+    if (fileExists(folder) && !isEmptyFolder(folder))
+        throw UsageError(folder + " is not an empty folder",
+                         "Name a new folder, or an empty one, with --out.");
+    return folder;
+}
+
+void requireFittingOptions(const CommandContext& context, const SheetKind& kind) {
+    for (const SheetKind& other : sheetKinds())
+        for (const std::string& option : other.options) {
+            const bool known =
+                std::find(kind.options.begin(), kind.options.end(), option) != kind.options.end();
+            if (!known && context.arguments.has(option))
+                throw UsageError(
+                    "--" + option + " says nothing to the sheet \"" + kind.name + "\"",
+                    std::string("Leave it out; it belongs to \"") + other.name + "\".");
+        }
+}
+
+std::string pageWords(std::size_t pages) {
+    return std::to_string(pages) + (pages == 1 ? " page" : " pages");
+}
+
+// Makes the documents of one call.
+class SheetMaking {
+public:
+    SheetMaking(CommandContext& context, const SheetKind& kind, const BookFile& book)
+        : m_context(context),
+          m_kind(kind),
+          m_subject(subjectNamed(book, kind.subject, kind.name, context.arguments.value("about"))),
+          m_asOf(asOfDay(context, bookRecordOf(book))),
+          m_template(templateFor(context, kind)),
+          m_fonts(m_template.fonts()),
+          m_records(everythingIn(book)),
+          m_behind(m_records, depth(), m_asOf) {}
+
+    std::string name() const { return nameFor(m_kind, m_subject, m_asOf); }
+
+    const PdfFonts& fonts() const { return m_fonts; }
+
+    std::vector<PageModel> documents() {
+        Progress progress(m_context.console, "Sheets", m_subject.impressions.size());
+        const SheetRequest request = {
+            m_records,
+            m_subject,
+            m_asOf,
+            m_context.arguments.has("with-holders"),
+            m_template,
+            m_fonts,
+            utcText(nowEpoch_s()),
+            m_context.arguments,
+            [](const Attachment&) { return std::optional<PictureFile>(); },
+            [this](const SheetAbout& about) { return recordBehind(about); },
+            [&progress] { progress.advance(); }};
+        std::vector<PageModel> documents = m_kind.make(request);
+        for (PageModel& document : documents)
+            if (document.files.empty())
+                document.files.push_back(recordBehind(aboutSubject(m_subject)));
+        return documents;
+    }
+
+private:
+    SheetDepth depth() const {
+        SheetDepth depth = m_kind.depth;
+        depth.privacy.namesHolders =
+            depth.privacy.namesHolders || m_context.arguments.has("with-holders");
+        return depth;
+    }
+
+    AssociatedFile recordBehind(const SheetAbout& about) const {
+        AssociatedFile file;
+        file.name = (about.impressions.size() == 1 ? fit(about.impressions.front()) + "-" : "") +
+                    std::string(m_kind.name) + ".json";
+        file.mediaType = "application/json";
+        file.description = "The records that this sheet was made from";
+        file.bytes = m_behind.textFor({m_kind.name, formatDay(m_asOf), about});
+        return file;
+    }
+
+    CommandContext& m_context;
+    const SheetKind& m_kind;
+    SheetSubject m_subject;
+    CivilMinute m_asOf;
+    SheetTemplate m_template;
+    PdfFonts m_fonts;
+    RecordSet m_records;
+    SheetRecords m_behind;
+};
+
+void writeOneFile(CommandContext& context, SheetMaking& making) {
+    const std::string file = fileFor(context, making.name());
+    const PageModel model = joinedModels(making.documents());
+    writeFileSafely(file, writePdf(model, making.fonts()));
+    context.console.out() << printable(file) << ": " << pageWords(model.pages.size()) << "\n";
+}
+
+// Files are named like the records inside them.
+std::string nameOf(const PageModel& document) {
+    const std::string& record = document.files.front().name;
+    return record.substr(0, record.rfind('.')) + ".pdf";
+}
+
+void writeOneEach(CommandContext& context, SheetMaking& making) {
+    const std::string folder = folderFor(context, making.name());
+    const std::vector<PageModel> documents = making.documents();
+    NewFolder made(folder);
+    Progress progress(context.console, "Files", documents.size());
+    for (const PageModel& document : documents) {
+        writeFileSafely(pathOf(made.path(), nameOf(document)), writePdf(document, making.fonts()));
+        progress.advance();
+    }
+    made.finish();
+    context.console.out() << printable(folder) << ": " << documents.size()
+                          << (documents.size() == 1 ? " file" : " files") << "\n";
 }
 
 ExitCode run(CommandContext& context) {
     const SheetKind& kind = sheetKindNamed(context.arguments.text("name"));
+    requireFittingOptions(context, kind);
     const BookFile book = bookToRead(context);
-    const std::optional<Edition> edition = editionFor(context, book, kind);
-    const CivilMinute asOf = asOfDay(context, bookRecordOf(book));
-    const std::string file = fileFor(context, kind, edition, asOf);
-    const SheetTemplate sheetTemplate = templateFor(context, kind);
-    const PdfFonts fonts(sheetTemplate.fonts());
-    const RecordSet records = everythingIn(book);
-    const PageModel model =
-        kind.make({records, edition, asOf, context.arguments.has("with-holders"), sheetTemplate,
-                   fonts, utcText(nowEpoch_s())});
-    writeFileSafely(file, writePdf(model, fonts));
-    const std::size_t pages = model.pages.size();
-    context.console.out() << printable(file) << ": " << pages << (pages == 1 ? " page" : " pages")
-                          << "\n";
+    SheetMaking making(context, kind, book);
+    if (context.arguments.has("each"))
+        writeOneEach(context, making);
+    else
+        writeOneFile(context, making);
     return ExitCode::success;
 }
 
 std::string details() {
     std::string text;
     for (const SheetKind& kind : sheetKinds())
-        text += std::string(kind.name) + " " + kind.what + ". ";
+        text += std::string(kind.name) +
+                (*subjectForm(kind.subject) ? std::string(" ") + subjectForm(kind.subject) : "") +
+                " " + kind.what + ". ";
     return text +
-           "\n\nThe PDF is made after the rules of PDF/A-3b, with its fonts inside. Words, paper, "
-           "fonts and the order of the sections come from a template; copy one of those that come "
-           "with the program, change it, and name it with --template. Contacts and notes stand on "
-           "no sheet.\n\nSOURCE_DATE_EPOCH fixes the date inside the file, so that the same book "
-           "gives the same bytes.";
+           "\n\nThe PDF is made after the rules of PDF/A-3b, with its fonts inside, and carries "
+           "the "
+           "records that it was made from as a JSON file. Words, paper, fonts and the order of the "
+           "sections come from a template; copy one of those that come with the program, change "
+           "it, and name it with --template. Contacts and notes stand on no sheet.\n\n"
+           "SOURCE_DATE_EPOCH fixes the date inside the file, so that the same book gives the same "
+           "bytes.";
 }
 
 }  // namespace
@@ -112,20 +226,24 @@ Command sheetCommand() {
     spec.group = "Sheets";
     spec.summary = "Write a sheet as a PDF file";
     spec.details = details();
-    spec.positionals = {{"name", "Which sheet: " + joined(sheetNames(), " or ") + "."}};
+    PositionalSpec about;
+    about.name = "about";
+    about.help = "What it is about: an edition's CODE, SHEETS such as EEL:1-12, or an id.";
+    about.required = false;
+    spec.positionals = {{"name", "Which sheet: " + joined(sheetNames(), " or ") + "."}, about};
     spec.options = {
-        valueOption("edition", "CODE",
-                    "The edition; the edition sheet needs it, others take the whole book without."),
-        valueOption("out", "FILE", "The file to write.",
-                    "CODE-edition.pdf or readiness-DATE.pdf in the current folder"),
+        valueOption("out", "FILE", "The file to write, or with --each the folder.",
+                    "a name made from what it is about, in the current folder"),
         valueOption("template", "FILE", "Another template than the program's own."),
         choiceOption("paper", "PAPER", "Other paper than the template names.", {"A4", "Letter"}),
         valueOption("on", "DATE", "As of this day; what came after is left out.",
                     "today at the studio"),
         flagOption("with-holders",
-                   "Name galleries and holders where the readiness sheet says where things are."),
+                   "Name galleries and holders where a sheet says where things "
+                   "are, and in the records inside it."),
+        flagOption("each", "A file for each impression, in a new folder."),
         flagOption("replace", "Write over a file that is there already.")};
-    spec.examples = {{"rackbook sheet edition --edition EEL", "Writes EEL-edition.pdf."},
+    spec.examples = {{"rackbook sheet edition EEL", "Writes EEL-edition.pdf."},
                      {"rackbook sheet readiness --on 2026-03-20",
                       "Writes readiness-2026-03-20.pdf for the whole book."}};
     return {spec, run};

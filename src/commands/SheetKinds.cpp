@@ -9,38 +9,46 @@ namespace rackbook {
 
 namespace {
 
-PageModel makeEdition(const SheetRequest& request) {
-    return editionSheet(editionFactsOf(request.records, *request.edition, request.asOf),
-                        request.sheetTemplate, request.measurer, request.created);
+std::vector<PageModel> makeEdition(const SheetRequest& request) {
+    return {editionSheet(editionFactsOf(request.records, *request.subject.edition, request.asOf),
+                         request.sheetTemplate, request.measurer, request.created)};
 }
 
-PageModel makeReadiness(const SheetRequest& request) {
+std::vector<PageModel> makeReadiness(const SheetRequest& request) {
     ReadinessQuestion question;
     question.asOf = request.asOf;
-    question.edition = request.edition ? request.edition->id : std::string();
+    question.edition = request.subject.edition ? request.subject.edition->id : std::string();
     question.namesHolders = request.namesHolders;
     question.atGallery = request.sheetTemplate.label("atGallery");
     question.atHolder = request.sheetTemplate.label("atHolder");
-    return readinessSheet(readinessFactsOf(request.records, question), request.sheetTemplate,
-                          request.measurer, request.created);
+    return {readinessSheet(readinessFactsOf(request.records, question), request.sheetTemplate,
+                           request.measurer, request.created)};
 }
 
-std::string editionFileName(const std::string& code, CivilMinute) {
-    return code + "-edition";
-}
-
-std::string readinessFileName(const std::string& code, CivilMinute asOf) {
-    return (code.empty() ? "" : code + "-") + "readiness-" + formatDay(asOf);
-}
+constexpr SheetDepth whatItIs{};
+constexpr SheetDepth withLight{true, false, {}};
 
 }  // namespace
 
 const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
-        {"edition", "documents one edition, from its records", true, editionSheetRules, makeEdition,
-         editionFileName},
-        {"readiness", "says which impressions may be put away, what to do first, and why", false,
-         readinessSheetRules, makeReadiness, readinessFileName}};
+        {"edition",
+         "documents one edition, from its records",
+         SubjectKind::edition,
+         whatItIs,
+         editionSheetRules,
+         makeEdition,
+         {},
+         false},
+        {"readiness",
+         "says which impressions may be put away, what to do first, and why",
+         SubjectKind::anyEdition,
+         withLight,
+         readinessSheetRules,
+         makeReadiness,
+         {},
+         true},
+    };
     return kinds;
 }
 
@@ -59,6 +67,21 @@ const SheetKind& sheetKindNamed(const std::string& name) {
     throw UsageError(
         "there is no sheet \"" + excerpt(name) + "\"",
         nearest ? "Did you mean " + *nearest + "?" : "There are " + joined(sheetNames()) + ".");
+}
+
+SheetAbout aboutSubject(const SheetSubject& subject) {
+    SheetAbout about;
+    const auto idOfIt = [](const auto& record) {
+        return record ? std::optional(record->id) : std::nullopt;
+    };
+    about.edition = idOfIt(subject.edition);
+    for (const Impression& impression : subject.impressions)
+        about.impressions.push_back(impression.id);
+    about.layer = idOfIt(subject.layer);
+    about.mix = idOfIt(subject.mix);
+    about.transfer = idOfIt(subject.transfer);
+    about.place = idOfIt(subject.place);
+    return about;
 }
 
 }  // namespace rackbook

@@ -1,10 +1,14 @@
 // The sheets that can be made. A new one is a row in sheetKinds() and a template.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "cli/Arguments.h"
+#include "commands/SheetSubject.h"
+#include "exchange/SheetRecords.h"
 #include "records/RecordSet.h"
 #include "sheets/PageModel.h"
 #include "sheets/Template.h"
@@ -14,22 +18,33 @@ namespace rackbook {
 
 struct SheetRequest {
     const RecordSet& records;
-    std::optional<Edition> edition;
+    const SheetSubject& subject;
     CivilMinute asOf = 0;
     bool namesHolders = false;
     const SheetTemplate& sheetTemplate;
     const TextMeasurer& measurer;
     std::string created;  // as in DocumentInfo
+    const Arguments& arguments;
+    // Nothing where the book does not hold the picture's bytes.
+    std::function<std::optional<PictureFile>(const Attachment&)> pictureOf;
+    // The records behind a sheet about that, to be carried inside it.
+    std::function<AssociatedFile(const SheetAbout&)> recordBehind;
+    // To be called when each of many sheets is done.
+    std::function<void()> oneIsDone;
 };
 
 struct SheetKind {
     const char* name;  // of the template too
     const char* what;
-    bool needsEdition;
+    SubjectKind subject;
+    SheetDepth depth;  // of the records behind it
     TemplateRules (*rules)();
-    PageModel (*make)(const SheetRequest& request);
-    // Without ".pdf"; `code` is empty where no edition was named.
-    std::string (*fileName)(const std::string& code, CivilMinute asOf);
+    // One model a document. Those without a record of their own get that of the whole subject.
+    std::vector<PageModel> (*make)(const SheetRequest& request);
+    // Options of the verb that only some kinds take, by name.
+    std::vector<std::string> options;
+    // Its file's name without ".pdf" says the day.
+    bool isDated;
 };
 
 const std::vector<SheetKind>& sheetKinds();
@@ -38,5 +53,8 @@ std::vector<std::string> sheetNames();
 
 // Throws UsageError with the nearest name where there is none of that name.
 const SheetKind& sheetKindNamed(const std::string& name);
+
+// What a sheet about that subject is about, by ids.
+SheetAbout aboutSubject(const SheetSubject& subject);
 
 }  // namespace rackbook

@@ -1,7 +1,11 @@
 #include "commands/TakeIn.h"
 
+#include <set>
+
 #include "base/Files.h"
+#include "base/Text.h"
 #include "cli/Table.h"
+#include "commands/AttachmentFiles.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
 #include "commands/Recording.h"
@@ -53,11 +57,38 @@ void print(Console& console, const IntakeTally& tally, bool dryRun, const std::s
                       << " taken into " << book << ".\n";
 }
 
+// What of the attachments came without its file, and which files no attachment names.
+void tellAttachments(Console& console, const AttachmentFiles& files,
+                     const std::vector<const Attachment*>& attachments) {
+    const std::set<std::string> missing(files.missing().begin(), files.missing().end());
+    std::vector<std::string> known;
+    for (const Attachment* attachment : attachments)
+        if (missing.count(attachment->sha256) != 0)
+            known.push_back(attachment->id);
+    if (!known.empty())
+        console.err() << "rackbook: known by the hash alone, since no file in attachments/ has it: "
+                      << joined(known) << ".\n";
+    for (const std::string& path : files.namedByNone(attachments))
+        console.err() << "rackbook: " << printable(path)
+                      << ": no attachment that was taken in names this file.\n";
+}
+
+std::vector<const Attachment*> attachmentsIn(RecordFileReader& reader) {
+    std::vector<const Attachment*> attachments;
+    for (const IncomingRecord& incoming : reader.records())
+        if (const Attachment* attachment = std::get_if<Attachment>(&incoming.record))
+            attachments.push_back(attachment);
+    return attachments;
+}
+
 ExitCode run(CommandContext& context) {
     RecordFileReader reader(context.folders.schema);
     std::vector<std::string> passedOver;
-    for (const std::string& path : context.arguments.values("file"))
+    AttachmentFiles attachments;
+    for (const std::string& path : context.arguments.values("file")) {
         readInto(reader, path, passedOver);
+        attachments.addFolder(path);
+    }
     const std::optional<std::string> changedOn = context.arguments.value("changed-on");
     if (changedOn && context.arguments.has("reason"))
         throw UsageError("--reason and --changed-on exclude each other",
@@ -74,12 +105,14 @@ ExitCode run(CommandContext& context) {
         progress.advance(done - shown);
         shown = done;
     };
+    terms.bytesOf = [&](const std::string& hash) { return attachments.bytesOf(hash); };
     const IntakeTally tally = takeIncoming(book, reader, terms, changedOn);
     progress.finish();
     print(context.console, tally, terms.dryRun, book.path());
     for (const std::string& path : passedOver)
         context.console.out() << "Not looked into, because it is a link or hidden: " << path
                               << "\n";
+    tellAttachments(context.console, attachments, attachmentsIn(reader));
     return ExitCode::success;
 }
 
@@ -95,7 +128,9 @@ Command takeInCommand() {
         "record, and records all of them or none. Records may name each other in any order. What "
         "the book says already is left alone; a record that differs is a correction and wants "
         "--reason, or, where the thing itself has changed since, --changed-on. The form of the "
-        "files is described in schema/README.md.";
+        "files is described in schema/README.md.\n\n"
+        "The files of attachments come in from a folder attachments in the folder that is named, "
+        "each called by its hash; a record without its file comes in too.";
     spec.positionals = {
         {"file", "Record file, folder of record files, or - for standard input.", true, true}};
     spec.options = {{"reason",

@@ -16,8 +16,25 @@ Tree reportOf(const Verification& verification) {
     report.set("entries", verification.entries);
     report.set("forgotten", verification.forgotten);
     report.set("lastHash", verification.lastHash);
+    report.set("filesOfAttachments", verification.bytesKept);
+    Tree without = Tree::array();
+    for (const std::string& id : verification.withoutBytes)
+        without.add(id);
+    report.set("attachmentsWithoutFile", std::move(without));
     report.set("findings", treeOf(verification.findings));
     return report;
+}
+
+// Whose bytes the book never got is nothing wrong, and should be known.
+void printAttachments(Console& console, const Verification& verification) {
+    if (verification.bytesKept > 0)
+        console.out() << verification.bytesKept
+                      << (verification.bytesKept == 1 ? " file of an attachment is"
+                                                      : " files of attachments are")
+                      << " in it, with the bytes that were recorded.\n";
+    if (!verification.withoutBytes.empty())
+        console.out() << "Known by the hash alone, without a file: "
+                      << joined(verification.withoutBytes, " and ") << ".\n";
 }
 
 void print(Console& console, const std::string& path, const Verification& verification) {
@@ -31,8 +48,9 @@ void print(Console& console, const std::string& path, const Verification& verifi
                   << " journal entries, every hash right, every table equal to the journal.\n"
                   << (verification.forgotten > 0
                           ? std::to_string(verification.forgotten) + " of them were forgotten.\n"
-                          : "")
-                  << "Hash of the last entry: " << verification.lastHash << "\n"
+                          : "");
+    printAttachments(console, verification);
+    console.out() << "Hash of the last entry: " << verification.lastHash << "\n"
                   << "Whoever notes that hash elsewhere can prove later that nothing before it "
                      "was changed.\n";
 }
@@ -63,8 +81,10 @@ Command verifyCommand() {
     spec.summary = "Prove that the book is what was recorded";
     spec.details =
         "Checks the file itself, the chain of hashes over the journal, and every table against "
-        "the journal. --rebuild first makes the tables again from the journal. Exit code 1 where "
-        "something is found.";
+        "the journal, and the bytes of every attachment against its hash. --rebuild first makes "
+        "the "
+        "tables again from the journal; the bytes of attachments stay. Exit code 1 where something "
+        "is found.";
     spec.options = {
         {"rebuild", "", "Make every table again from the journal.", false, false, {}, {}}};
     spec.reportsJson = true;

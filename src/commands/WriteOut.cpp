@@ -5,6 +5,7 @@
 
 #include "base/Files.h"
 #include "cli/Table.h"
+#include "commands/AttachmentFiles.h"
 #include "commands/BookAccess.h"
 #include "commands/Contacts.h"
 #include "exchange/RecordCodec.h"
@@ -35,7 +36,15 @@ std::vector<Record> chosenRecords(const CommandContext& context, const BookFile&
     return chosen;
 }
 
-void writeFiles(CommandContext& context, const std::vector<Record>& records,
+void tellMissingBytes(Console& console, std::size_t count) {
+    if (count > 0)
+        console.err() << "rackbook: the book knows " << count
+                      << (count == 1 ? " attachment" : " attachments")
+                      << " by the hash alone, so no file of " << (count == 1 ? "it" : "them")
+                      << " was written.\n";
+}
+
+void writeFiles(CommandContext& context, const BookFile& book, const std::vector<Record>& records,
                 const std::string& folder) {
     if (fileExists(folder) && !isEmptyFolder(folder))
         throw UsageError(folder + " is not an empty folder", "Name a new folder, or an empty one.");
@@ -49,8 +58,16 @@ void writeFiles(CommandContext& context, const std::vector<Record>& records,
         writeFileSafely(pathOf(made.path(), file), recordFileText(texts));
         table.addRow({pathOf(folder, file), std::to_string(texts.size())});
     }
+    const WrittenFiles attached = writeAttachmentFiles(book, records, made.path());
     made.finish();
     context.console.out() << table.text(context.console.width(), "There is nothing to write.");
+    if (attached.files > 0)
+        context.console.out() << "\n"
+                              << attached.files
+                              << (attached.files == 1 ? " file of an attachment lies"
+                                                      : " files of attachments lie")
+                              << " in " << pathOf(folder, "attachments") << ".\n";
+    tellMissingBytes(context.console, attached.withoutBytes);
 }
 
 ExitCode run(CommandContext& context) {
@@ -65,7 +82,7 @@ ExitCode run(CommandContext& context) {
             payloads.push_back(encodeRecord(record));
         context.console.out() << recordFileText(payloads);
     } else {
-        writeFiles(context, records, folder);
+        writeFiles(context, book, records, folder);
     }
     if (withheld > 0)
         context.console.err() << "rackbook: " << withheld
@@ -85,7 +102,8 @@ Command writeOutCommand() {
         "Writes one JSON record file for each kind of record. An edition is written with "
         "everything that belongs to it and everything those records name, so that it can be taken "
         "into an empty book. A whole book written out with its contacts and taken in again is "
-        "equal record by record. Contacts of people are left out unless asked for.";
+        "equal record by record. Contacts of people are left out unless asked for. The files of "
+        "attachments are written into a folder attachments; standard output holds none.";
     spec.positionals = {{"folder", "A new or empty folder, or - for one file on standard output."}};
     spec.options = {
         {"edition", "CODE", "Only this edition and what it needs.", false, false, {}, {}},

@@ -145,7 +145,14 @@ std::vector<Record> editionWithAll(const RecordSet& records, const std::string& 
     selection.takeWhere<Transfer>(
         [&](const Transfer& transfer) { return concerns(transfer.impressions); });
     selection.takeWhere<Issue>([&](const Issue& issue) {
-        return concerns(issue.impressions) || (issue.edition && issue.edition->id == editionId);
+        return concerns(issue.impressions) || (issue.edition && issue.edition->id == editionId) ||
+               selection.holds(issue.transfer) || selection.holds(issue.layer);
+    });
+    takeWeighings(records, selection);
+    // A sheet about a mix alone; one about another edition's things is not wanted for the mix's
+    // sake.
+    selection.takeWhere<Issue>([&](const Issue& issue) {
+        return selection.holds(issue.mix) && !issue.edition && issue.impressions.empty();
     });
     takeWeighings(records, selection);
     selection.takeWhere<StockTake>([&](const StockTake& stockTake) {

@@ -1,5 +1,5 @@
-// Whether a page model can be drawn. Asked before drawing begins, because the PDF library does not
-// let go of a page that is left half drawn.
+// Whether a page model can be drawn. Asked before drawing begins, so that faults are told in the
+// words of the model.
 #pragma once
 
 #include "pdf/PdfFonts.h"
@@ -8,7 +8,10 @@
 namespace rackbook {
 
 // Throws RenderError where the model has no pages, a measure is not finite, a colour lies outside
-// its range (see LabColour), or a character is in none of the fonts.
+// its range (see LabColour), a character is in none of the fonts, a curve or a fill is nothing to
+// draw, a picture's file is missing, of another size than was said or of a kind that cannot be
+// drawn, a picture that belongs to an element has no words for what it shows, things or elements
+// name elements that are not there, or files inside have no good names.
 void checkModel(const PageModel& model, const PdfFonts& fonts);
 
 }  // namespace rackbook

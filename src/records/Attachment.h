@@ -12,8 +12,12 @@ namespace rackbook {
 struct Attachment {
     static constexpr RecordKind kind = RecordKind::attachment;
     std::string id;
-    std::string sha256;     // 64 lower-case hexadecimal digits
-    std::string mediaType;  // image/jpeg, image/png, application/pdf …
+    std::string sha256;            // 64 lower-case hexadecimal digits
+    std::string mediaType;         // image/jpeg, image/png, application/pdf …
+    std::optional<int> width_px;   // of a picture, as its bytes hold it
+    std::optional<int> height_px;  // likewise
+    // How it is turned to be seen upright, 1 … 8 as the Exif standard numbers it; absent: 1.
+    std::optional<int> orientation;
     std::optional<std::string> caption;
     std::optional<EdtfDate> takenOn;
     std::optional<Ref<Edition>> edition;  // at most one of these three
@@ -26,6 +30,9 @@ struct Attachment {
         v("id", r.id);
         v("sha256", r.sha256);
         v("mediaType", r.mediaType);
+        v("width_px", r.width_px);
+        v("height_px", r.height_px);
+        v("orientation", r.orientation);
         v("caption", r.caption);
         v("takenOn", r.takenOn);
         v("edition", r.edition);

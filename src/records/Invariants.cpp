@@ -192,6 +192,13 @@ public:
 
     std::vector<Complaint> operator()(const Issue& r) {
         unique(ids(r.impressions), "/impressions");
+        if (r.asOf && certainlyBefore(r.issuedOn, *r.asOf))
+            add("/asOf", "it speaks of a day after it was handed out",
+                "Correct one of the two dates.");
+        language(r.language);
+        if (r.fileName && r.fileName->find_first_of("/\\") != std::string::npos)
+            add("/fileName", "it is the name of a file, without its folder",
+                "Leave the folder out.");
         if (r.contentSha256)
             hash(*r.contentSha256, "/contentSha256");
         if (r.fileSha256)
@@ -232,6 +239,10 @@ public:
         if (subjects > 1)
             add("/edition", "it belongs to one thing",
                 "Keep one of edition, impression, drawdown.");
+        pair(r.width_px.has_value(), r.height_px.has_value(), "/width_px", "width and height");
+        if (r.orientation && (*r.orientation < 1 || *r.orientation > 8))
+            add("/orientation", "Exif numbers the ways to turn a picture from 1 to 8",
+                "Leave it out for a picture that stands upright.");
         return take();
     }
 
@@ -285,6 +296,26 @@ private:
         const auto isCapital = [](char c) { return c >= 'A' && c <= 'Z'; };
         if (code && (code->size() != 3 || !std::all_of(code->begin(), code->end(), isCapital)))
             add("/currency", "it is not a currency code", "Use three capitals, as DKK or EUR.");
+    }
+
+    // The shape of a tag (RFC 5646): subtags of up to eight letters and digits, the first of
+    // letters.
+    void language(const std::optional<std::string>& tag) {
+        static const std::string letters = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
+        if (!tag)
+            return;
+        bool sound = !tag->empty();
+        std::size_t begin = 0;
+        while (sound && begin <= tag->size()) {
+            const std::size_t end = std::min(tag->find('-', begin), tag->size());
+            const std::string part = tag->substr(begin, end - begin);
+            sound = !part.empty() && part.size() <= 8 &&
+                    part.find_first_not_of(begin == 0 ? letters : letters + "0123456789") ==
+                        std::string::npos;
+            begin = end + 1;
+        }
+        if (!sound)
+            add("/language", "it is not a language tag", "Use a BCP 47 tag, as en, da or de-CH.");
     }
 
     void pair(bool one, bool other, const char* pointer, const std::string& words) {

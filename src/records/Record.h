@@ -33,7 +33,7 @@ namespace rackbook {
 
 // In the order of RecordKind.
 using Record = std::variant<Book, Party, Place, Edition, Block, Lot, Balance, Mix, Weighing, Layer,
-                            Impression, Pull, Drawdown, Reading, Issue, Move, Look, Transfer,
+                            Impression, Pull, Drawdown, Reading, Transfer, Issue, Move, Look,
                             Attachment, StockTake, Weather, Metering>;
 
 template <class R>

@@ -20,10 +20,10 @@ enum class RecordKind {
     pull,
     drawdown,
     reading,
+    transfer,
     issue,
     move,
     look,
-    transfer,
     attachment,
     stockTake,
     weather,
@@ -33,9 +33,9 @@ enum class RecordKind {
 template <>
 struct EnumText<RecordKind> {
     static constexpr const char* names[] = {
-        "book",     "party",    "place",      "edition",   "block",    "lot",     "balance", "mix",
-        "weighing", "layer",    "impression", "pull",      "drawdown", "reading", "issue",   "move",
-        "look",     "transfer", "attachment", "stockTake", "weather",  "metering"};
+        "book",     "party", "place",      "edition",   "block",    "lot",     "balance",  "mix",
+        "weighing", "layer", "impression", "pull",      "drawdown", "reading", "transfer", "issue",
+        "move",     "look",  "attachment", "stockTake", "weather",  "metering"};
 };
 
 }  // namespace rackbook

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "sheets/FlowSetup.h"
+#include "sheets/Panel.h"
 #include "sheets/SheetTable.h"
 #include "sheets/Strip.h"
 #include "sheets/TextMeasurer.h"
@@ -49,6 +50,12 @@ public:
     void labelValues(const std::vector<LabelValue>& entries);
 
     void table(const SheetTable& table);
+
+    // Side by side, all height_mm tall, their captions below. They stay together on one page.
+    void panels(const std::vector<Panel>& panels, double height_mm);
+
+    // For a panel to show. Pre: both sides of the picture above 0.
+    PictureNumber addPicture(PictureFile picture);
 
     // The label is set strong above the text and may be empty.
     void note(NoteKind kind, const std::string& label, const std::string& text);

@@ -1,10 +1,13 @@
-// What a sheet looks like, as plain values: the writer draws it, the tests read it. Lengths in mm
-// from the top left corner of the page, type sizes in points (1 pt = 25.4/72 mm).
+// What a sheet looks like and what it carries, as plain values: the writer draws it, the tests read
+// it. Lengths in mm from the top left corner of the page, type sizes in points (1 pt = 25.4/72 mm).
 #pragma once
 
+#include <cstddef>
+#include <memory>
 #include <string>
 #include <vector>
 
+#include "sheets/Structure.h"
 #include "sheets/TextMeasurer.h"
 
 namespace rackbook {
@@ -16,6 +19,9 @@ struct LabColour {
     double b = 0;
 };
 
+// Each thing that is drawn names the element of the structure that it belongs to; what belongs to
+// none is decoration or running matter, which a reading aloud passes over.
+
 struct TextRun {
     FontRole role = FontRole::body;
     double size_pt = 0;
@@ -23,6 +29,7 @@ struct TextRun {
     double baselineY_mm = 0;  // from the top of the page
     std::string text;         // NFC, one line, code points up to U+FFFF
     double grey = 0;          // 0 black … 1 white
+    int element = noElement;
 };
 
 // A straight stroke.
@@ -33,6 +40,35 @@ struct Rule {
     double toY_mm = 0;
     double width_mm = 0;
     double grey = 0;
+    int element = noElement;
+};
+
+struct PagePoint {
+    double x_mm = 0;
+    double y_mm = 0;
+};
+
+// A line through two or more points.
+struct Curve {
+    std::vector<PagePoint> points;
+    double width_mm = 0;
+    double grey = 0;
+    double dash_mm = 0;  // length of dashes and of the gaps between them; 0 for an unbroken line
+    int element = noElement;
+};
+
+struct Box {
+    double x_mm = 0;
+    double y_mm = 0;  // top edge
+    double width_mm = 0;
+    double height_mm = 0;
+};
+
+// Rectangles filled at once, so that no seams show where they touch.
+struct Fill {
+    std::vector<Box> boxes;
+    double grey = 0;
+    int element = noElement;
 };
 
 // A filled rectangle with a thin black outline, which keeps pale colours visible on paper.
@@ -43,12 +79,23 @@ struct Swatch {
     double height_mm = 0;
     LabColour colour;
     double outline_mm = 0;  // 0 for none
+    int element = noElement;
+};
+
+// A picture's place; its sides have the proportions of the picture as it is looked at.
+struct Picture {
+    std::size_t file = 0;  // index into PageModel::pictures
+    Box box;
+    int element = noElement;
 };
 
 struct Page {
     std::vector<TextRun> texts;  // in reading order
     std::vector<Rule> rules;
     std::vector<Swatch> swatches;
+    std::vector<Curve> curves;
+    std::vector<Fill> fills;
+    std::vector<Picture> pictures;
 };
 
 struct PaperSize {
@@ -67,10 +114,41 @@ struct DocumentInfo {
     std::string program = "Rackbook";
 };
 
+// A JPEG or PNG file; a JPEG is passed on as it is. Grey or RGB, 8 bits, without transparency.
+struct PictureFile {
+    std::string mediaType;  // image/jpeg or image/png
+    std::shared_ptr<const std::string> bytes;
+    int width_px = 0;  // as stored
+    int height_px = 0;
+    int orientation = 1;  // 1–8, how it is turned to be looked at (Exif 2.3, tag 0x0112)
+};
+
+// A file that is carried inside the sheet.
+struct AssociatedFile {
+    std::string name;       // a file name
+    std::string mediaType;  // application/json …
+    std::string description;
+    std::string bytes;
+};
+
 struct PageModel {
     PaperSize paper;
     std::vector<Page> pages;
     DocumentInfo info;
+    std::vector<StructureElement> structure;  // in reading order, parents before their children
+    std::vector<PictureFile> pictures;
+    std::vector<AssociatedFile> files;  // the source of what the sheet says
 };
+
+// True where the picture is looked at lying on its side.
+inline bool isTurnedSideways(const PictureFile& picture) {
+    return picture.orientation >= 5;
+}
+
+// Width over height as it is looked at. Pre: both above 0.
+inline double proportionsOf(const PictureFile& picture) {
+    const double stored = static_cast<double>(picture.width_px) / picture.height_px;
+    return isTurnedSideways(picture) ? 1 / stored : stored;
+}
 
 }  // namespace rackbook

@@ -8,6 +8,12 @@ namespace {
 
 constexpr double tolerance_mm = 1e-6;
 
+Box shifted(Box box, double x_mm, double y_mm) {
+    box.x_mm += x_mm;
+    box.y_mm += y_mm;
+    return box;
+}
+
 void addShifted(Page& page, const Page& content, double x_mm, double y_mm) {
     for (TextRun text : content.texts) {
         text.x_mm += x_mm;
@@ -26,6 +32,27 @@ void addShifted(Page& page, const Page& content, double x_mm, double y_mm) {
         swatch.y_mm += y_mm;
         page.swatches.push_back(swatch);
     }
+    for (Curve curve : content.curves) {
+        for (PagePoint& point : curve.points)
+            point = {point.x_mm + x_mm, point.y_mm + y_mm};
+        page.curves.push_back(std::move(curve));
+    }
+    for (Fill fill : content.fills) {
+        for (Box& box : fill.boxes)
+            box = shifted(box, x_mm, y_mm);
+        page.fills.push_back(std::move(fill));
+    }
+    for (Picture picture : content.pictures) {
+        picture.box = shifted(picture.box, x_mm, y_mm);
+        page.pictures.push_back(picture);
+    }
+}
+
+// A heading of columns that is set again on a later page is read once only.
+Page readBefore(Page content) {
+    for (TextRun& text : content.texts)
+        text.element = noElement;
+    return content;
 }
 
 class Dealer {
@@ -95,8 +122,8 @@ private:
             drawAbove(strip);
         else if (const StripGroup* header = headerFor(strip))
             for (const Strip& part : *header)
-                draw(part);
-        draw(strip);
+                draw(readBefore(part.content), part.height_mm);
+        draw(strip.content, strip.height_mm);
         m_atTop = false;
     }
 
@@ -107,9 +134,9 @@ private:
         addShifted(m_pages.back(), above, m_area.left_mm, m_y_mm);
     }
 
-    void draw(const Strip& strip) {
-        addShifted(m_pages.back(), strip.content, m_area.left_mm, m_y_mm);
-        m_y_mm += strip.height_mm;
+    void draw(const Page& content, double height_mm) {
+        addShifted(m_pages.back(), content, m_area.left_mm, m_y_mm);
+        m_y_mm += height_mm;
     }
 
     const StripGroup& m_strips;

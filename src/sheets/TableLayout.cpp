@@ -30,6 +30,7 @@ struct SetCell {
     Alignment alignment = Alignment::left;
     std::vector<std::string> lines;
     std::optional<Swatch> swatch;  // x and width only
+    int element = noElement;
 };
 
 FontRole roleOf(Alignment alignment, bool strong) {
@@ -41,10 +42,12 @@ FontRole roleOf(Alignment alignment, bool strong) {
 class TableSetter {
 public:
     TableSetter(const SheetTable& table, const TextMeasurer& measurer, const TypeScale& scale,
-                double width_mm, const std::string& where)
+                StructureBuilder& structure, double width_mm, const std::string& where)
         : m_table(table),
           m_measurer(measurer),
           m_scale(scale),
+          m_structure(structure),
+          m_element(structure.add(ElementKind::table)),
           m_width_mm(width_mm),
           m_where(where),
           m_padding_mm(scale.tableLine_mm * 0.3) {
@@ -55,10 +58,12 @@ public:
     StripGroup header() const {
         std::vector<SetCell> cells;
         std::size_t tallest = 1;
+        const int row = m_structure.add(ElementKind::tableRow, m_element);
         for (std::size_t i = 0; i < m_columns.size(); ++i) {
             const Alignment alignment =
                 m_columns[i].alignment == Alignment::left ? Alignment::left : Alignment::right;
             cells.push_back(setCell(i, m_table.columns[i].header, true, alignment));
+            cells.back().element = m_structure.add(ElementKind::headerCell, row);
             tallest = std::max(tallest, cells.back().lines.size());
         }
         // The words of a header stand on its rule, however many lines the others take.
@@ -73,8 +78,11 @@ public:
     StripGroup row(const TableRow& row) const {
         std::vector<SetCell> cells;
         std::size_t lines = 1;
+        const int element = m_structure.add(ElementKind::tableRow, m_element);
+        const int columns = row.heading ? static_cast<int>(m_columns.size()) : 1;
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             cells.push_back(row.heading ? setHeading(row.cells[i]) : setBodyCell(i, row));
+            cells.back().element = m_structure.addCell(ElementKind::dataCell, element, columns);
             lines = std::max({lines, cells.back().lines.size(),
                               cells.back().swatch ? std::size_t{2} : std::size_t{1}});
         }
@@ -212,9 +220,10 @@ private:
             strip.height_mm = above_mm + m_scale.tableLine_mm + below_mm;
             for (const SetCell& cell : cells)
                 if (line < cell.lines.size() && !cell.lines[line].empty())
-                    strip.content.texts.push_back(
-                        {cell.role, m_scale.small_pt, startOf(cell, cell.lines[line]),
-                         above_mm + m_scale.tableLine_mm * 0.76, cell.lines[line], 0});
+                    strip.content.texts.push_back({cell.role, m_scale.small_pt,
+                                                   startOf(cell, cell.lines[line]),
+                                                   above_mm + m_scale.tableLine_mm * 0.76,
+                                                   cell.lines[line], 0, cell.element});
         }
         return strips;
     }
@@ -232,6 +241,8 @@ private:
     const SheetTable& m_table;
     const TextMeasurer& m_measurer;
     const TypeScale& m_scale;
+    StructureBuilder& m_structure;
+    int m_element;
     double m_width_mm;
     const std::string& m_where;
     double m_padding_mm;
@@ -261,10 +272,10 @@ void keepLines(StripGroup& row, double body_mm) {
 }  // namespace
 
 TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
-                        const TypeScale& scale, double width_mm, double body_mm, int headerNumber,
-                        const std::string& where) {
+                        const TypeScale& scale, StructureBuilder& structure, double width_mm,
+                        double body_mm, int headerNumber, const std::string& where) {
     checkShape(table, where);
-    const TableSetter setter(table, measurer, scale, width_mm, where);
+    const TableSetter setter(table, measurer, scale, structure, width_mm, where);
     TableStrips strips;
     strips.header = setter.header();
     if (heightOf(strips.header) > body_mm / 2)

@@ -5,6 +5,7 @@
 
 #include "sheets/SheetTable.h"
 #include "sheets/Strip.h"
+#include "sheets/Structure.h"
 #include "sheets/TypeScale.h"
 
 namespace rackbook {
@@ -18,10 +19,11 @@ struct TableStrips {
 // wraps. Rows of up to a third of body_mm stand on one page; taller ones may break between lines,
 // at least two lines on either side. The first two rows keep with the header, and the last two
 // with one another.
+// The table becomes an element of the structure, with its rows and cells.
 // Throws RenderError, naming `where`, for text that cannot be set, for rows that don't have one
 // cell a column, for columns too wide for the sheet, and for a header taller than half of body_mm.
 TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
-                        const TypeScale& scale, double width_mm, double body_mm, int headerNumber,
-                        const std::string& where);
+                        const TypeScale& scale, StructureBuilder& structure, double width_mm,
+                        double body_mm, int headerNumber, const std::string& where);
 
 }  // namespace rackbook

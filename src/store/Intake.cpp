@@ -4,9 +4,11 @@
 #include <array>
 #include <set>
 
+#include "base/Sha256.h"
 #include "base/Text.h"
 #include "store/BookInner.h"
 #include "store/BookRules.h"
+#include "store/BytesTable.h"
 #include "store/Columns.h"
 #include "store/Journal.h"
 #include "store/Projector.h"
@@ -47,6 +49,7 @@ public:
             if (m_terms.onProgress && i % progressStep == 0)
                 m_terms.onProgress(i);
         }
+        keepBytes();
         if (m_result.problems.empty())
             m_result.problems = brokenBookRules(m_database, m_touched);
         if (!m_result.problems.empty()) {
@@ -215,6 +218,33 @@ private:
                  reference.id, "Correct the id, or take that record in too.", reference.wanted});
         if (dangling.empty())
             m_touched.push_back({i, kindOf(m_entries[i].record), step.key, step.isNew});
+    }
+
+    // Bytes come and go with the records that name them.
+    void keepBytes() {
+        BytesTable table(m_database);
+        bool mayHaveGone = false;
+        for (std::size_t i = 0; i < m_entries.size(); ++i) {
+            const Attachment* attachment = std::get_if<Attachment>(&m_entries[i].record);
+            if (attachment == nullptr)
+                continue;
+            mayHaveGone = mayHaveGone || !m_steps[i].isNew;
+            if (m_terms.bytesOf && !m_entries[i].strikes && !table.holdsSound(attachment->sha256))
+                putBytes(i, *attachment, table);
+        }
+        if (mayHaveGone)
+            table.dropUnnamed();
+    }
+
+    void putBytes(std::size_t i, const Attachment& attachment, BytesTable& table) {
+        const std::optional<std::string> bytes = m_terms.bytesOf(attachment.sha256);
+        if (!bytes)
+            return;
+        if (sha256(*bytes) == attachment.sha256)
+            table.put(attachment.sha256, *bytes);
+        else
+            m_result.problems.push_back({i, "/sha256", "the file that was given has another hash",
+                                         attachment.sha256, "Give the file that was attached."});
     }
 
     Standing standingOf(RecordKind kind, std::int64_t key) {

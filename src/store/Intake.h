@@ -29,6 +29,10 @@ struct IntakeTerms {
     std::string recordedAt;             // UTC, ISO 8601
     std::optional<std::string> reason;  // for corrections
     bool dryRun = false;                // everything is tried, nothing is kept
+    // Gives the bytes of an attachment by their SHA-256, or nothing where they are not at hand;
+    // asked for those that the book does not hold yet, so that they come in with their record. May
+    // be empty. What it throws leaves the book as it was.
+    std::function<std::optional<std::string>(const std::string&)> bytesOf;
     // Called now and then with the number of entries done; may be empty.
     std::function<void(std::size_t)> onProgress;
 };

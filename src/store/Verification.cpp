@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <unordered_map>
 
 #include "base/Error.h"
 #include "base/Sha256.h"
 #include "store/BookInner.h"
+#include "store/BytesTable.h"
 #include "store/Columns.h"
 #include "store/Journal.h"
 #include "store/Migration.h"
@@ -34,12 +36,12 @@ Finding finding(const std::string& rule, const std::string& record, const std::s
     return found;
 }
 
-// Tables that are projections: all but the journal.
+// Tables that are projections: all but the journal and the bytes of attachments.
 std::vector<std::string> projectionTables(const Database& database) {
     std::vector<std::string> names;
     Statement rows = database.prepare(
-        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name <> 'journal' AND name NOT "
-        "LIKE 'sqlite_%' ORDER BY rowid");
+        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT IN ('journal', "
+        "'attachmentBytes') AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
     while (rows.step())
         names.push_back(rows.text(0));
     return names;
@@ -155,6 +157,7 @@ public:
         checkChain();
         checkFile();
         compareTables();
+        checkBytes();
         return std::move(m_result);
     }
 
@@ -294,6 +297,32 @@ private:
                 mending());
             return;
         }
+    }
+
+    // The journal does not hold these; the hash in an attachment's record vouches for them.
+    void checkBytes() {
+        std::map<std::string, std::string> names;
+        Statement rows = m_database.prepare("SELECT sha256, id FROM attachment ORDER BY key DESC");
+        while (rows.step())
+            names[rows.text(0)] = rows.text(1);
+        std::set<std::string> kept;
+        BytesTable(m_database).forEach([&](const std::string& hash, bool isSound) {
+            ++m_result.bytesKept;
+            kept.insert(hash);
+            const auto named = names.find(hash);
+            const std::string name =
+                named == names.end() ? "file " + hash : nameOf(Attachment::kind, named->second);
+            if (named == names.end())
+                add("bytes", name, "it is in the book and belongs to no record", restoreRemedy);
+            if (!isSound)
+                add("bytes", name, "its bytes are not those that were recorded",
+                    "Take in or attach the same file again, or restore the last backup.");
+        });
+        Statement attachments =
+            m_database.prepare("SELECT id, sha256 FROM attachment ORDER BY key");
+        while (attachments.step())
+            if (kept.count(attachments.text(1)) == 0)
+                m_result.withoutBytes.push_back(attachments.text(0));
     }
 
     static std::string textLiteral(const std::string& name) { return "'" + name + "'"; }

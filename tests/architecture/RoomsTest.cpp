@@ -38,6 +38,7 @@ const std::multimap<std::string, std::string> keepers = {
     {"sqlite3", "store"},  {"nlohmann/", "exchange"}, {"valijson/", "exchange"},
     {"podofo/", "pdf"},    {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
     {"lcms2", "exchange"}, {"libical/", "exchange"},  {"nlopt", "calc"},
+    {"qrcodegen/", "sheets"},
 };
 
 bool mayInclude(const std::string& room, const std::string& header) {

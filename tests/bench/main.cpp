@@ -78,11 +78,10 @@ void measureIntake(const std::string& folder, std::string text) {
         std::fprintf(stderr, "the generated records were refused\n");
         std::exit(1);
     }
-    const BareFigures bare =
-        bareInsert(path,
-                   {schemaFolder + "/sql/0001.sql", schemaFolder + "/sql/0002.sql",
-                    schemaFolder + "/sql/0003.sql"},
-                   folder + "/bare.rackbook");
+    std::vector<std::string> steps;
+    for (int version = 1; version <= bookVersion; ++version)
+        steps.push_back(schemaFolder + "/sql/000" + std::to_string(version) + ".sql");
+    const BareFigures bare = bareInsert(path, steps, folder + "/bare.rackbook");
     const auto rows = static_cast<double>(bare.rows);
     line("intake: read and validate", readSeconds,
          static_cast<double>(entries.size()) / readSeconds, "records/s");

@@ -27,6 +27,10 @@ TEST_P(Scripts, PrintWhatTheySay) {
     const FreshFolder folder;
     std::filesystem::create_directory_symlink(std::string(RACKBOOK_SCRIPTS) + "/../measured",
                                               "measured");
+    std::filesystem::create_directory_symlink(
+        std::string(RACKBOOK_SOURCE) + "/tests/exchange/pictures", "pictures");
+    std::filesystem::create_directory_symlink(
+        std::string(RACKBOOK_SOURCE) + "/tests/broken/files/pictures", "broken-pictures");
     const std::string path = std::string(RACKBOOK_SCRIPTS) + "/" + GetParam() + ".txt";
     std::string before;
     for (const ScriptStep& step : readScript(path)) {

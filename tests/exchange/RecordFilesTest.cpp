@@ -17,7 +17,7 @@ namespace {
 
 const std::string kinds =
     "book, party, place, edition, block, lot, balance, mix, weighing, layer, impression, pull, "
-    "drawdown, reading, issue, move, look, transfer, attachment, stockTake, weather or metering";
+    "drawdown, reading, transfer, issue, move, look, attachment, stockTake, weather or metering";
 
 std::string findingsIn(const std::string& text) {
     RecordFileReader reader(test::schemaFolder());

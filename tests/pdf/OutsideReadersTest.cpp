@@ -11,6 +11,7 @@
 
 #include "CheckedSheets.h"
 #include "OutsideReader.h"
+#include "support/TempFolder.h"
 
 namespace rackbook {
 namespace {
@@ -142,6 +143,22 @@ TEST_P(OutsideReaders, TheTextComesBackAsItWasSet) {
             EXPECT_EQ(QString(read).remove(' ').toStdString(), meant.remove(' ').toStdString())
                 << sheet.name << ", page " << i + 1;
         }
+    }
+}
+
+// ISO 19005-1, 6.1.11: part 1 has no files inside (from memory).
+TEST_P(OutsideReaders, FilesInsideComeOutByteForByte) {
+    for (const CheckedSheet& sheet : checkedSheets()) {
+        const test::TempFolder folder;
+        const std::string file = fileOf(sheet, GetParam());
+        const std::size_t files = GetParam() == PdfLevel::a3b ? sheet.model.files.size() : 0;
+        const std::string list = output("pdfdetach -enc UTF-8 -list " + file);
+        EXPECT_EQ(list.substr(0, list.find('\n')), std::to_string(files) + " embedded files");
+        if (files == 0)
+            continue;
+        output("pdfdetach -enc UTF-8 -saveall -o " + folder.path() + " " + file);
+        for (const AssociatedFile& inside : sheet.model.files)
+            EXPECT_EQ(test::fileText(folder.file(inside.name)), inside.bytes) << inside.name;
     }
 }
 

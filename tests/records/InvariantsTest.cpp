@@ -302,6 +302,38 @@ TEST(Invariants, OfIssues) {
                   r.impressions = {{"i"}, {"i"}};
               }),
               "/impressions/1: it stands twice. Keep one of the two.");
+    EXPECT_EQ(complaints<Issue>([](Issue& r) {
+                  r.issuedOn = date("2026-03-04");
+                  r.asOf = date("2026-03-05");
+              }),
+              "/asOf: it speaks of a day after it was handed out. Correct one of the two dates.");
+    EXPECT_EQ(complaints<Issue>([](Issue& r) {
+                  r.issuedOn = date("2026-03");
+                  r.asOf = date("2026-03-31");
+              }),
+              "");
+    EXPECT_EQ(complaints<Issue>([](Issue& r) { r.fileName = "sheets/edition.pdf"; }),
+              "/fileName: it is the name of a file, without its folder. Leave the folder out.");
+    EXPECT_EQ(complaints<Issue>([](Issue& r) { r.fileSha256 = "0x" + std::string(62, 'a'); }),
+              "/fileSha256: it is not 64 lower-case hexadecimal digits. Give the SHA-256 of the "
+              "file's bytes, as sha256sum prints it.");
+}
+
+// Tags from RFC 5646, appendix A, and some that its grammar does not have.
+TEST(Invariants, OfTheLanguageOfAnIssue) {
+    Issue issue = test::filled<Issue>(true);
+    for (const char* sound : {"de", "zh-Hant", "sl-rozaj-biske", "de-CH-1996", "x-whatever",
+                              "i-enochian", "en-a-myext-b-another"}) {
+        issue.language = sound;
+        EXPECT_EQ(textOfAll(issue), "") << sound;
+    }
+    for (const char* broken :
+         {"", "-", "de-", "-de", "de--CH", "de_CH", "dansksprog", "4de", "d\xc3\xa5"}) {
+        issue.language = broken;
+        EXPECT_EQ(textOfAll(issue),
+                  "/language: it is not a language tag. Use a BCP 47 tag, as en, da or de-CH.")
+            << broken;
+    }
 }
 
 TEST(Invariants, OfMoves) {
@@ -358,6 +390,11 @@ TEST(Invariants, OfAttachments) {
                   r.drawdown = Ref<Drawdown>{"d"};
               }),
               "/edition: it belongs to one thing. Keep one of edition, impression, drawdown.");
+    EXPECT_EQ(complaints<Attachment>([](Attachment& r) { r.width_px = 40; }),
+              "/width_px: width and height belong together. Give both or neither.");
+    EXPECT_EQ(complaints<Attachment>([](Attachment& r) { r.orientation = 9; }),
+              "/orientation: Exif numbers the ways to turn a picture from 1 to 8. Leave it out for "
+              "a picture that stands upright.");
 }
 
 TEST(Invariants, AreAllToldAtOnce) {

@@ -11,14 +11,14 @@ namespace rackbook {
 // Nothing outside the margins, and no two texts on top of one another.
 inline void expectTidy(const PageModel& model, const Margins& margins) {
     const EvenMeasurer measurer;
-    struct Box {
+    struct Extent {
         double left, top, right, bottom;
     };
     constexpr double slack_mm = 1e-3;
     for (const Page& page : model.pages) {
-        std::vector<Box> boxes;
+        std::vector<Extent> boxes;
         for (const TextRun& text : page.texts) {
-            const Box box = {text.x_mm,
+            const Extent box = {text.x_mm,
                              text.baselineY_mm - measurer.ascent_mm(text.role, text.size_pt) * 0.95,
                              text.x_mm + measurer.width_mm(text.role, text.size_pt, text.text),
                              text.baselineY_mm + measurer.descent_mm(text.role, text.size_pt)};
@@ -27,7 +27,7 @@ inline void expectTidy(const PageModel& model, const Margins& margins) {
             EXPECT_GE(box.top, margins.top_mm - slack_mm) << text.text;
             EXPECT_LE(box.bottom, model.paper.height_mm - margins.bottom_mm + slack_mm)
                 << text.text;
-            for (const Box& other : boxes)
+            for (const Extent& other : boxes)
                 EXPECT_FALSE(box.left < other.right - slack_mm &&
                              other.left < box.right - slack_mm &&
                              box.top < other.bottom - slack_mm && other.top < box.bottom - slack_mm)

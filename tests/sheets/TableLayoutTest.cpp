@@ -13,7 +13,8 @@ const TypeScale scale = TypeScale::of(10);
 constexpr double body_mm = 200;
 
 TableStrips laid(const SheetTable& table, double width_mm = 160) {
-    return layOutTable(table, measurer, scale, width_mm, body_mm, 3, "sheet \"A\"");
+    StructureBuilder structure;
+    return layOutTable(table, measurer, scale, structure, width_mm, body_mm, 3, "sheet \"A\"");
 }
 
 SheetTable twoColumns(Alignment second) {

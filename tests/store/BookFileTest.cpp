@@ -124,9 +124,9 @@ TEST_F(BookFileTest, RefusesADatabaseOfAnotherProgram) {
 
 TEST_F(BookFileTest, RefusesABookOfANewerVersion) {
     book();
-    tamper("PRAGMA journal_mode = DELETE; PRAGMA user_version = 4");
+    tamper("PRAGMA journal_mode = DELETE; PRAGMA user_version = 5");
     expectRefused(
-        "it was written by a newer Rackbook (version 4 of the tables; this program knows 3). Use "
+        "it was written by a newer Rackbook (version 5 of the tables; this program knows 4). Use "
         "the newer program; nothing was changed.");
 }
 

@@ -104,7 +104,8 @@ TEST_P(EarlierBook, IsReadAsItIsAndStaysSo) {
         EXPECT_EQ(allOf<Lot>(opened).size(), 2u);
         EXPECT_EQ(allOf<Weighing>(opened).size(), 2u);
         EXPECT_EQ(allOf<Balance>(opened).size(), GetParam() < 2 ? 0u : 1u);
-        EXPECT_EQ(allOf<Weather>(opened).size(), 0u);
+        EXPECT_EQ(allOf<Weather>(opened).size(), GetParam() < 3 ? 0u : 1u);
+        EXPECT_EQ(allOf<Issue>(opened).size(), GetParam() < 3 ? 0u : 1u);
     }
     EXPECT_EQ(test::bytesOf(path()), before);
 }
@@ -129,27 +130,50 @@ TEST_P(EarlierBook, IsBroughtUpByTheFirstWriter) {
     metering.from = EdtfDate::parse("2026-03-18T12:00");
     metering.to = EdtfDate::parse("2026-03-18T13:00");
     metering.exposure_lxh = 800;
-    takeSound(opened, {balance, wall, metering});
+    Issue issue;
+    issue.id = "handed-out";
+    issue.sheetKind = "edition";
+    issue.issuedOn = EdtfDate::parse("2026-03-19");
+    issue.asOf = EdtfDate::parse("2026-03-18");
+    issue.language = "da";
+    issue.place = Ref<Place>{"wall"};
+    issue.namesHolders = true;
+    takeSound(opened, {balance, wall, metering, issue});
     EXPECT_EQ(verified(opened), "");
     EXPECT_EQ(allOf<Weighing>(opened).size(), 2u);
     EXPECT_EQ(findIn<Balance>(opened, "kitchen")->readability_g, 0.1);
     EXPECT_TRUE(sameFacts(*findIn<Place>(opened, "wall"), wall));
     EXPECT_TRUE(sameFacts(*findIn<Metering>(opened, "noon"), metering));
+    EXPECT_TRUE(sameFacts(*findIn<Issue>(opened, "handed-out"), issue));
 }
+
+// A book as that version left it, opened to read.
+class BookOfVersion {
+public:
+    explicit BookOfVersion(int version) {
+        const std::string rows =
+            test::sourcePath("tests/store/books/version-" + std::to_string(version) + ".sql");
+        BookOptions options;
+        options.path = m_folder.file("earlier");
+        options.schemaFolder = test::schemaFolder();
+        {
+            Database made(options.path, OpenMode::create, 0);
+            migrate(made, test::schemaFolder(), version);
+            made.execute(test::bytesOf(rows));
+        }
+        m_book.emplace(BookFile::openToRead(options));
+    }
+    const BookFile& opened() const { return *m_book; }
+
+private:
+    test::TempFolder m_folder;
+    std::optional<BookFile> m_book;
+};
 
 // What an earlier version said of a place stands, with nothing said of the glass.
 TEST(EarlierBookOfVersion2, KeepsTheLightOfItsPlaces) {
-    test::TempFolder folder;
-    const std::string path = folder.file("earlier");
-    {
-        Database made(path, OpenMode::create, 0);
-        migrate(made, test::schemaFolder(), 2);
-        made.execute(test::bytesOf(test::sourcePath("tests/store/books/version-2.sql")));
-    }
-    BookOptions options;
-    options.path = path;
-    options.schemaFolder = test::schemaFolder();
-    const BookFile opened = BookFile::openToRead(options);
+    const BookOfVersion earlier(2);
+    const BookFile& opened = earlier.opened();
     const std::optional<Place> rack = findIn<Place>(opened, "rack");
     ASSERT_TRUE(rack && rack->light.size() == 2);
     EXPECT_EQ(rack->light[1].glassTransmittance, 0.8);
@@ -159,6 +183,30 @@ TEST(EarlierBookOfVersion2, KeepsTheLightOfItsPlaces) {
     EXPECT_EQ(bookRecordOf(opened).houseRules.front().value, 10);
     EXPECT_TRUE(bookRecordOf(opened).monthlySkies.empty());
     EXPECT_EQ(allOf<StockTake>(opened).front().mass_g, 238.5);
+}
+
+// What was handed out then stands as it was, and says no more than it said.
+TEST(EarlierBookOfVersion3, KeepsWhatWasHandedOut) {
+    const BookOfVersion earlier(3);
+    const BookFile& opened = earlier.opened();
+    const std::optional<Issue> issue = findIn<Issue>(opened, "TIDE/issue-1");
+    ASSERT_TRUE(issue);
+    Issue wanted;
+    wanted.id = "TIDE/issue-1";
+    wanted.sheetKind = "edition";
+    wanted.issuedOn = EdtfDate::parse("2026-02-04");
+    wanted.recipient = Ref<Party>{"harbour"};
+    wanted.edition = Ref<Edition>{"TIDE"};
+    wanted.impressions = {{"TIDE/1"}};
+    wanted.fileSha256.emplace();
+    for (int i = 0; i < 32; ++i)
+        *wanted.fileSha256 += "ab";
+    EXPECT_TRUE(sameFacts(*issue, wanted));
+    EXPECT_EQ(findIn<Move>(opened, "TIDE/move-1")->document->id, "TIDE/issue-1");
+    EXPECT_EQ(findIn<Place>(opened, "rack")->light[1].glass, Glass::laminated);
+    EXPECT_EQ(bookRecordOf(opened).monthlySkies.front().overcastShare, 0.25);
+    EXPECT_EQ(findIn<Attachment>(opened, "TIDE/scan-1")->caption, "A scan");
+    EXPECT_FALSE(findIn<Attachment>(opened, "TIDE/scan-1")->width_px);
 }
 
 TEST_P(EarlierBook, StaysAsItIsWhereSomethingIsOnlyTried) {

@@ -64,6 +64,10 @@ private:
             value = "DKK";
         else if (m_name == "rule")
             value = houseRuleDefaults()[static_cast<std::size_t>(m_position)].rule;
+        else if (m_name == "language")
+            value = "de-CH-1996";
+        else if (m_name == "fileName")
+            value = "edition " + number + " grå.pdf";
         else if (m_name == "pigments")
             value = "PB15:" + number;
         else if (hash)
@@ -77,6 +81,8 @@ private:
         // States are numbered in their order, months from 1 to 12.
         const bool counts = m_name == "ordinal" || m_name == "month";
         value = counts && m_position >= 0 ? m_position + 1 : m_count;
+        if (m_name == "orientation")
+            value = 8;
     }
 
     void fill(double& value) {
@@ -186,6 +192,11 @@ struct Variants {
         timed.from = EdtfDate::parse("2026-03-18T09:30");
         timed.to = EdtfDate::parse("2026-03-18T17:00");
         return {timed};
+    }
+    std::vector<Issue> operator()(const Issue& full) const {
+        Issue before = full;
+        before.asOf = EdtfDate::ofDay(19000 * minutesPerDay);
+        return {before};
     }
     std::vector<Attachment> operator()(const Attachment& full) const {
         Attachment ofEdition = full;

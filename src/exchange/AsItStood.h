@@ -1,0 +1,19 @@
+// Records as they stood on a day: what ended, was signed or was cut later had not yet.
+#pragma once
+
+#include "base/CivilTime.h"
+#include "records/RecordSet.h"
+
+namespace rackbook {
+
+// Takes out of a record what dates in it say came after asOf. Records of one moment stay as they
+// are. What has no date, such as whether an edition is closed, is as it is today.
+template <class R>
+void standAt(R&, CivilMinute) {}
+
+void standAt(Lot& lot, CivilMinute asOf);
+void standAt(Mix& mix, CivilMinute asOf);
+void standAt(Block& block, CivilMinute asOf);
+void standAt(Impression& impression, CivilMinute asOf);
+
+}  // namespace rackbook

@@ -1,0 +1,57 @@
+// The records behind a sheet, as the text that is carried inside its file.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/CivilTime.h"
+#include "exchange/WithoutPrivate.h"
+#include "records/RecordSet.h"
+
+namespace rackbook {
+
+// What a sheet is about: ids of records. Without any, the whole book.
+struct SheetAbout {
+    std::optional<std::string> edition;
+    std::vector<std::string> impressions;
+    std::optional<std::string> layer;
+    std::optional<std::string> mix;
+    std::optional<std::string> transfer;
+    std::optional<std::string> place;
+};
+
+// Which records a kind of sheet speaks of, beyond its subject and what that is made of.
+struct SheetDepth {
+    bool light = false;  // moves, looks, and what is known of the light at places
+    bool stock = false;  // all lots and what was weighed and counted of them
+    PrivacyChoice privacy;
+};
+
+// What the text says about itself.
+struct SheetHeading {
+    std::string sheet;  // its kind: edition, certificate …
+    std::string asOf;   // "2026-03-20"
+    SheetAbout about;
+};
+
+// Gathers from one book for many sheets of a kind. The records must outlive it.
+class SheetRecords {
+public:
+    // What happened after asOf is left out.
+    SheetRecords(const RecordSet& records, const SheetDepth& depth, CivilMinute asOf);
+    ~SheetRecords();
+    SheetRecords(const SheetRecords&) = delete;
+    SheetRecords& operator=(const SheetRecords&) = delete;
+
+    // JSON, UTF-8, described in schema/README.md: the heading, whether holders are named, and the
+    // records, one a line in the order of their kinds. The same records give the same bytes.
+    std::string textFor(const SheetHeading& heading) const;
+
+private:
+    struct Inner;
+    std::unique_ptr<Inner> m_inner;
+};
+
+}  // namespace rackbook
