@@ -158,7 +158,7 @@ TEST_P(OutsideReaders, FilesInsideComeOutByteForByte) {
             continue;
         output("pdfdetach -enc UTF-8 -saveall -o " + folder.path() + " " + file);
         for (const AssociatedFile& inside : sheet.model.files)
-            EXPECT_EQ(test::fileText(folder.file(inside.name)), inside.bytes) << inside.name;
+            EXPECT_EQ(test::bytesOf(folder.file(inside.name)), inside.bytes) << inside.name;
     }
 }
 
