@@ -1,12 +1,15 @@
 #include "CheckedSheets.h"
 
 #include "OutsideReader.h"
+#include "RichSheet.h"
 #include "SampleSheet.h"
 #include "base/Edtf.h"
 #include "base/Files.h"
 #include "commands/SheetKinds.h"
 #include "exchange/RecordFiles.h"
+#include "exchange/SheetRecords.h"
 #include "pdf/PdfWriter.h"
+#include "sheets/JoinedModels.h"
 #include "sheets/SheetTools.h"
 
 namespace rackbook {
@@ -31,16 +34,87 @@ void add(std::vector<CheckedSheet>& sheets, const std::string& name, PageModel m
     sheets.push_back({name, std::move(model), std::move(bytes), std::move(firstPart)});
 }
 
+template <class R>
+std::optional<R> firstOf(const RecordSet& records) {
+    const std::vector<R>& all = records.of<R>();
+    return all.empty() ? std::nullopt : std::optional<R>(all.front());
+}
+
+SheetSubject aboutEdition(const RecordSet& records, const std::string& code) {
+    SheetSubject subject;
+    subject.words = code;
+    if (const Edition* found = records.find<Edition>(code))
+        subject.edition = *found;
+    return subject;
+}
+
+// What a kind is tried on: each of the three editions, or the first record that it can be about.
+std::vector<SheetSubject> subjectsFor(SubjectKind kind, const RecordSet& records) {
+    SheetSubject subject;
+    subject.words = "first";
+    switch (kind) {
+        case SubjectKind::book:
+            subject.words.clear();
+            return {subject};
+        case SubjectKind::anyEdition:
+            return {SheetSubject(), aboutEdition(records, "EEL")};
+        case SubjectKind::edition:
+            return {aboutEdition(records, "EEL"), aboutEdition(records, "BRK"),
+                    aboutEdition(records, "FER")};
+        case SubjectKind::impressions:
+            subject = aboutEdition(records, "EEL");
+            for (const Impression& impression : records.of<Impression>())
+                if (impression.edition.id == "EEL")
+                    subject.impressions.push_back(impression);
+            return {subject};
+        case SubjectKind::layer:
+            subject.layer = firstOf<Layer>(records);
+            return {subject};
+        case SubjectKind::ink:
+            subject.mix = firstOf<Mix>(records);
+            return {subject};
+        case SubjectKind::transfer:
+            subject.transfer = firstOf<Transfer>(records);
+            return {subject};
+        case SubjectKind::place:
+            subject.place = firstOf<Place>(records);
+            return {subject};
+    }
+    return {};
+}
+
+AssociatedFile recordBehind(const SheetRecords& behind, const SheetKind& kind,
+                            const SheetAbout& about) {
+    const std::string name = about.impressions.size() == 1 ? about.impressions.front() + "-" : "";
+    return {name + kind.name + ".json", "application/json", "The records behind the sheet",
+            behind.textFor({kind.name, "2026-03-20", about})};
+}
+
 void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const RecordSet& records,
-             const std::string& code) {
+             const SheetSubject& subject) {
     const SheetTemplate shipped = test::shippedTemplate(kind.name, kind.rules());
     const PdfFonts fonts(shipped.fonts());
-    std::optional<Edition> edition;
-    if (const Edition* found = records.find<Edition>(code))
-        edition = *found;
     const CivilMinute asOf = EdtfDate::parse("2026-03-20").latest();
-    add(sheets, kind.fileName(code, asOf),
-        kind.make({records, edition, asOf, false, shipped, fonts, test::fixedClock}), fonts);
+    const SheetRecords behind(records, kind.depth, asOf);
+    const Arguments noOptions;
+    const SheetRequest request = {
+        records,
+        subject,
+        asOf,
+        false,
+        shipped,
+        fonts,
+        test::fixedClock,
+        noOptions,
+        [](const Attachment&) { return std::optional<PictureFile>(); },
+        [&](const SheetAbout& about) { return recordBehind(behind, kind, about); },
+        [] {}};
+    std::vector<PageModel> documents = kind.make(request);
+    for (PageModel& document : documents)
+        if (document.files.empty())
+            document.files.push_back(recordBehind(behind, kind, aboutSubject(subject)));
+    add(sheets, (subject.words.empty() ? "" : subject.words + "-") + kind.name,
+        joinedModels(std::move(documents)), fonts);
 }
 
 // Accents one over another, three scripts, ligatures that stay letters, odd spaces and signs.
@@ -55,16 +129,13 @@ PageModel hardWords(const PdfFonts& fonts) {
 std::vector<CheckedSheet> madeSheets() {
     const RecordSet records = demoRecords();
     std::vector<CheckedSheet> sheets;
-    for (const SheetKind& kind : sheetKinds()) {
-        if (!kind.needsEdition)
-            addKind(sheets, kind, records, "");
-        for (const char* code : {"EEL", "BRK", "FER"})
-            if (kind.needsEdition)
-                addKind(sheets, kind, records, code);
-    }
+    for (const SheetKind& kind : sheetKinds())
+        for (const SheetSubject& subject : subjectsFor(kind.subject, records))
+            addKind(sheets, kind, records, subject);
     const PdfFonts fonts;
     add(sheets, "sample", sampleSheet(fonts), fonts);
     add(sheets, "hard-words", hardWords(fonts), fonts);
+    add(sheets, "rich", richSheet(), fonts);
     return sheets;
 }
 

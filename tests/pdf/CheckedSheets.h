@@ -19,7 +19,8 @@ struct CheckedSheet {
 };
 
 // Every kind of sheet of the demonstration book (those about one edition for each of EEL, BRK and
-// FER), the sample sheet and one of hard words; made once for all tests.
+// FER), the sample sheet, one of hard words, and the rich sheet with tags, pictures and files
+// inside; made once for all tests.
 const std::vector<CheckedSheet>& checkedSheets();
 
 // Where the files are, written once: "…/EEL-edition.pdf".

@@ -67,7 +67,9 @@ TEST(TwinsOfFiles, BrokenBytesAreFound) {
     const std::vector<std::tuple<const char*, const char*, std::string>> twins = {
         {"identifier", "6.1.3", replaced(goodFile(), "/ID", "/Id")},
         {"bytes after the end", "6.1.3", goodFile() + "% more\n"},
-        {"encrypted", "6.1.3", rewritten("--encrypt '' '' 256 --")},
+        // What encrypts also compresses the metadata.
+        {"encrypted", "6.1.3; house",
+         rewritten("--newline-before-endstream --encrypt '' '' 256 --")},
         {"version", "6.1.2", "%PDF-2.0" + goodFile().substr(8)},
         {"no binary comment", "6.1.2", goodFile().substr(0, 10) + "abcd" + goodFile().substr(14)},
         {"table", "6.1.4", replaced(goodFile(), "xref\n0 ", "xref\n 0")},
@@ -135,14 +137,8 @@ TEST(TwinsOfFiles, BrokenMetadataAreFound) {
          {"date", "6.1.5", [](Twin& t) { t.info()["/ModDate"] = "u:D:20260304083001+00'00'"; }},
          {"no author", "6.1.5", [](Twin& t) { t.info().erase("/Author"); }},
          {"no metadata", "6.6.2.1", [](Twin& t) { t.catalog().erase("/Metadata"); }},
-         {"metadata not named", "32000-1, 14.3.2",
-          [](Twin& t) {
+         {"metadata not named", "32000-1, 14.3.2", [](Twin& t) {
               t.setMetadata(t.metadata(), {{"/Type", "/Metadata"}});
-          }},
-         {"compressed metadata", "house", [&](Twin& t) {
-              t.setMetadata(
-                  QByteArray::fromStdString(t.metadata()).toHex().toStdString() + ">",
-                  {{"/Type", "/Metadata"}, {"/Subtype", "/XML"}, {"/Filter", "/ASCIIHexDecode"}});
           }}});
 }
 

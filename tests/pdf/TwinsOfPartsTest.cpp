@@ -49,10 +49,15 @@ TEST(TwinsOfParts, BrokenAnnotationsAreFound) {
                      {"not printed", "6.3.2", annotated([](json& note) { note["/F"] = 0; })},
                      {"hidden", "6.3.2", annotated([](json& note) { note["/F"] = 6; })},
                      {"kind", "6.3.1", annotated([](json& note) { note["/Subtype"] = "/Movie"; })},
-                     {"field with an action", "6.4.1", annotated([](json& note) {
-                          note["/Subtype"] = "/Widget";
-                          note["/A"] = {{"/S", "/URI"}, {"/URI", "u:urn:a"}};
-                      })}});
+                     {"field with an action", "6.4.1", [](Twin& t) {
+                          annotate(t, [](json& note) {
+                              note["/Subtype"] = "/Widget";
+                              note["/FT"] = "/Tx";
+                              note["/T"] = "u:field";
+                              note["/A"] = {{"/S", "/URI"}, {"/URI", "u:urn:a"}};
+                          });
+                          t.catalog()["/AcroForm"] = {{"/Fields", t.page()["/Annots"]}};
+                      }}});
 }
 
 TEST(TwinsOfParts, BrokenActionsAreFound) {
