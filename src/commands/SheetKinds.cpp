@@ -25,29 +25,34 @@ std::vector<PageModel> makeReadiness(const SheetRequest& request) {
                            request.measurer, request.created)};
 }
 
-constexpr SheetDepth whatItIs{};
-constexpr SheetDepth withLight{true, false, {}};
+SheetKind editionSheetKind() {
+    SheetKind kind;
+    kind.name = "edition";
+    kind.what = "documents one edition, from its records";
+    kind.subject = SubjectKind::edition;
+    kind.rules = editionSheetRules;
+    kind.make = makeEdition;
+    return kind;
+}
+
+SheetKind readinessSheetKind() {
+    SheetKind kind;
+    kind.name = "readiness";
+    kind.what = "says which impressions may be put away, what to do first, and why";
+    kind.subject = SubjectKind::anyEdition;
+    kind.depth.light = true;
+    kind.rules = readinessSheetRules;
+    kind.make = makeReadiness;
+    kind.isDated = true;
+    return kind;
+}
 
 }  // namespace
 
 const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
-        {"edition",
-         "documents one edition, from its records",
-         SubjectKind::edition,
-         whatItIs,
-         editionSheetRules,
-         makeEdition,
-         {},
-         false},
-        {"readiness",
-         "says which impressions may be put away, what to do first, and why",
-         SubjectKind::anyEdition,
-         withLight,
-         readinessSheetRules,
-         makeReadiness,
-         {},
-         true},
+        editionSheetKind(),
+        readinessSheetKind(),
     };
     return kinds;
 }

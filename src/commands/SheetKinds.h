@@ -34,17 +34,17 @@ struct SheetRequest {
 };
 
 struct SheetKind {
-    const char* name;  // of the template too
-    const char* what;
-    SubjectKind subject;
+    const char* name = "";  // of the template too
+    const char* what = "";
+    SubjectKind subject = SubjectKind::book;
     SheetDepth depth;  // of the records behind it
-    TemplateRules (*rules)();
+    TemplateRules (*rules)() = nullptr;
     // One model a document. Those without a record of their own get that of the whole subject.
-    std::vector<PageModel> (*make)(const SheetRequest& request);
+    std::vector<PageModel> (*make)(const SheetRequest& request) = nullptr;
     // Options of the verb that only some kinds take, by name.
     std::vector<std::string> options;
     // Its file's name without ".pdf" says the day.
-    bool isDated;
+    bool isDated = false;
 };
 
 const std::vector<SheetKind>& sheetKinds();
