@@ -8,12 +8,15 @@
 #include "commands/Begin.h"
 #include "commands/Blend.h"
 #include "commands/Characterise.h"
+#include "commands/CheckSheet.h"
 #include "commands/Colour.h"
 #include "commands/Cost.h"
 #include "commands/Drawers.h"
 #include "commands/Edition.h"
 #include "commands/Enter.h"
 #include "commands/Forecast.h"
+#include "commands/GiveOut.h"
+#include "commands/GivenOut.h"
 #include "commands/HandOver.h"
 #include "commands/Hang.h"
 #include "commands/HowMuch.h"
@@ -104,6 +107,9 @@ const std::vector<Command>& commandTable() {
         listCommand(),
         // Sheets
         sheetCommand(),
+        giveOutCommand(),
+        givenOutCommand(),
+        checkSheetCommand(),
         // The program
         manualPageCommand(),
         completionCommand(),

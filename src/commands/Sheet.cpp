@@ -1,6 +1,7 @@
 #include "commands/Sheet.h"
 
 #include <algorithm>
+#include <map>
 
 #include "base/Clock.h"
 #include "base/Files.h"
@@ -12,6 +13,7 @@
 #include "commands/TemplateAccess.h"
 #include "pdf/PdfWriter.h"
 #include "sheets/JoinedModels.h"
+#include "store/AttachmentBytes.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -86,6 +88,7 @@ public:
           m_asOf(asOfDay(context, bookRecordOf(book))),
           m_template(sheetTemplateFor(context, kind)),
           m_fonts(m_template.fonts()),
+          m_book(book),
           m_records(everythingIn(book)),
           m_behind(m_records, depth(), m_asOf) {}
 
@@ -104,7 +107,7 @@ public:
             m_fonts,
             utcText(nowEpoch_s()),
             m_context.arguments,
-            [](const Attachment&) { return std::optional<PictureFile>(); },
+            [this](const Attachment& attachment) { return pictureOf(attachment); },
             [this](const SheetAbout& about) { return recordBehind(about); },
             [&progress] { progress.advance(); }};
         std::vector<PageModel> documents = m_kind.make(request);
@@ -122,13 +125,35 @@ private:
         return depth;
     }
 
+    // One photograph on a thousand sheets is read once.
+    std::optional<PictureFile> pictureOf(const Attachment& attachment) {
+        const auto known = m_pictures.find(attachment.sha256);
+        return known != m_pictures.end()
+                   ? known->second
+                   : m_pictures.emplace(attachment.sha256, readPicture(attachment)).first->second;
+    }
+
+    std::optional<PictureFile> readPicture(const Attachment& attachment) const {
+        std::optional<std::string> bytes = attachmentBytes(m_book, attachment.sha256);
+        if (!bytes || !attachment.width_px || !attachment.height_px)
+            return std::nullopt;
+        PictureFile picture;
+        picture.mediaType = attachment.mediaType;
+        picture.bytes = std::make_shared<const std::string>(std::move(*bytes));
+        picture.width_px = *attachment.width_px;
+        picture.height_px = *attachment.height_px;
+        picture.orientation = attachment.orientation.value_or(1);
+        return picture;
+    }
+
     AssociatedFile recordBehind(const SheetAbout& about) const {
         AssociatedFile file;
         file.name = (about.impressions.size() == 1 ? fit(about.impressions.front()) + "-" : "") +
                     std::string(m_kind.name) + ".json";
         file.mediaType = "application/json";
         file.description = "The records that this sheet was made from";
-        file.bytes = m_behind.textFor({m_kind.name, formatDay(m_asOf), about});
+        file.bytes =
+            m_behind.textFor({m_kind.name, formatDay(m_asOf), m_template.language(), about});
         return file;
     }
 
@@ -138,8 +163,10 @@ private:
     CivilMinute m_asOf;
     SheetTemplate m_template;
     PdfFonts m_fonts;
+    const BookFile& m_book;
     RecordSet m_records;
     SheetRecords m_behind;
+    std::map<std::string, std::optional<PictureFile>> m_pictures;  // by hash
 };
 
 void writeOneFile(CommandContext& context, SheetMaking& making) {

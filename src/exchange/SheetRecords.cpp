@@ -338,6 +338,7 @@ std::string SheetRecords::textFor(const SheetHeading& heading) const {
     head.set("rackbookSheet", 1)
         .set("sheet", heading.sheet)
         .set("asOf", heading.asOf)
+        .set("language", heading.language)
         .set("about", aboutTree(heading.about))
         .set("namesHolders", m_inner->depth.privacy.namesHolders);
     std::string text = jsonText(head);

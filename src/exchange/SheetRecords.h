@@ -31,8 +31,9 @@ struct SheetDepth {
 
 // What the text says about itself.
 struct SheetHeading {
-    std::string sheet;  // its kind: edition, certificate …
-    std::string asOf;   // "2026-03-20"
+    std::string sheet;     // its kind: edition, certificate …
+    std::string asOf;      // "2026-03-20"
+    std::string language;  // BCP 47
     SheetAbout about;
 };
 

@@ -1,0 +1,78 @@
+#include "commands/SheetFile.h"
+
+#include "base/Edtf.h"
+#include "base/Error.h"
+#include "base/Files.h"
+#include "base/Ranges.h"
+#include "base/Sha256.h"
+#include "base/Text.h"
+#include "pdf/CarriedFiles.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr std::size_t mostBytes = std::size_t{1} << 30;
+
+CivilMinute endOf(const std::string& day) {
+    return EdtfDate::parse(day, "the record of a sheet").latest();
+}
+
+const SheetKind& kindFor(const std::string& name) {
+    for (const SheetKind& kind : sheetKinds())
+        if (name == kind.name)
+            return kind;
+    throw InputError("the record of a sheet",
+                     "this version knows no sheet \"" + excerpt(name) + "\"",
+                     "Check it with the version of rackbook that made it.");
+}
+
+}  // namespace
+
+SheetFile readSheetFile(const std::string& path) {
+    SheetFile file;
+    file.path = path;
+    for (AssociatedFile& carried : readCarriedFiles(path).files) {
+        SheetFacts facts = sheetFactsFrom(carried.bytes, path + ", " + carried.name);
+        file.sheets.push_back({std::move(carried.bytes), std::move(facts)});
+    }
+    file.sha256 = sha256(readFile(path, mostBytes));
+    return file;
+}
+
+std::string BookSheets::textFor(const SheetHeading& heading, bool namesHolders) {
+    const SheetKind& kind = kindFor(heading.sheet);
+    const std::string wanted = heading.sheet + " " + heading.asOf + (namesHolders ? " named" : "");
+    if (wanted != m_last) {
+        SheetDepth depth = kind.depth;
+        depth.privacy.namesHolders = namesHolders;
+        m_behind = std::make_unique<SheetRecords>(m_records, depth, endOf(heading.asOf));
+        m_last = wanted;
+    }
+    return m_behind->textFor(heading);
+}
+
+std::string aboutWords(const RecordSet& records, const SheetAbout& about) {
+    std::string words;
+    if (about.edition) {
+        const Edition* edition = records.find<Edition>(*about.edition);
+        words = edition ? edition->code : *about.edition;
+    }
+    std::vector<int> numbers;
+    for (const std::string& id : about.impressions)
+        if (const Impression* impression = records.find<Impression>(id))
+            numbers.push_back(impression->workingNumber);
+    if (!numbers.empty())
+        words += ":" + formatRanges(numbers);
+    const auto add = [&](const std::optional<std::string>& id, const char* kind) {
+        if (id)
+            words = std::string(kind) + " " + *id;
+    };
+    add(about.layer, "layer");
+    add(about.mix, "mix");
+    add(about.transfer, "transfer");
+    add(about.place, "place");
+    return words.empty() ? "the whole book" : words;
+}
+
+}  // namespace rackbook

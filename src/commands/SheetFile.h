@@ -1,0 +1,45 @@
+// A sheet's file, as it lies before us, and the records that it carries.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "commands/Command.h"
+#include "commands/SheetKinds.h"
+#include "exchange/SheetFacts.h"
+
+namespace rackbook {
+
+struct CarriedSheet {
+    std::string text;  // as it is inside the file
+    SheetFacts facts;
+};
+
+struct SheetFile {
+    std::string path;
+    std::string sha256;  // of the file's bytes
+    std::vector<CarriedSheet> sheets;
+};
+
+// Throws InputError where it is no PDF that carries the records of a sheet.
+SheetFile readSheetFile(const std::string& path);
+
+// What the book would put inside the same sheet today: the same kind, subject and day. Throws
+// InputError for a kind or a day that this version does not know.
+class BookSheets {
+public:
+    explicit BookSheets(const RecordSet& records) : m_records(records) {}
+    std::string textFor(const SheetHeading& heading, bool namesHolders);
+
+private:
+    const RecordSet& m_records;
+    // Of the kind, day and choice last asked for: many sheets of one file are alike in that.
+    std::string m_last;
+    std::unique_ptr<SheetRecords> m_behind;
+};
+
+// "EEL:1-3,7", "layer EEL/L4" …
+std::string aboutWords(const RecordSet& records, const SheetAbout& about);
+
+}  // namespace rackbook
