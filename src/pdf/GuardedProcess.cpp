@@ -19,15 +19,17 @@ namespace rackbook {
 
 namespace {
 
+// Sanitizers look at memory through pipes of their own.
 #if defined(__SANITIZE_ADDRESS__)
-constexpr bool memoryCanBeLimited = false;
+constexpr bool isSanitized = true;
 #else
-constexpr bool memoryCanBeLimited = true;
+constexpr bool isSanitized = false;
 #endif
 
 constexpr std::size_t bytesPerMB = 1 << 20;
 constexpr int pipeInChild = 3;
-constexpr int descriptorsOfChild = pipeInChild + 2;  // the fifth for the file that is read
+// One more for the file that is read.
+constexpr int descriptorsOfChild = pipeInChild + 2 + (isSanitized ? 8 : 0);
 
 enum ChildExit { wroteAll = 0, threw = 1, lackedMemory = 2, wroteTooMuch = 3 };
 
@@ -56,7 +58,7 @@ void shutIn(int pipe, const ProcessLimits& limits) {
     limit(RLIMIT_CORE, 0);
     limit(RLIMIT_FSIZE, 0);
     limit(RLIMIT_CPU, limits.time_s);
-    if (memoryCanBeLimited)
+    if (!isSanitized)
         limit(RLIMIT_AS, memory);
     for (const int fault : {SIGXCPU, SIGPIPE, SIGTERM, SIGINT})
         signal(fault, SIG_DFL);

@@ -33,8 +33,8 @@ struct ProcessOutcome {
 // program has no threads; a caller that has some must not use it. The copy holds no open file of
 // this process, may open one file at a time, writes none, leaves no core, says nothing, and ends
 // without destructors and exit handlers, so that locks and half-written files stay with their
-// owner. Under the address sanitizer memory is not limited, since its bookkeeping alone takes
-// terabytes of address space.
+// owner. Under the address sanitizer, whose bookkeeping takes terabytes of address space and files
+// of its own, memory is not limited, and some more files may be open.
 //
 // Throws RenderError where no process can be started.
 ProcessOutcome runGuarded(const std::function<std::string()>& work,

@@ -10,10 +10,18 @@ namespace {
 
 constexpr double mostPixels = 1e8;
 
-// A file opened to be read; the library frees what it holds.
+// What the library holds while it reads; it lets go of it also where the constructor that follows
+// throws.
+struct PngReading {
+    png_image image{};
+    ~PngReading() { png_image_free(&image); }
+};
+
+// A file opened to be read.
 class PngFile {
 public:
-    PngFile(const std::string& bytes, const std::string& where) : m_where(where) {
+    PngFile(const std::string& bytes, const std::string& where)
+        : m_image(m_reading.image), m_where(where) {
         m_image.version = PNG_IMAGE_VERSION;
         if (!png_image_begin_read_from_memory(&m_image, bytes.data(), bytes.size()))
             refuse();
@@ -24,7 +32,6 @@ public:
         if (static_cast<double>(m_image.width) * m_image.height > mostPixels)
             throw RenderError(where, "it has more than 100 million pixels", "Save it smaller.");
     }
-    ~PngFile() { png_image_free(&m_image); }
     PngFile(const PngFile&) = delete;
     PngFile& operator=(const PngFile&) = delete;
 
@@ -49,7 +56,8 @@ private:
                           "Give an undamaged copy.");
     }
 
-    png_image m_image{};
+    PngReading m_reading;
+    png_image& m_image;
     const std::string& m_where;
 };
 

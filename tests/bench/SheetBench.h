@@ -13,8 +13,8 @@ struct SheetFigures {
     std::size_t otherBytes = 0;
 };
 
-// The best of three rounds. Every page has 60 lines of text in Noto Sans, 300 boxes filled at once,
-// a picture of 2 MB that all pages share, and tags.
+// The best of three rounds, in seconds of the processor. Every page has 60 lines of text in Noto
+// Sans, 300 boxes filled at once, a picture of 2 MB that all pages share, and tags.
 SheetFigures measuredSheets(std::size_t pages);
 
 }  // namespace rackbook

@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "RichSheet.h"
+#include "pdf/PdfWriter.h"
 #include "sheets/ErrorText.h"
 
 namespace rackbook {
@@ -122,6 +123,18 @@ TEST(ModelCheck, RefusesJpegsCutShortAnywhereBeforeTheirPicture) {
         ASSERT_EQ(message, "picture 1: the JPEG file is damaged. Give an undamaged copy.")
             << length;
     }
+}
+
+// The heading is sound, so that only drawing finds the damage.
+TEST(ModelCheck, LeavesDamagedPngPixelsToTheDrawing) {
+    const PdfFonts fonts;
+    PageModel model = richSheet();
+    std::string bytes = *model.pictures[1].bytes;
+    const std::size_t pixels = bytes.find("IDAT");
+    setBytes(model.pictures[1], bytes.substr(0, pixels + 8));
+    EXPECT_EQ(messageOf<RenderError>([&] { checkModel(model, fonts); }), "");
+    const std::string message = messageOf<RenderError>([&] { writePdf(model, fonts); });
+    EXPECT_EQ(message.rfind("picture 2: the PNG file cannot be read: ", 0), 0u) << message;
 }
 
 TEST(ModelCheck, RefusesFilesInsideWithoutGoodNames) {
