@@ -6,6 +6,7 @@
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
 #include "commands/OptionRows.h"
+#include "commands/Paragraph.h"
 #include "commands/RecordNamed.h"
 #include "commands/Recording.h"
 #include "commands/SheetSelection.h"
@@ -52,11 +53,10 @@ void tellMetadata(Console& console, const PictureFacts& facts, bool kept) {
         words.insert(words.begin(), "a location");
     if (words.empty())
         return;
-    console.out() << (kept ? "Kept with the picture: " : "Taken out of what is kept: ")
-                  << joined(words, " and ")
-                  << (kept ? ". Whoever gets it can read that.\n"
-                           : ". The file itself was not "
-                             "touched.\n");
+    printParagraph(console, (kept ? "Kept with the picture: " : "Taken out of what is kept: ") +
+                                joined(words, " and ") +
+                                (kept ? ". Whoever gets it can read that."
+                                      : ". The file itself was not touched."));
 }
 
 ExitCode run(CommandContext& context) {

@@ -46,7 +46,7 @@ Command attachedCommand() {
     spec.options = {valueOption("out", "FILE", "The file to write.",
                                 "the end of the id, in the current folder")};
     spec.examples = {
-        {"rackbook attached EEL/photo-1 --out eel.jpg", "A photograph of an edition."}};
+        {"rackbook attached EEL/photograph --out eel.jpg", "A photograph of an edition."}};
     return {spec, run};
 }
 

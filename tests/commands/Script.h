@@ -11,7 +11,7 @@
 // (tests/broken/files/pictures).
 //
 // Words are split at spaces; single and double quotes keep them together. Ids that the program
-// makes up are compared with their random end as ******.
+// makes up are compared with their random end as ******, and so is the hash of the last entry.
 #pragma once
 
 #include <string>
