@@ -147,9 +147,8 @@ void Assessment::fillLightRule(ReadinessRow& row) const {
 void Assessment::fillForecast(ReadinessRow& row) const {
     row.hasForecast = m_model && row.verdict == Verdict::moreLight && row.place >= 0 &&
                       row.lightNow == LightState::lit && row.dose.sunnyDays.isKnown();
-    if (row.hasForecast)
-        row.forecast =
-            forecastAt(*m_model, row, row.place, m_asOf, {m_lookChance, m_returnedChance});
+    row.forecastModel = row.hasForecast ? m_model : nullptr;
+    row.forecastFrom = m_asOf;
 }
 
 GateFacts Assessment::factsOf(const ReadinessRow& row) const {

@@ -43,6 +43,11 @@ public:
         return judge(start);
     }
 
+    ReadinessRow assessAt(std::size_t impression, CivilMinute asOf) {
+        m_asOf = asOf;
+        return assess(impression);
+    }
+
 private:
     void collectPulls(std::size_t impression);
     void collectLooks(std::size_t impression);

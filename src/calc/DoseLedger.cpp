@@ -237,19 +237,26 @@ template <class Visit>
 LightDose DoseLedger::passStays(const std::vector<Stay>& stays, const TimeSpan& pulled,
                                 CivilMinute asOf, Visit&& visit) {
     LightDose all;
-    const auto passGap = [&](const TimeSpan& from, const TimeSpan& to) {
-        const CivilMinute first = std::max(from.latest, pulled.latest);
-        const CivilMinute last = std::min(to.earliest, asOf);
-        if (first >= last)
+    const auto passGap = [&](const TimeSpan& left, const TimeSpan& came, bool follows) {
+        const TimeSpan from{std::max(left.earliest, pulled.earliest),
+                            std::max(left.latest, pulled.latest)};
+        const TimeSpan to{std::min(came.earliest, asOf), std::min(came.latest, asOf)};
+        // Days are taken as they follow each other; dates known less well may hide a gap.
+        const bool isCertain = from.latest < to.earliest;
+        const bool mayBe = !follows && (isBadlyKnown(left) || isBadlyKnown(came));
+        if (from.earliest >= to.latest || (!isCertain && !mayBe))
             return;
-        const LightDose dose = at(-1, first, last);
+        const LightDose dose =
+            bracket({}, at(-1, from.latest, to.earliest), at(-1, from.earliest, to.latest));
         all = sumOf(all, dose);
-        visit(StayDose{-1, {first, first}, {last, last}, false, dose});
+        visit(StayDose{-1, from, to, false, dose});
     };
     TimeSpan known = pulled;
+    bool follows = false;
     for (const Stay& stay : stays) {
-        passGap(known, stay.from);
+        passGap(known, stay.from, follows);
         known = stay.to;
+        follows = stay.followed;
         if (std::min(stay.to.latest, asOf) <= pulled.earliest || stay.from.earliest >= asOf)
             continue;
         const TimeSpan from{std::max(stay.from.earliest, pulled.earliest),
@@ -259,7 +266,7 @@ LightDose DoseLedger::passStays(const std::vector<Stay>& stays, const TimeSpan& 
         all = sumOf(all, dose);
         visit(StayDose{stay.place, from, to, stay.interleaved, dose});
     }
-    passGap(known, {asOf, asOf});
+    passGap(known, {asOf, asOf}, false);
     return all;
 }
 

@@ -40,8 +40,8 @@ public:
 
     // Low takes what was certainly there, high what can have been, best the middle of badly known
     // moments. A print that lies interleaved gets nothing. Time of which no move says where it was
-    // lies between nothing and the open air. Where the beginning is open, high is infinite unless
-    // all of it was dark.
+    // lies between nothing and the open air, and is as long as its dates allow for high. Where the
+    // beginning is open, high is infinite unless all of it was dark.
     DoseSince since(const std::vector<Stay>& stays, const TimeSpan& pulled, CivilMinute asOf);
     // The same without the stays.
     LightDose sumSince(const std::vector<Stay>& stays, const TimeSpan& pulled, CivilMinute asOf);

@@ -46,6 +46,8 @@ std::string sinceLookWords(const ReadinessRow& row, const History& history) {
            dayWords(history.looks[static_cast<std::size_t>(row.colourLook)].at) + ",";
 }
 
+}  // namespace
+
 std::string forecastWords(const LightForecast& forecast) {
     const auto day = [](std::int64_t days) { return formatDay(days * minutesPerDay); };
     if (!forecast.early)
@@ -57,8 +59,6 @@ std::string forecastWords(const LightForecast& forecast) {
         words += ", most by " + day(*forecast.late);
     return words;
 }
-
-}  // namespace
 
 std::vector<std::string> doseReasons(const ReadinessRow& row, const History& history,
                                      const HouseRules& rules) {
@@ -84,7 +84,7 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
     if (row.hasForecast && row.place >= 0)
         sentences.push_back("Hanging on at " +
                             history.places[static_cast<std::size_t>(row.place)].name + ", " +
-                            forecastWords(row.forecast) + ".");
+                            forecastWords(forecastOf(row, rules)) + ".");
     return sentences;
 }
 

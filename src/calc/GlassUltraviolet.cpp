@@ -14,7 +14,10 @@ struct GlassFigures {
 };
 
 // From memory of published tables by the method of EN 410, whose ultraviolet goes from 280 to
-// 380 nm, and of skin doctors' measurements up to 400 nm, which come out somewhat higher.
+// 380 nm, and of skin doctors' measurements up to 400 nm, which come out somewhat higher: of UV-A,
+// smooth ordinary glass let through 74.3 %, laminated glass and glass with a film against sun none
+// that was measurable ("The role of glass as a barrier against the transmission of ultraviolet
+// radiation: an experimental study", Photodermatology, Photoimmunology & Photomedicine 25, 2009).
 GlassFigures figuresOf(Glass glass) {
     switch (glass) {
         case Glass::open:

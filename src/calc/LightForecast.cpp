@@ -66,4 +66,11 @@ LightForecast forecastAt(const LightModel& model, const ReadinessRow& row, int p
     return forecast;
 }
 
+LightForecast forecastOf(const ReadinessRow& row, const HouseRules& rules) {
+    if (!row.hasForecast)
+        return {};
+    return forecastAt(*row.forecastModel, row, row.place, row.forecastFrom,
+                      {rules.value("lookChance"), rules.value("returnedChance")});
+}
+
 }  // namespace rackbook

@@ -29,4 +29,8 @@ struct ForecastChances {
 LightForecast forecastAt(const LightModel& model, const ReadinessRow& row, int place,
                          CivilMinute from, const ForecastChances& chances);
 
+// At the place where it is, of a row that has a forecast. It costs many times what the row did, so
+// it is made only for what is shown.
+LightForecast forecastOf(const ReadinessRow& row, const HouseRules& rules);
+
 }  // namespace rackbook

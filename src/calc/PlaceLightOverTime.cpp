@@ -69,6 +69,18 @@ std::vector<std::vector<LightPeriod>> lightPeriodsOf(const std::vector<Place>& p
     return periods;
 }
 
+bool isDarkThroughout(const std::vector<LightPeriod>& periods, CivilMinute from, CivilMinute to) {
+    bool isDark = false;  // up to the first entry nothing is known
+    for (const LightPeriod& period : periods) {
+        if (period.from >= to)
+            break;
+        if (period.from > from && !isDark)
+            return false;
+        isDark = period.light.lightKind == LightKind::dark;
+    }
+    return isDark;
+}
+
 std::vector<std::vector<MeteredSpan>> meteredSpansOf(const std::vector<Place>& places,
                                                      const std::vector<Metering>& meterings) {
     const PlacePositions positions = positionsOf(places);

@@ -17,6 +17,9 @@ struct LightPeriod {
 // the place around it; a drawer or a box without any is dark.
 std::vector<std::vector<LightPeriod>> lightPeriodsOf(const std::vector<Place>& places);
 
+// Whether the place was dark through all of the time, as far as its entries say.
+bool isDarkThroughout(const std::vector<LightPeriod>& periods, CivilMinute from, CivilMinute to);
+
 // What an instrument saw at a place between two moments.
 struct MeteredSpan {
     CivilMinute from = 0;

@@ -46,4 +46,23 @@ std::vector<PullInk> inkOfPulls(const History& history, const HouseRules& rules)
     return inks;
 }
 
+LastRichPull lastRichPullOf(const History& history, const std::vector<PullInk>& inks,
+                            std::size_t impression, CivilMinute asOf) {
+    LastRichPull last;
+    CivilMinute lastStart = beginningOfTime;
+    const std::uint32_t* end = history.pullsOf.end(impression);
+    for (const std::uint32_t* row = history.pullsOf.begin(impression); row != end; ++row) {
+        const TimeSpan& start = history.pulls[*row].start;
+        const Richness richness = inks[*row].richness;
+        if (start.earliest > asOf || richness == Richness::notRich)
+            continue;
+        last.isDoubtful = last.isDoubtful || richness == Richness::maybe || isBadlyKnown(start);
+        if (richness == Richness::rich && (!last.pull || start.earliest >= lastStart)) {
+            last.pull = *row;
+            lastStart = start.earliest;
+        }
+    }
+    return last;
+}
+
 }  // namespace rackbook

@@ -1,7 +1,9 @@
 // What the ink of every pull says about readiness: base and drier.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "calc/Estimate.h"
@@ -32,5 +34,15 @@ LightRule lightRuleOf(const Estimate& drierShare, double drierLeastShare);
 // By position of the pull. The ledger's share of base decides where it can; where it cannot, the
 // layer's remembered share does.
 std::vector<PullInk> inkOfPulls(const History& history, const HouseRules& rules);
+
+struct LastRichPull {
+    std::optional<std::uint32_t> pull;  // the last certainly extender-rich one
+    // One that may be rich came to it too, or the day of a rich one is badly known.
+    bool isDoubtful = false;
+};
+
+// Of the pulls of an impression up to asOf.
+LastRichPull lastRichPullOf(const History& history, const std::vector<PullInk>& inks,
+                            std::size_t impression, CivilMinute asOf);
 
 }  // namespace rackbook

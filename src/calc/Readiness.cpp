@@ -22,6 +22,16 @@ Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinu
     return readiness;
 }
 
+std::vector<ReadinessRow> readinessAt(const History& history, const HouseRules& rules,
+                                      const std::vector<JudgedMoment>& moments) {
+    std::vector<ReadinessRow> rows;
+    rows.reserve(moments.size());
+    Assessment assessment(history, rules, 0, nullptr);
+    for (const JudgedMoment& moment : moments)
+        rows.push_back(assessment.assessAt(moment.impression, moment.asOf));
+    return rows;
+}
+
 CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules) {
     if (row.looks.foundTrue == 0)
         return beginningOfTime;

@@ -93,7 +93,9 @@ struct ReadinessRow {
     double returnedChance = notKnown;          // by dose and notYet_sunnyDays
     const LightWantedGroup* wanted = nullptr;  // the inks alike; lives as long as the model
     bool hasForecast = false;                  // more light is wanted, and it hangs in light
-    LightForecast forecast;                    // at the place where it is
+    // What forecastOf asks, where hasForecast; must be alive then.
+    const LightModel* forecastModel = nullptr;
+    CivilMinute forecastFrom = 0;
 };
 
 struct Readiness {
@@ -105,6 +107,17 @@ struct Readiness {
 // What happened after asOf is left out. Without a model of the light, doses are not asked for.
 Readiness readinessOf(const History& history, const HouseRules& rules, CivilMinute asOf,
                       const LightModel* light = nullptr);
+
+// An impression, by its position, as of a minute.
+struct JudgedMoment {
+    std::size_t impression = 0;
+    CivilMinute asOf = 0;
+};
+
+// A row for each of the moments, in their order, as readinessOf has it; also of what was spoiled or
+// destroyed by then. No doses are asked for.
+std::vector<ReadinessRow> readinessAt(const History& history, const HouseRules& rules,
+                                      const std::vector<JudgedMoment>& moments);
 
 // Why the row says what it says, in whole sentences; at least one.
 std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& history,

@@ -35,20 +35,10 @@ public:
 private:
     const TimeSpan& startOf(std::uint32_t pull) const { return m_history.pulls[pull].start; }
 
-    // Nothing where one that may be rich came after it, or its day is badly known.
+    // Nothing where one that may be rich came to it too, or its day is badly known.
     std::optional<std::uint32_t> lastRichPull(std::size_t impression) const {
-        std::optional<std::uint32_t> last;
-        bool isDoubtful = false;
-        const std::uint32_t* end = m_history.pullsOf.end(impression);
-        for (const std::uint32_t* row = m_history.pullsOf.begin(impression); row != end; ++row) {
-            if (startOf(*row).earliest > m_asOf || m_inks[*row].richness == Richness::notRich)
-                continue;
-            isDoubtful = isDoubtful || m_inks[*row].richness == Richness::maybe ||
-                         isBadlyKnown(startOf(*row));
-            if (!last || startOf(*row).earliest >= startOf(*last).earliest)
-                last = *row;
-        }
-        return isDoubtful ? std::nullopt : last;
+        const LastRichPull last = lastRichPullOf(m_history, m_inks, impression, m_asOf);
+        return last.isDoubtful ? std::nullopt : last.pull;
     }
 
     void sortLooks(std::size_t impression, std::uint32_t pull) {

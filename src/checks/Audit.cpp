@@ -60,6 +60,8 @@ const std::vector<AuditRule>& auditRules() {
          rules::looksContradict},
         {"weather-twice", "the sky of a day is recorded once", rules::weatherTwice},
         {"metering-overlap", "light at a place is measured once at a time", rules::meteringOverlap},
+        {"metering-in-dark", "no light is measured where a place is declared dark",
+         rules::meteringInDark},
         {"dates-out-of-order", "what must come first has the earlier date", rules::datesOutOfOrder},
         {"dates-ahead", "nothing recorded as done lies in the future", rules::datesAhead},
         {"edition-incomplete", "an edition has what its sheets print", rules::editionIncomplete},

@@ -100,27 +100,32 @@ public:
         const std::size_t at = m_positions[impression];
         staysOf(m_history, at, foundTurned.at.latest(), m_stays);
         if (wasLitThroughout(m_stays, m_light, foundTrue.at.latest(), foundTurned.at.earliest()) &&
-            !mayHaveGotBase(at, foundTrue, foundTurned))
-            m_byTrue[foundTrue.at.latest()].push_back({at, &foundTrue, &foundTurned});
+            !mayHaveGotBase(at, foundTrue, foundTurned) && !wasGoneBy(at, foundTrue.at.latest())) {
+            m_doubts.push_back({at, &foundTrue, &foundTurned});
+            m_whenTrue.push_back({at, foundTrue.at.latest()});
+        }
     }
 
     // Fresh ink looks true before it turns: an earlier look counts only where the readiness check
     // would take it for the colour that it has come to.
     void resolve(LookPairs& pairs) const {
-        for (const auto& [asOf, doubts] : m_byTrue) {
-            std::vector<char> hadComeTrue(m_history.impressions.size(), 0);
-            for (const ReadinessRow& row : readinessOf(m_history, m_context.rules(), asOf).rows) {
-                hadComeTrue[static_cast<std::size_t>(row.impression)] =
-                    row.pull >= 0 && row.doubtfulPull < 0 && row.looks.foundTrue > 0;
-            }
-            for (const Doubt& doubt : doubts)
-                if (hadComeTrue[doubt.impression])
-                    pairs[{doubt.foundTurned, doubt.foundTrue}].add(m_context.records(),
-                                                                    recordOf(doubt.impression));
+        const std::vector<ReadinessRow> rows =
+            readinessAt(m_history, m_context.rules(), m_whenTrue);
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            const ReadinessRow& row = rows[i];
+            const Doubt& doubt = m_doubts[i];
+            if (row.pull >= 0 && row.doubtfulPull < 0 && row.looks.foundTrue > 0)
+                pairs[{doubt.foundTurned, doubt.foundTrue}].add(m_context.records(),
+                                                                recordOf(doubt.impression));
         }
     }
 
 private:
+    bool wasGoneBy(std::size_t impression, CivilMinute minute) const {
+        const HistoryImpression& its = m_history.impressions[impression];
+        return its.fate != ImpressionFate::kept && its.fateFrom <= minute;
+    }
+
     // Whether another extender-rich layer may have come to it between the two looks.
     bool mayHaveGotBase(std::size_t impression, const Look& foundTrue,
                         const Look& foundTurned) const {
@@ -144,7 +149,8 @@ private:
     std::vector<PullInk> m_inks;
     std::vector<std::size_t> m_positions;  // in the history, by position in the record set
     std::vector<Stay> m_stays;
-    std::map<CivilMinute, std::vector<Doubt>> m_byTrue;  // by when the earlier look was over
+    std::vector<Doubt> m_doubts;
+    std::vector<JudgedMoment> m_whenTrue;  // of each doubt, when the earlier look was over
 };
 
 const char* const whatToDo = "Look again, and correct the look that is wrong or strike it out.";

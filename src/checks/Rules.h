@@ -69,6 +69,7 @@ Findings looksContradict(const AuditContext& context);
 // SkyAndMeter.cpp
 Findings weatherTwice(const AuditContext& context);
 Findings meteringOverlap(const AuditContext& context);
+Findings meteringInDark(const AuditContext& context);
 
 // Dates.cpp
 Findings datesOutOfOrder(const AuditContext& context);

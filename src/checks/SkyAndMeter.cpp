@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "calc/PlaceLightOverTime.h"
 #include "checks/FindingList.h"
 #include "checks/Rules.h"
 
@@ -78,6 +79,26 @@ Findings meteringOverlap(const AuditContext& context) {
                           "Correct the times, or strike out one of the two.");
             last.add(*metering);
         }
+    }
+    return found.take();
+}
+
+// What was metered counts to the dose, but a dark place brings no days in light.
+Findings meteringInDark(const AuditContext& context) {
+    const std::vector<Place>& places = context.records().of<Place>();
+    const std::vector<std::vector<LightPeriod>> periods = lightPeriodsOf(places);
+    FindingList found;
+    for (const Metering& metering : context.records().of<Metering>()) {
+        const Place* place = context.records().find(metering.place);
+        if (place && sawLight(metering) &&
+            isDarkThroughout(periods[static_cast<std::size_t>(place - places.data())],
+                             metering.from.earliest(), metering.to.latest()))
+            found.add(Severity::warning, metering, "/place",
+                      "place " + place->id +
+                          " is declared dark: what was measured counts to the dose, but the time "
+                          "counts as no days in light",
+                      metering.place.id,
+                      "Correct the light of the place, or the place of the metering.");
     }
     return found.take();
 }

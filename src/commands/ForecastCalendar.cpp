@@ -3,27 +3,15 @@
 #include <algorithm>
 
 #include "base/Ranges.h"
+#include "calc/DoseReasons.h"
 
 namespace rackbook {
 
 namespace {
 
-std::string dayText(std::int64_t day) {
-    return formatDay(day * minutesPerDay);
-}
-
 std::string placeName(const History& history, int place) {
     return place < 0 ? "a place that is not known"
                      : history.places[static_cast<std::size_t>(place)].name;
-}
-
-std::string forecastWords(const LightForecast& days) {
-    std::string words = "By estimate, a look is worth making from " + dayText(*days.early) + " on";
-    if (days.likely)
-        words += "; half of such prints have their colour back by " + dayText(*days.likely);
-    if (days.late)
-        words += ", most by " + dayText(*days.late);
-    return words + ".";
 }
 
 class Reminding {
@@ -34,6 +22,7 @@ public:
     void remind(const ForecastGroup& group) {
         const ReadinessRow& row = m_readiness.rows[group.sample];
         const std::string names = group.edition + " " + formatRanges(group.numbers);
+        const LightForecast here = forecastOf(row, m_rules);
         const std::string where = " It is at " + placeName(m_history, row.place) + ".";
         if (row.verdict == Verdict::bringOut)
             add(group, "bring-out", dayOf(m_readiness.asOf), "Bring out into light: " + names,
@@ -44,20 +33,21 @@ public:
                 "The studio wants " + std::to_string(row.looks.wanted) +
                     " looks that find the colour true; " + std::to_string(row.looks.foundTrue) +
                     " so far." + where);
-        else if (row.verdict == Verdict::moreLight && row.hasForecast && row.forecast.early)
-            add(group, "look", *row.forecast.early,
-                "Look at " + names + ": dry, and the colour true?",
-                forecastWords(row.forecast) + where);
+        else if (row.verdict == Verdict::moreLight && here.early)
+            add(group, "look", *here.early, "Look at " + names + ": dry, and the colour true?",
+                "By estimate, " + forecastWords(here) + "." + where);
     }
 
     std::vector<CalendarEntry> entries;
 
 private:
-    // The same reminder keeps its name when its day moves, so that calendars move it too.
+    // The same reminder keeps its name when its day moves, so that calendars move it too. When a
+    // group parts, the part with its first print keeps the name, and only the others get new ones.
     void add(const ForecastGroup& group, const std::string& what, std::int64_t day,
              const std::string& summary, const std::string& description) {
         CalendarEntry entry;
-        entry.uid = what + ":" + group.edition + ":" + formatRanges(group.numbers) + "@rackbook";
+        entry.uid =
+            what + ":" + group.edition + ":" + std::to_string(group.numbers.front()) + "@rackbook";
         entry.day = day;
         entry.summary = summary;
         entry.description = description;

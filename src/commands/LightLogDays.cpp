@@ -12,8 +12,6 @@ namespace rackbook {
 
 namespace {
 
-// What LightLog.h calls a gap.
-constexpr double stepsSeen = 3;
 // More digits than any logger has.
 constexpr double steps_lxh = 10;
 constexpr double steps_Whm2 = 10'000;
@@ -98,7 +96,7 @@ std::vector<LoggedDay> loggedDaysOf(const BookFile& book, const LightLog& log, c
                                     const ZoneShifts& shifts, std::optional<std::int64_t> since) {
     const std::map<std::int64_t, std::string> before = meteredBefore(book, log, place);
     // A single reading has no step, and any will do.
-    const double largestStep_min = std::max(1.0, stepsSeen * log.usualStep_min);
+    const double largestStep_min = std::max(1.0, gapSteps * log.usualStep_min);
     std::vector<LoggedDay> days;
     for (const MeteredDay& metered :
          meteredDaysOf(momentsOf(log), largestStep_min,

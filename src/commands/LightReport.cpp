@@ -5,11 +5,11 @@
 #include <map>
 
 #include "base/Numbers.h"
-#include "base/Ranges.h"
 #include "base/Text.h"
 #include "calc/DoseCurve.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
+#include "commands/ImpressionNames.h"
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
@@ -58,15 +58,11 @@ private:
     void say(const std::string& words) { printParagraph(m_console, words); }
 
     std::string namesOf(const std::vector<LightHad>& all) const {
-        std::map<std::string, std::vector<int>> numbers;
+        std::vector<std::uint32_t> impressions;
         for (const LightHad& one : all)
-            numbers[labelOf(one).edition].push_back(labelOf(one).workingNumber);
-        std::vector<std::string> names;
-        for (auto& [edition, its] : numbers) {
-            std::sort(its.begin(), its.end());
-            names.push_back(edition + ":" + formatRanges(its));
-        }
-        return joined(names);
+            impressions.push_back(
+                static_cast<std::uint32_t>(m_facts.readiness.rows[one.row].impression));
+        return rackbook::namesOf(impressions, m_facts.labels);
     }
 
     const ImpressionLabel& labelOf(const LightHad& had) const {

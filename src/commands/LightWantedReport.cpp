@@ -1,14 +1,12 @@
 #include "commands/LightWantedReport.h"
 
-#include <algorithm>
 #include <cmath>
-#include <map>
 
 #include "base/Numbers.h"
-#include "base/Ranges.h"
 #include "base/Text.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
+#include "commands/ImpressionNames.h"
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
@@ -39,7 +37,7 @@ const char* answerWords(DecayAnswer answer) {
         case DecayAnswer::told:
             return "";
         case DecayAnswer::tooFewDoses:
-            return "readings at three doses or more are wanted";
+            return "it takes three readings or more before the last, with light in between";
         case DecayAnswer::wantedIsNoise:
             return "readings cannot tell so small a difference";
         case DecayAnswer::alreadyBelow:
@@ -48,19 +46,6 @@ const char* answerWords(DecayAnswer answer) {
             return "no fall is seen";
     }
     return "";
-}
-
-std::string namesOf(const std::vector<std::uint32_t>& impressions,
-                    const std::vector<ImpressionLabel>& labels) {
-    std::map<std::string, std::vector<int>> numbers;
-    for (const std::uint32_t impression : impressions)
-        numbers[labels[impression].edition].push_back(labels[impression].workingNumber);
-    std::vector<std::string> names;
-    for (auto& [edition, its] : numbers) {
-        std::sort(its.begin(), its.end());
-        names.push_back(edition + ":" + formatRanges(its));
-    }
-    return joined(names);
 }
 
 class Report {
@@ -72,9 +57,13 @@ public:
         looks();
         decays();
         say("Light in sunny days of twelve hours hung up out of doors, by estimate: of near "
-            "ultraviolet since the last extender-rich layer. A threshold is taken to be log-normal "
-            "from print to print; while little is known, the house rules weigh in, the less the "
-            "more looks there are. Prints that hung and were looked at together count once.");
+            "ultraviolet since the last extender-rich layer. Half back by: the light after which "
+            "half of such prints have their colour again, and beside it the light for " +
+            percentWords(Estimate::exactly(m_facts.rules.value("returnedChance"))) +
+            " of them. Not all prints want the same: most come back near the middle, a few only "
+            "after several times as much. While little is known, the house rules weigh in, the "
+            "less the more batches there are. A batch is the prints of one pull that hung and "
+            "were looked at together; it counts once.");
         if (m_facts.givesRules)
             printHouseRules(m_console, m_facts.rules, rulesUsed);
         else
@@ -87,16 +76,15 @@ private:
     void groups() {
         const double share = m_facts.rules.value("returnedChance");
         Table table({{"inks"},
-                     {"looks", Align::right},
+                     {"batches", Align::right},
                      {"half back by"},
                      {percentWords(Estimate::exactly(share)) + " back by"},
                      {""}});
         for (const LightWantedGroup& group : m_facts.wanted.groups())
-            table.addRow({groupWords(group.alike, m_facts.lotIds),
-                          std::to_string(group.count),
+            table.addRow({groupWords(group.alike, m_facts.lotIds), std::to_string(group.count),
                           roughly(group.threshold.quantile_sunnyDays(0.5)),
                           roughly(group.threshold.quantile_sunnyDays(share)),
-                          group.isLearnt ? "learnt" : "too few looks: house rules weigh in"});
+                          group.isLearnt ? "learnt" : "too few batches: house rules weigh in"});
         m_console.out() << table.text(m_console.width(), "");
     }
 

@@ -3,7 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/Numbers.h"
+#include "base/Text.h"
 #include "base/TypedNumber.h"
+#include "calc/PlaceLightOverTime.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
 #include "commands/OptionRows.h"
@@ -28,11 +31,6 @@ std::optional<double> amountGiven(const CommandContext& context, const std::stri
     return value;
 }
 
-// Hours by the wall clock; 0 or less where the record will be refused.
-double hoursOf(const Metering& metering) {
-    return static_cast<double>(metering.to.earliest() - metering.from.earliest()) / 60;
-}
-
 // A millionth is far below what is measured; it keeps 0.1 lx over 3 hours from being written as
 // 0.30000000000000004.
 double rounded(double value) {
@@ -44,17 +42,31 @@ void setAmounts(const CommandContext& context, Metering& metering) {
     const std::optional<double> mean_lx = amountGiven(context, "lux", "lux");
     metering.exposure_lxh = amountGiven(context, "lux-hours", "lux hours");
     metering.nearUltraviolet_Whm2 = amountGiven(context, "uv", "watt hours per square metre");
+    if (mean_lx && *mean_lx > highestPossible_lx)
+        throw UsageError("meter: --lux is " + formatShortest(*mean_lx) + "; full sun stays below " +
+                             formatFixed(highestPossible_lx, 0) + " lx",
+                         "Give the mean in lux; what the instrument added up goes with "
+                         "--lux-hours.");
     if (mean_lx && metering.exposure_lxh)
         throw UsageError("--lux and --lux-hours say the same in two ways", "Give one of them.");
     if (const std::optional<std::string> covered = context.arguments.value("covered"))
         metering.covered_h =
             positiveGiven(*covered, "meter: --covered", "Give hours, such as 2.5 or 2,5.");
     if (mean_lx)
-        metering.exposure_lxh =
-            rounded(*mean_lx * metering.covered_h.value_or(std::max(0.0, hoursOf(metering))));
+        metering.exposure_lxh = rounded(*mean_lx * std::max(0.0, seen_h(metering)));
     if (!metering.exposure_lxh && !metering.nearUltraviolet_Whm2)
         throw UsageError("nothing is said of how much light there was",
                          "Give --lux, --lux-hours or --uv.");
+}
+
+void requireNotAhead(const CommandContext& context, const Book& studio, const Metering& metering) {
+    const char* option = metering.from.earliest() > nowAt(studio).latest() ? "from" : "to";
+    if (metering.from.earliest() > nowAt(studio).latest() ||
+        metering.to.earliest() > nowAt(studio).latest())
+        throw UsageError(
+            "meter: --" + std::string(option) + " is \"" + excerpt(context.arguments.text(option)) +
+                "\", which is still to come; it is " + nowAt(studio).text() + " at the studio",
+            "Record what was measured once it is over.");
 }
 
 Metering meteringGiven(const CommandContext& context, const BookFile& book, const Book& studio) {
@@ -62,6 +74,7 @@ Metering meteringGiven(const CommandContext& context, const BookFile& book, cons
     metering.place = {recordNamed<Place>(book, context.arguments.text("place")).id};
     metering.from = *momentGiven(context, studio, "from");
     metering.to = *momentGivenOn(context, metering.from.earliest(), "to");
+    requireNotAhead(context, studio, metering);
     setAmounts(context, metering);
     metering.instrument = context.arguments.value("instrument");
     metering.note = context.arguments.value("note");
@@ -78,12 +91,27 @@ void printOverlaps(CommandContext& context, const BookFile& book, const Metering
                                ". Where one of the two was typed twice, strike it out.");
 }
 
+void warnOfDark(CommandContext& context, const BookFile& book, const Metering& metering) {
+    const std::vector<Place> places = allOf<Place>(book);
+    const std::vector<std::vector<LightPeriod>> periods = lightPeriodsOf(places);
+    for (std::size_t i = 0; i < places.size(); ++i)
+        if (places[i].id == metering.place.id && sawLight(metering) &&
+            isDarkThroughout(periods[i], metering.from.earliest(), metering.to.latest()))
+            context.console.err() << "rackbook: "
+                                  << printable("place " + metering.place.id +
+                                               " is declared dark: what was measured counts to the "
+                                               "dose, but the time counts as no days in light. "
+                                               "Correct the light of the place if it is lit.")
+                                  << "\n";
+}
+
 ExitCode run(CommandContext& context) {
     BookFile book = bookToWrite(context);
     const Book studio = bookRecordOf(book);
     const Metering metering = meteringGiven(context, book, studio);
     const ExitCode code = recordMade(context, book, {{metering}});
     printOverlaps(context, book, metering);
+    warnOfDark(context, book, metering);
     return code;
 }
 

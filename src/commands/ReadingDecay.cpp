@@ -11,17 +11,6 @@ namespace rackbook {
 
 namespace {
 
-const TimeSpan* lastRichPull(const History& history, const std::vector<PullInk>& inks,
-                             std::size_t impression) {
-    const TimeSpan* last = nullptr;
-    const std::uint32_t* end = history.pullsOf.end(impression);
-    for (const std::uint32_t* row = history.pullsOf.begin(impression); row != end; ++row)
-        if (inks[*row].richness == Richness::rich &&
-            (!last || history.pulls[*row].start.earliest >= last->earliest))
-            last = &history.pulls[*row].start;
-    return last;
-}
-
 // What the pairs are measured against: the last reading.
 std::vector<DecayPoint> pointsOf(const std::vector<const Reading*>& readings, DoseLedger& ledger,
                                  const std::vector<Stay>& stays, const TimeSpan& pulled) {
@@ -60,12 +49,15 @@ std::vector<ReadingDecay> readingDecaysOf(const History& history,
     std::vector<Stay> stays;
     for (std::size_t i = 0; i < history.impressions.size(); ++i) {
         const auto found = ofImpression.find(labels[i].id);
-        const TimeSpan* pulled = lastRichPull(history, inks, i);
-        if (found == ofImpression.end() || !pulled)
+        if (found == ofImpression.end())
             continue;
+        const std::optional<std::uint32_t> pull = lastRichPullOf(history, inks, i, asOf).pull;
+        if (!pull)
+            continue;
+        const TimeSpan& pulled = history.pulls[*pull].start;
         std::vector<const Reading*> its;
         std::copy_if(found->second.begin(), found->second.end(), std::back_inserter(its),
-                     [&](const Reading* one) { return one->takenOn->earliest() > pulled->latest; });
+                     [&](const Reading* one) { return one->takenOn->earliest() > pulled.latest; });
         if (its.size() < 2)
             continue;
         std::stable_sort(its.begin(), its.end(), [](const Reading* a, const Reading* b) {
@@ -75,7 +67,7 @@ std::vector<ReadingDecay> readingDecaysOf(const History& history,
         ReadingDecay one;
         one.impression = i;
         one.finalReading = its.back()->id;
-        one.points = pointsOf(its, ledger, stays, *pulled);
+        one.points = pointsOf(its, ledger, stays, pulled);
         DecayQuestion question;
         question.points = one.points;
         question.wanted_dE00 = rules.value("colourTolerance_dE00");

@@ -21,9 +21,9 @@ struct ReadingDecay {
 };
 
 // For every impression with at least two readings of known days after its last certainly
-// extender-rich pull, whose doses have best values. Readings under other conditions than the last
-// are left aside. What is wanted is the house rule colourTolerance_dE00. Under D50 and the 2°
-// observer. Impressions go by their ids in `labels`.
+// extender-rich pull up to asOf, whose doses have best values. Readings under other conditions than
+// the last are left aside. What is wanted is the house rule colourTolerance_dE00. Under D50 and the
+// 2° observer. Impressions go by their ids in `labels`.
 std::vector<ReadingDecay> readingDecaysOf(const History& history,
                                           const std::vector<ImpressionLabel>& labels,
                                           const std::vector<PullInk>& inks,

@@ -110,6 +110,22 @@ void printSummary(Console& console, const ReadyFacts& facts) {
         console.out() << facts.readiness.leftOut << " spoiled or destroyed were left out.\n";
 }
 
+// The dose since that pull, the doses by which a look is worth making, half of such prints are back
+// and it counts as enough, and the chance that this one is back.
+void setDose(Tree& one, const ReadinessRow& row, const HouseRules& rules) {
+    const ReturnChance& chance = row.wanted->chance;
+    one.set("dose_sunnyDays", roundedTreeOf(row.dose.sunnyDays));
+    one.set("lookWorthMaking_sunnyDays",
+            roundedToFive(LightWanted::doseFor_sunnyDays(
+                *row.wanted, lookChanceFor(row.looks, rules.value("lookChance")),
+                row.notYet_sunnyDays)));
+    one.set("half_sunnyDays", roundedToFive(chance.doseFor_sunnyDays(0.5)));
+    one.set("enough_sunnyDays",
+            roundedToFive(chance.doseFor_sunnyDays(rules.value("returnedChance"))));
+    one.set("returnedChance",
+            std::isnan(row.returnedChance) ? Tree() : Tree(roundedToFive(row.returnedChance)));
+}
+
 }  // namespace
 
 int urgencyOf(Verdict verdict) {
@@ -194,6 +210,8 @@ Tree readinessTree(const ReadyFacts& facts) {
                 one.set("lightDaysHigh", row.daysHigh);
             one.set("lightDaysNeeded", row.daysNeeded);
         }
+        if (row.asksDose && row.wanted)
+            setDose(one, row, facts.rules);
         one.set("touchDry", row.touchDry);
         if (row.place >= 0)
             one.set("place", facts.history.places[static_cast<std::size_t>(row.place)].id);

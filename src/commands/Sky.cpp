@@ -56,6 +56,14 @@ DaySpan daysGiven(const std::string& text) {
     return days;
 }
 
+void requireNotAhead(const DaySpan& days, const Book& studio) {
+    if (days.last > dayOf(nowAt(studio).latest()))
+        throw UsageError("sky: " + formatDay(days.last * minutesPerDay) +
+                             " is still to come; today is " + formatDay(nowAt(studio).earliest()) +
+                             " at the studio",
+                         "Record the sky once the day is there.");
+}
+
 // Sets the sky in a word or the oktas, as they were typed.
 void setSky(const std::string& text, Weather& weather) {
     weather.sky = enumFrom<Sky>(text);
@@ -103,6 +111,7 @@ std::vector<MadeRecord> skiesGiven(const CommandContext& context, const BookFile
     Weather given;
     setSky(context.arguments.text("sky"), given);
     const DaySpan days = daysGiven(context.arguments.text("day"));
+    requireNotAhead(days, bookRecordOf(book));
     std::map<std::int64_t, Weather> standing;
     for (Weather& weather : allOf<Weather>(book))
         standing.emplace(dayOf(weather.on.earliest()), std::move(weather));
@@ -143,8 +152,8 @@ Command skyCommand() {
     spec.summary = "Record how the sky was on a day, for the light that prints have";
     spec.details =
         "SKY is sunny (little or no cloud), broken (sun and cloud took turns) or overcast (grey "
-        "throughout), or the eighths of the sky that were covered, 0 to 8, as a mean over the "
-        "hours of daylight: 5.5 or 5,5.\n\n"
+        "throughout), or the eighths of the sky that were covered (oktas), 0 to 8, as a mean "
+        "over the hours of daylight: 5.5 or 5,5.\n\n"
         "Each day has one record. What the book has for a day already is corrected with --reason.";
     spec.positionals = {
         {"day", "A day such as 2026-03-18, or a first and a last day with a slash between."},

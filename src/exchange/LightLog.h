@@ -33,7 +33,10 @@ struct LightSample {
     double value = 0;    // 0 to 200,000 lx or 0 to 120 W/m²
 };
 
-// Time between two neighbours that are more than three usual steps apart.
+// A step longer than this many usual ones is a gap.
+constexpr int gapSteps = 3;
+
+// Time between two neighbours with a gap between them.
 struct LightGap {
     double from_utc_min = 0;
     double until_utc_min = 0;

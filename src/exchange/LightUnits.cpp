@@ -4,6 +4,8 @@
 #include <regex>
 #include <utility>
 
+#include "records/LightLevels.h"
+
 namespace rackbook {
 
 namespace {
@@ -81,11 +83,13 @@ double inLuxOrWm2(double value, LightUnit unit) {
 }
 
 double highestPossible(LightQuantity quantity) {
-    return quantity == LightQuantity::illuminance_lx ? 200'000 : 120;
+    return quantity == LightQuantity::illuminance_lx ? highestPossible_lx
+                                                     : highestPossibleUltravioletA_Wm2;
 }
 
 double leastOfLitPlaces(LightQuantity quantity) {
-    return quantity == LightQuantity::illuminance_lx ? 1 : 0.0001;
+    return quantity == LightQuantity::illuminance_lx ? leastOfLitPlaces_lx
+                                                     : leastOfLitPlacesUltravioletA_Wm2;
 }
 
 std::optional<std::string> unitWordIn(std::string_view heading) {

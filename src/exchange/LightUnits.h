@@ -23,11 +23,10 @@ LightQuantity quantityOf(LightUnit unit);
 // In lx or W/m². Pre: finite.
 double inLuxOrWm2(double value, LightUnit unit);
 
-// What no light on Earth passes: 200,000 lx (full sun with bright clouds stays below about 150,000)
-// and 120 W/m² UV-A (full sun has about 60 to 70). Common practice, no source.
+// What no light on Earth passes, in lx or W/m².
 double highestPossible(LightQuantity quantity);
 
-// What a lit place passes at some time of a day: 1 lx, 0.0001 W/m². Common practice, no source.
+// What a lit place passes at some time of a day, in lx or W/m².
 double leastOfLitPlaces(LightQuantity quantity);
 
 // A unit of light in the words of a heading, plainly written ("uw/cm2", "lx", "fc"): also one that

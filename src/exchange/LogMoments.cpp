@@ -5,6 +5,7 @@
 #include <map>
 
 #include "base/Clock.h"
+#include "exchange/LightLog.h"
 
 namespace rackbook {
 

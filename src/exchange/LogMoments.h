@@ -24,9 +24,6 @@ struct LogLine {
 // The middle one of the steps forward, the lower of two. Nothing where there is none.
 std::optional<std::int64_t> medianStep_ms(const std::vector<std::int64_t>& times_ms);
 
-// A step longer than this many usual ones is a gap.
-constexpr int gapSteps = 3;
-
 // Finds utc_ms of every line, in the order of the file. Refused, before anything is found, are
 // times with a shift where the clock is told otherwise and times without one where it is not; then
 // times that a wall clock never showed. The hour that a wall clock showed twice is told by the

@@ -40,6 +40,27 @@ void checkAmounts(const Metering& r, std::vector<Complaint>& found) {
                          "Give watt hours per square metre, 0 or more."});
 }
 
+// A wrong unit makes more light than there is. Of days that were logged, amounts and hours are
+// rounded.
+void checkLevels(const Metering& r, std::vector<Complaint>& found) {
+    const double most_h = seen_h(r) * (1 + hair);
+    if (r.exposure_lxh && *r.exposure_lxh > highestPossible_lx * most_h)
+        found.push_back(
+            {"/exposure_lxh",
+             "that is a mean of " + formatFixed(*r.exposure_lxh / seen_h(r), 0) +
+                 " lx; full sun stays below " + formatFixed(highestPossible_lx, 0) + " lx",
+             "Give lux hours: a reading in kilolux hours is multiplied by 1000, one in lux seconds "
+             "divided by 3600."});
+    if (r.nearUltraviolet_Whm2 &&
+        *r.nearUltraviolet_Whm2 > highestPossibleUltravioletA_Wm2 * most_h)
+        found.push_back({"/nearUltraviolet_Whm2",
+                         "that is a mean of " +
+                             formatFixed(*r.nearUltraviolet_Whm2 / seen_h(r), 0) +
+                             " W/m²; the UV-A of full sun stays below " +
+                             formatFixed(highestPossibleUltravioletA_Wm2, 0) + " W/m²",
+                         "Give Wh/m²: mWh/m² are divided by 1000, µWh/cm² by 100, J/m² by 3600."});
+}
+
 // Where both ends are known to the minute.
 void checkLength(const Metering& r, std::vector<Complaint>& found) {
     const CivilMinute length_min = r.to.earliest() - r.from.earliest();
@@ -49,6 +70,7 @@ void checkLength(const Metering& r, std::vector<Complaint>& found) {
     }
     if (length_min > longestMetering_min)
         found.push_back({"/to", "it is longer than a day", "Make a record for each day."});
+    checkLevels(r, found);
     if (r.covered_h &&
         !(*r.covered_h > 0 && *r.covered_h <= static_cast<double>(length_min) / 60 + hair))
         found.push_back({"/covered_h", "it is not a part of the time from start to end",

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "base/Edtf.h"
+#include "records/LightLevels.h"
 #include "records/Place.h"
 
 namespace rackbook {
@@ -45,6 +46,19 @@ inline bool measureTheSame(const Metering& a, const Metering& b) {
         (a.exposure_lxh && b.exposure_lxh) || (a.nearUltraviolet_Whm2 && b.nearUltraviolet_Whm2);
     return a.place == b.place && sameQuantity && a.from.earliest() < b.to.latest() &&
            b.from.earliest() < a.to.latest();
+}
+
+// Of the time that the instrument saw, in hours; 0 or less where the record is refused.
+inline double seen_h(const Metering& metering) {
+    const CivilMinute length_min = metering.to.earliest() - metering.from.earliest();
+    return metering.covered_h.value_or(static_cast<double>(length_min) / 60);
+}
+
+// Whether it saw more than the least of lit places, as a mean of what it saw.
+inline bool sawLight(const Metering& metering) {
+    const double seen = seen_h(metering);
+    return metering.exposure_lxh.value_or(0) > leastOfLitPlaces_lx * seen ||
+           metering.nearUltraviolet_Whm2.value_or(0) > leastOfLitPlacesUltravioletA_Wm2 * seen;
 }
 
 }  // namespace rackbook

@@ -150,6 +150,43 @@ TEST_P(DoseLedgerProperty, MovesWithinAPlaceChangeNothing) {
     }
 }
 
+// Between two stays nobody knows where it was. Whenever it left and came within what the dates
+// allow, and wherever it was meanwhile, high is no less than what it had then.
+TEST_P(DoseLedgerProperty, HighHoldsWheneverAGapBeganAndEnded) {
+    DoseLedger ledger(m_ultraviolet, records());
+    const CivilMinute pulled = at("2026-02-20T00:00");
+    const auto span = [&] {
+        const CivilMinute first = anyMinute();
+        return TimeSpan{first, first + 1 + anyMinute() % (10 * minutesPerDay)};
+    };
+    const auto within = [&](const TimeSpan& known) {
+        return std::uniform_int_distribution<CivilMinute>(known.earliest, known.latest)(m_random);
+    };
+    for (int round = 0; round < 60; ++round) {
+        const TimeSpan left = span();
+        const TimeSpan came = span();
+        if (came.latest <= left.earliest)
+            continue;
+        const CivilMinute asOf = at("2026-05-20T12:00");
+        Stay before = stayAt(anyPlace(), exactly(pulled), left);
+        before.followed = false;
+        const Stay after = stayAt(anyPlace(), came, {endOfTime, endOfTime});
+        const LightDose all = ledger.sumSince({before, after}, exactly(pulled), asOf);
+        const LightDose told = ledger.since({before, after}, exactly(pulled), asOf).dose;
+        expectEqual(told, all);
+        for (int draw = 0; draw < 5; ++draw) {
+            const CivilMinute went = within(left);
+            const CivilMinute back = within(came);
+            if (went > back)
+                continue;
+            const double high = ledger.at(before.place, pulled, went).sunnyDays.high +
+                                ledger.at(-1, went, back).sunnyDays.high +
+                                ledger.at(after.place, back, asOf).sunnyDays.high;
+            EXPECT_GE(all.sunnyDays.high, high * (1 - 1e-9));
+        }
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(Seeds, DoseLedgerProperty, testing::Values(1U, 7U, 42U));
 
 }  // namespace

@@ -50,6 +50,20 @@ TEST(GlassUltraviolet, HoldsWhatMakersState) {
     EXPECT_LE(ultravioletThroughGlass(behind(Glass::filtering)).best, 0.02);
 }
 
+// "The role of glass as a barrier against the transmission of ultraviolet radiation: an
+// experimental study", Photodermatology, Photoimmunology & Photomedicine 25 (2009), the abstract:
+// of UV-A from a lamp, smooth ordinary glass let through the most, 74.3 %; laminated glass, and
+// glass with a film that keeps the sun out, let through none.
+TEST(GlassUltraviolet, HoldsWhatWasMeasuredBehindPanes) {
+    const Estimate clear = ultravioletThroughGlass(behind(Glass::clearSingle));
+    EXPECT_LE(clear.low, 0.743);
+    EXPECT_GE(clear.high, 0.743);
+    for (const Glass glass : {Glass::laminated, Glass::filtering}) {
+        EXPECT_LE(ultravioletThroughGlass(behind(glass)).low, 0.005);
+        EXPECT_LE(ultravioletThroughGlass(behind(glass)).high, 0.05);
+    }
+}
+
 // Of glass that nobody noted, anything but what keeps ultraviolet out on purpose.
 TEST(GlassUltraviolet, IsWideWhereNobodyNotedTheGlass) {
     const Estimate any = ultravioletThroughGlass(behind(std::nullopt));

@@ -98,5 +98,24 @@ TEST(MeteredSpans, ComeFromWhereTheLightComesFrom) {
     EXPECT_EQ(own[1][0].from, dayOn(6, 1));
 }
 
+TEST(DarkThroughout, WantsEveryEntryOfTheTimeDark) {
+    const auto period = [](int month, int day, LightKind kind) {
+        LightPeriod one;
+        one.from = dayOn(month, day);
+        one.light.lightKind = kind;
+        return one;
+    };
+    const std::vector<LightPeriod> periods = {
+        period(3, 1, LightKind::dark), period(3, 5, LightKind::dark),
+        period(3, 9, LightKind::daylight), period(3, 12, LightKind::dark)};
+    EXPECT_TRUE(isDarkThroughout(periods, dayOn(3, 1), dayOn(3, 9)));
+    EXPECT_TRUE(isDarkThroughout(periods, dayOn(3, 12), dayOn(4, 1)));
+    EXPECT_FALSE(isDarkThroughout(periods, dayOn(2, 28), dayOn(3, 2)));
+    EXPECT_FALSE(isDarkThroughout(periods, dayOn(3, 8), dayOn(3, 9) + 1));
+    EXPECT_FALSE(isDarkThroughout(periods, dayOn(3, 8), dayOn(3, 20)));
+    EXPECT_FALSE(isDarkThroughout(periods, dayOn(3, 10), dayOn(3, 14)));
+    EXPECT_FALSE(isDarkThroughout({}, dayOn(3, 10), dayOn(3, 14)));
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -33,13 +33,14 @@ TEST_F(ReadinessDose, TooSmallADoseWantsMoreLightAndSaysUntilWhen) {
     EXPECT_EQ(row.verdict, Verdict::moreLight);
     EXPECT_LT(row.returnedChance, rules.value("lookChance"));
     ASSERT_TRUE(row.hasForecast);
-    ASSERT_TRUE(row.forecast.early && row.forecast.likely);
-    EXPECT_GT(*row.forecast.early, daysFromCivil({2026, 12, 10}) + 14);
-    EXPECT_LT(*row.forecast.early, *row.forecast.likely);
+    const LightForecast forecast = forecastOf(row, rules);
+    ASSERT_TRUE(forecast.early && forecast.likely);
+    EXPECT_GT(*forecast.early, daysFromCivil({2026, 12, 10}) + 14);
+    EXPECT_LT(*forecast.early, *forecast.likely);
     // On the forecast's day the verdict is that a look is due, on the day before it is not. A day
     // of winter in days: it need not be the same in hours.
-    const std::string due = formatDay(*row.forecast.early * minutesPerDay);
-    const std::string notYet = formatDay((*row.forecast.early - 2) * minutesPerDay);
+    const std::string due = formatDay(*forecast.early * minutesPerDay);
+    const std::string notYet = formatDay((*forecast.early - 2) * minutesPerDay);
     EXPECT_EQ(verdictAsOf(due), Verdict::lookDue);
     EXPECT_EQ(verdictAsOf(notYet), Verdict::moreLight);
 }
@@ -115,8 +116,9 @@ TEST_F(ReadinessDose, PlentyOfLightInAFewDaysIsNotEnough) {
     EXPECT_EQ(doseOf(row), GateState::passed);
     // By hand: eleven of the 21 days are missing.
     ASSERT_TRUE(row.hasForecast);
-    EXPECT_EQ(row.forecast.early, daysFromCivil({2026, 5, 31}));
-    EXPECT_EQ(row.forecast.late, daysFromCivil({2026, 5, 31}));
+    const LightForecast forecast = forecastOf(row, rules);
+    EXPECT_EQ(forecast.early, daysFromCivil({2026, 5, 31}));
+    EXPECT_EQ(forecast.late, daysFromCivil({2026, 5, 31}));
 }
 
 TEST_F(ReadinessDose, PuttingAwayWithTooSmallADoseIsTooEarly) {

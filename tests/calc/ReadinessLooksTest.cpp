@@ -166,5 +166,27 @@ TEST_F(ReadinessLooks, ThatFindItTurnedInTheDarkBringItOut) {
               std::string::npos);
 }
 
+TEST_F(ReadinessLooks, AreTheSameWhicheverWayTheMomentIsAsked) {
+    pulledAndHung();
+    foundTrue("2026-03-26");
+    foundTurned("2026-03-28");
+    foundTrue("2026-04-02");
+    history = historyOf(book.records);
+    std::vector<JudgedMoment> moments;
+    for (const char* asOf : {"2026-04-20", "2026-03-02", "2026-03-27", "2026-03-30", "2026-03-27"})
+        moments.push_back({0, build::on(asOf).latest()});
+    const std::vector<ReadinessRow> rows = readinessAt(history, rules, moments);
+    ASSERT_EQ(rows.size(), moments.size());
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const ReadinessRow one = readinessOf(history, rules, moments[i].asOf).rows.at(0);
+        EXPECT_EQ(rows[i].verdict, one.verdict);
+        EXPECT_EQ(rows[i].pull, one.pull);
+        EXPECT_EQ(rows[i].looks.foundTrue, one.looks.foundTrue);
+        EXPECT_EQ(rows[i].daysLow, one.daysLow);
+    }
+    EXPECT_EQ(rows[1].pull, -1);
+    EXPECT_NE(rows[0].looks.foundTrue, rows[3].looks.foundTrue);
+}
+
 }  // namespace
 }  // namespace rackbook

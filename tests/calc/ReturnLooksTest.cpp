@@ -153,5 +153,25 @@ TEST_F(ReturnLooksTest, LeavesOutWhereTheDoseHasNoBestValue) {
     EXPECT_TRUE(looksAsOf("2026-07-01").empty());
 }
 
+TEST_F(ReturnLooksTest, TheLastRichPullIsTheOneUpToThatMoment) {
+    const std::string id = print("2026-05-01T10:00", "rack");
+    book.pull("e-layer2", "2026-05-03T10:00", {id});
+    book.pull("e-layer1", "2026-05-05T10:00", {id});
+    const auto lastBy = [&](const char* day) {
+        return lastRichPullOf(history, modelAsOf("2026-06-01").inks, 0, build::on(day).latest());
+    };
+    modelAsOf("2026-06-01");
+    EXPECT_EQ(lastBy("2026-04-30").pull, std::nullopt);
+    EXPECT_EQ(lastBy("2026-05-04").pull, 0u);
+    EXPECT_FALSE(lastBy("2026-05-04").isDoubtful);
+    EXPECT_EQ(lastBy("2026-05-06").pull, 2u);
+    // Layer 3 may be rich.
+    book.pull("e-layer3", "2026-05-07T10:00", {id});
+    modelAsOf("2026-06-01");
+    EXPECT_EQ(lastBy("2026-05-08").pull, 2u);
+    EXPECT_TRUE(lastBy("2026-05-08").isDoubtful);
+    EXPECT_FALSE(lastBy("2026-05-06").isDoubtful);
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -82,5 +82,30 @@ TEST(MeteringOverlap, LeavesTimesThatMeetAndOtherPlacesAndOtherQuantities) {
     EXPECT_EQ(found(book, "metering-overlap").size(), 1u);
 }
 
+TEST(MeteringInDark, FindsLightWhereThePlaceIsDark) {
+    Book book = soundBook();
+    book.add(metering("seen", "2026-03-18T08:00", "2026-03-18T12:00", "drawer"));
+    EXPECT_EQ(found(book, "metering-in-dark"),
+              (Texts{"warning: /place metering seen: place drawer is declared dark: what was "
+                     "measured counts to the dose, but the time counts as no days in light "
+                     "(drawer). Correct the light of the place, or the place of the metering."}));
+}
+
+TEST(MeteringInDark, LeavesLitPlacesAndWhatADarkOneShows) {
+    Book book = soundBook();
+    book.add(metering("lit", "2026-03-18T08:00", "2026-03-18T12:00"));
+    Metering dark = metering("dark", "2026-03-18T08:00", "2026-03-18T12:00", "drawer");
+    dark.exposure_lxh = 0.4;
+    book.add(dark);
+    book.place("shutters", PlaceKind::rack, [](Place& r) {
+        r.light.resize(2);
+        r.light[0].lightKind = LightKind::dark;
+        r.light[1].from = on("2026-03-18T10:00");
+        r.light[1].lightKind = LightKind::daylight;
+    });
+    book.add(metering("opened", "2026-03-18T08:00", "2026-03-18T12:00", "shutters"));
+    EXPECT_EQ(found(book, "metering-in-dark"), Texts{});
+}
+
 }  // namespace
 }  // namespace rackbook
