@@ -1,0 +1,215 @@
+#include "exchange/SheetRecords.h"
+
+#include <gtest/gtest.h>
+
+#include "exchange/SheetFacts.h"
+#include "support/Build.h"
+#include "support/MessageOf.h"
+
+namespace rackbook {
+namespace {
+
+using build::on;
+
+constexpr const char* asOf = "2026-03-20";
+
+// Sheets 1 and 2 of one edition, printed once from a portion; 1 has gone to a gallery.
+build::Book studio() {
+    build::Book book;
+    book.edition("TIDE")
+        .party("tides", [](Party& r) { r.contact = "12 Quay Street"; })
+        .place("line", PlaceKind::rack)
+        .place("tides-wall", PlaceKind::gallery,
+               [](Place& r) {
+                   r.name = "The Tides Room";
+                   r.holder = Ref<Party>{"tides"};
+               })
+        .lot("rose", LotKind::ink,
+             [](Lot& r) {
+                 r.price = 18;
+                 r.note = "bought cheaply";
+             })
+        .mix("veil-a", MixPurpose::portion)
+        .layer("TIDE", 1)
+        .impressions("TIDE", 1, 2, [](Impression& r) {
+            if (r.workingNumber == 1)
+                r.holder = Ref<Party>{"tides"};
+        });
+    Weighing weighing;
+    weighing.id = "veil-a/1";
+    weighing.mix = {"veil-a"};
+    weighing.lot = Ref<Lot>{"rose"};
+    weighing.mass_g = 20;
+    weighing.at = on("2026-03-01T08:00");
+    book.records.add(weighing);
+    Pull pull;
+    pull.id = "pull-1";
+    pull.layer = {"TIDE-layer1"};
+    pull.start = on("2026-03-01T10:00");
+    pull.portion = Ref<Mix>{"veil-a"};
+    pull.impressions = {{"TIDE-1"}, {"TIDE-2"}};
+    book.records.add(pull);
+    Move move;
+    move.id = "move-1";
+    move.impressions = {{"TIDE-1"}};
+    move.to = {"tides-wall"};
+    move.at = on("2026-03-10");
+    move.why = MoveWhy::consign;
+    book.records.add(move);
+    return book;
+}
+
+std::string factsOf(const build::Book& book, const SheetAbout& about, SheetDepth depth) {
+    return SheetRecords(book.records, depth, on(asOf).latest())
+        .textFor({"certificate", asOf, "en", about});
+}
+
+SheetAbout aboutSheet(const std::string& id) {
+    SheetAbout about;
+    about.edition = "TIDE";
+    about.impressions = {id};
+    return about;
+}
+
+SheetDepth withLight() {
+    SheetDepth depth;
+    depth.light = true;
+    return depth;
+}
+
+bool holds(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+TEST(SheetRecords, FollowAnImpressionDownToTheTins) {
+    const std::string text = factsOf(studio(), aboutSheet("TIDE-1"), withLight());
+    for (const char* part : {"\"pull-1\"", "\"veil-a/1\"", "\"record\":\"lot\"", "\"move-1\"",
+                             "\"record\":\"layer\"", "\"record\":\"edition\""})
+        EXPECT_TRUE(holds(text, part)) << part;
+}
+
+TEST(SheetRecords, LeaveOutImpressionsThatTheyAreNotAbout) {
+    const SheetFacts facts =
+        sheetFactsFrom(factsOf(studio(), aboutSheet("TIDE-2"), withLight()), "a sheet");
+    int impressions = 0;
+    for (const auto& [name, record] : facts.records)
+        impressions += name.rfind("impression ", 0) == 0 ? 1 : 0;
+    EXPECT_EQ(impressions, 1);
+}
+
+TEST(SheetRecords, TellNothingPrivateUnlessAsked) {
+    const std::string text = factsOf(studio(), aboutSheet("TIDE-1"), withLight());
+    for (const char* secret : {"Quay", "Tides", "tides", "cheaply", "\"price\"", "\"holder\""})
+        EXPECT_FALSE(holds(text, secret)) << secret << "\n" << text;
+    EXPECT_TRUE(holds(text, "\"to\":\"withheld-1\""));
+}
+
+TEST(SheetRecords, NameHoldersWhereAskedButNoContactAndNoPriceOfInk) {
+    SheetDepth depth = withLight();
+    depth.privacy.namesHolders = true;
+    const std::string text = factsOf(studio(), aboutSheet("TIDE-1"), depth);
+    EXPECT_TRUE(holds(text, "The Tides Room"));
+    EXPECT_TRUE(holds(text, "\"holder\":\"tides\""));
+    EXPECT_FALSE(holds(text, "Quay"));
+    EXPECT_FALSE(holds(text, "\"price\""));
+}
+
+TEST(SheetRecords, StayTheSameWhenSomethingHappensLater) {
+    build::Book book = studio();
+    const std::string before = factsOf(book, aboutSheet("TIDE-1"), withLight());
+    Move later;
+    later.id = "move-2";
+    later.impressions = {{"TIDE-1"}};
+    later.to = {"line"};
+    later.at = on("2026-03-21");
+    later.why = MoveWhy::giveBack;
+    book.records.add(later);
+    EXPECT_EQ(factsOf(book, aboutSheet("TIDE-1"), withLight()), before);
+}
+
+TEST(SheetRecords, StandAsTheyWereOnTheDay) {
+    build::Book book;
+    book.edition("TIDE").impressions("TIDE", 1, 1, [](Impression& r) {
+        r.designation = "1/3";
+        r.designationKind = DesignationKind::numbered;
+        r.signedOn = on("2026-04-01");
+        r.fate = ImpressionFate::destroyed;
+        r.fateOn = on("2026-05-01");
+    });
+    const std::string text = factsOf(book, aboutSheet("TIDE-1"), {});
+    EXPECT_FALSE(holds(text, "1/3")) << text;
+    EXPECT_FALSE(holds(text, "destroyed")) << text;
+}
+
+TEST(SheetRecords, OfTheSameBookAreTheSameBytes) {
+    EXPECT_EQ(factsOf(studio(), aboutSheet("TIDE-1"), withLight()),
+              factsOf(studio(), aboutSheet("TIDE-1"), withLight()));
+}
+
+TEST(SheetRecords, OfTheWholeBookHoldEveryImpression) {
+    const std::string text = factsOf(studio(), {}, withLight());
+    EXPECT_TRUE(holds(text, "\"id\":\"TIDE-1\""));
+    EXPECT_TRUE(holds(text, "\"id\":\"TIDE-2\""));
+}
+
+TEST(SheetFacts, ComeBackAsTheyWentIn) {
+    const SheetFacts facts =
+        sheetFactsFrom(factsOf(studio(), aboutSheet("TIDE-1"), withLight()), "a sheet");
+    EXPECT_EQ(facts.heading.sheet, "certificate");
+    EXPECT_EQ(facts.heading.asOf, asOf);
+    EXPECT_EQ(facts.heading.language, "en");
+    EXPECT_EQ(facts.heading.about.edition, "TIDE");
+    EXPECT_EQ(facts.heading.about.impressions, std::vector<std::string>{"TIDE-1"});
+    EXPECT_FALSE(facts.namesHolders);
+}
+
+TEST(SheetFacts, ThatAgreeDifferInNothing) {
+    const SheetFacts facts =
+        sheetFactsFrom(factsOf(studio(), aboutSheet("TIDE-1"), withLight()), "a sheet");
+    EXPECT_TRUE(differencesBetween(facts, facts).empty());
+}
+
+// A weighing was put right, and a pull that nobody had written down was added.
+TEST(SheetFacts, TellWhatWasPutRightSince) {
+    build::Book now;
+    const build::Book then = studio();
+    forEachRecordType([&](auto tag) {
+        using R = typename decltype(tag)::Type;
+        if constexpr (std::is_same_v<R, Party>)
+            return;
+        for (R record : then.records.of<R>()) {
+            if constexpr (std::is_same_v<R, Weighing>)
+                record.mass_g = 21.5;
+            now.records.add(record);
+        }
+    });
+    now.records.add(*then.records.find<Party>("tides"));
+    Pull pull = then.records.of<Pull>().front();
+    pull.id = "pull-2";
+    now.records.add(pull);
+    const std::vector<FactsDifference> differences =
+        differencesBetween(sheetFactsFrom(factsOf(then, aboutSheet("TIDE-1"), {}), "a sheet"),
+                           sheetFactsFrom(factsOf(now, aboutSheet("TIDE-1"), {}), "the book"));
+    ASSERT_EQ(differences.size(), 2u);
+    EXPECT_EQ(differences[0].record, "weighing veil-a/1");
+    EXPECT_EQ(differences[0].field, "mass_g");
+    EXPECT_EQ(differences[0].onSheet, "20.0");
+    EXPECT_EQ(differences[0].inBook, "21.5");
+    EXPECT_EQ(differences[1].record, "pull pull-2");
+    EXPECT_EQ(differences[1].onSheet, "");
+}
+
+TEST(SheetFacts, RefuseWhatIsNone) {
+    EXPECT_EQ(test::messageOf([] { sheetFactsFrom("{}", "x.pdf, y.json"); }),
+              "x.pdf, y.json /rackbookSheet: this is not the record of a sheet. Only sheets that "
+              "rackbook made can be checked.");
+    EXPECT_EQ(test::messageOf([] { sheetFactsFrom("{\"rackbookSheet\": 2}", "x"); }),
+              "x /rackbookSheet: it is of form 2, which this version does not know. Only sheets "
+              "that rackbook made can be checked.");
+    EXPECT_EQ(test::messageOf(
+                  [] { sheetFactsFrom("{\"rackbookSheet\": 1, \"sheet\": \"edition\"}", "x"); }),
+              "x /asOf: a text is missing. Only sheets that rackbook made can be checked.");
+}
+
+}  // namespace
+}  // namespace rackbook
