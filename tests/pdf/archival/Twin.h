@@ -37,8 +37,10 @@ public:
     // Uncompressed unless the dictionary says otherwise.
     void setContent(const std::string& data,
                     const nlohmann::json& dictionary = nlohmann::json::object());
-    // Drawn after all else on the first page.
-    void draw(const std::string& operators) { setContent(content() + "\n" + operators + "\n"); }
+    // Drawn after all else on the first page, as decoration.
+    void draw(const std::string& operators) {
+        setContent(content() + "\n/Artifact BMC\n" + operators + "\nEMC\n");
+    }
 
     std::string metadata() const;
     void setMetadata(const std::string& packet, const nlohmann::json& dictionary);
