@@ -96,6 +96,7 @@ void printDifferences(Console& console, const CheckedSheet& sheet) {
         table.addRow({difference.record, difference.field.empty() ? "all" : difference.field,
                       difference.onSheet.empty() ? "–" : shortened(difference.onSheet),
                       difference.inBook.empty() ? "–" : shortened(difference.inBook)});
+    console.out() << "\n";
     printHeading(console, "Of " + sheet.about + ", as of " + sheet.heading.asOf +
                               ", the book says something else now");
     console.out() << table.text(console.width(), "");

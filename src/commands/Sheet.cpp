@@ -63,6 +63,9 @@ std::string folderFor(const CommandContext& context, const std::string& name) {
 }
 
 void requireFittingOptions(const CommandContext& context, const SheetKind& kind) {
+    if (context.arguments.has("each") && kind.subject != SubjectKind::impressions)
+        throw UsageError("--each is for sheets about impressions, one file for each",
+                         "Leave it out.");
     for (const SheetKind& other : sheetKinds())
         for (const std::string& option : other.options) {
             const bool known =

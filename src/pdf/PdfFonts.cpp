@@ -8,6 +8,7 @@
 #include "base/Error.h"
 #include "base/Text.h"
 #include "pdf/FontFinder.h"
+#include "pdf/FontPermission.h"
 
 namespace rackbook {
 
@@ -68,6 +69,7 @@ struct PdfFonts::Faces {
         const auto known = std::find(paths.begin(), paths.end(), path);
         if (known != paths.end())
             return static_cast<std::size_t>(known - paths.begin());
+        requireEmbeddable(path);
         try {
             faces.push_back(std::make_unique<Face>(document.GetFontLibrary(), path));
         } catch (const PoDoFo::PdfError&) {

@@ -44,11 +44,11 @@ const std::map<std::string, std::string> qtKeepers = {{"base", ""},
 // Libraries that one room keeps to itself, by how their headers begin.
 // lcms2 has two: it makes the output profile of sheets and reads measurement files.
 const std::multimap<std::string, std::string> keepers = {
-    {"sqlite3", "store"},  {"nlohmann/", "exchange"}, {"valijson/", "exchange"},
-    {"podofo/", "pdf"},    {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
-    {"lcms2", "exchange"}, {"libical/", "exchange"},  {"nlopt", "calc"},
-    {"qrcodegen/", "sheets"},
-    {"png.h", "pdf"},     {"png.h", "exchange"},
+    {"sqlite3", "store"},     {"nlohmann/", "exchange"}, {"valijson/", "exchange"},
+    {"podofo/", "pdf"},       {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
+    {"lcms2", "exchange"},    {"libical/", "exchange"},  {"nlopt", "calc"},
+    {"qrcodegen/", "sheets"}, {"ft2build.h", "pdf"},     {"png.h", "pdf"},
+    {"png.h", "exchange"},
 };
 
 bool mayInclude(const std::string& room, const std::string& header) {
