@@ -45,12 +45,11 @@ void checkAmounts(const Metering& r, std::vector<Complaint>& found) {
 void checkLevels(const Metering& r, std::vector<Complaint>& found) {
     const double most_h = seen_h(r) * (1 + hair);
     if (r.exposure_lxh && *r.exposure_lxh > highestPossible_lx * most_h)
-        found.push_back(
-            {"/exposure_lxh",
-             "that is a mean of " + formatFixed(*r.exposure_lxh / seen_h(r), 0) +
-                 " lx; full sun stays below " + formatFixed(highestPossible_lx, 0) + " lx",
-             "Give lux hours: a reading in kilolux hours is multiplied by 1000, one in lux seconds "
-             "divided by 3600."});
+        found.push_back({"/exposure_lxh",
+                         "that is a mean of " + formatFixed(*r.exposure_lxh / seen_h(r), 0) +
+                             " lx; full sun stays below " + formatFixed(highestPossible_lx, 0) +
+                             " lx",
+                         "Give lux hours: lux seconds are divided by 3600."});
     if (r.nearUltraviolet_Whm2 &&
         *r.nearUltraviolet_Whm2 > highestPossibleUltravioletA_Wm2 * most_h)
         found.push_back({"/nearUltraviolet_Whm2",
