@@ -67,7 +67,7 @@ ExitCode run(CommandContext& context) {
     const Book studio = bookRecordOf(book);
     Attachment attachment;
     setSubject(context, book, attachment);
-    Picture picture = readPicture(file, readFile(file, largestFile_B), keepsMetadata);
+    KeptPicture picture = readPicture(file, readFile(file, largestFile_B), keepsMetadata);
     attachment.takenOn = dateGiven(context, "taken-on");
     attachment.id = arguments.value("id").value_or(
         freshId(Attachment::kind, attachment.takenOn.value_or(dayIn(nowAt(studio)))));

@@ -31,10 +31,10 @@ const char* mediaTypeOf(PictureForm form) {
     return form == PictureForm::jpeg ? "image/jpeg" : "image/png";
 }
 
-Picture readPicture(const std::string& file, const std::string& bytes, bool keepsMetadata) {
+KeptPicture readPicture(const std::string& file, const std::string& bytes, bool keepsMetadata) {
     if (bytes.size() > largestPicture_B)
         throw InputError(file, "it holds more than 40 MB", "Save it smaller, or as JPEG.");
-    Picture picture;
+    KeptPicture picture;
     PictureFacts& facts = picture.facts;
     facts.form = formOf(file, bytes);
     const bool isJpeg = facts.form == PictureForm::jpeg;

@@ -28,7 +28,7 @@ struct PictureFacts {
     std::vector<std::string> metadata;
 };
 
-struct Picture {
+struct KeptPicture {
     PictureFacts facts;
     std::string bytes;  // to be kept
 };
@@ -44,6 +44,6 @@ const char* mediaTypeOf(PictureForm form);
 // Throws InputError where it is neither JPEG nor PNG, cut short or damaged; larger than
 // largestPicture_B or mostPixels; and where an archival page (PDF/A) could not hold it as it is:
 // CMYK, more than 8 bits a component, arithmetic coding, a see-through or interlaced PNG.
-Picture readPicture(const std::string& file, const std::string& bytes, bool keepsMetadata);
+KeptPicture readPicture(const std::string& file, const std::string& bytes, bool keepsMetadata);
 
 }  // namespace rackbook

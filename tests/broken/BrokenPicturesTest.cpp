@@ -88,7 +88,7 @@ TEST(BrokenPictureFiles, WithAnyByteChangedDoNoHarm) {
             std::string changed = whole;
             changed[i] = static_cast<char>(changed[i] ^ 0x41);
             try {
-                const Picture picture = readPicture(name, changed, false);
+                const KeptPicture picture = readPicture(name, changed, false);
                 EXPECT_LE(picture.bytes.size(), changed.size());
             } catch (const InputError&) {
                 ++refused;

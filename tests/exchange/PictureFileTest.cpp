@@ -19,7 +19,7 @@ std::string bytesOf(const std::string& name) {
     return test::bytesOf(test::sourcePath("tests/exchange/pictures/" + name));
 }
 
-Picture read(const std::string& name, bool keepsMetadata = false) {
+KeptPicture read(const std::string& name, bool keepsMetadata = false) {
     return readPicture(name, bytesOf(name), keepsMetadata);
 }
 
@@ -40,7 +40,7 @@ TEST(PictureFile, ReadsWhatOtherProgramsWrote) {
                                  Wanted{"grey.png", PictureForm::png, 1, false},
                                  Wanted{"indexed.png", PictureForm::png, 3, true}}) {
         SCOPED_TRACE(wanted.name);
-        const Picture picture = read(wanted.name);
+        const KeptPicture picture = read(wanted.name);
         EXPECT_EQ(picture.facts.form, wanted.form);
         EXPECT_EQ(picture.facts.width_px, 24);
         EXPECT_EQ(picture.facts.height_px, 16);
@@ -118,7 +118,7 @@ TEST(PictureFile, KeepsTheProfileOfItsColours) {
 
 TEST(PictureFile, KeepsEverythingWhereAsked) {
     for (const char* name : {"with-everything.jpg", "with-everything.png"}) {
-        const Picture picture = read(name, true);
+        const KeptPicture picture = read(name, true);
         EXPECT_TRUE(picture.bytes == bytesOf(name));
         EXPECT_EQ(picture.facts.metadata, read(name).facts.metadata);
     }
@@ -157,7 +157,7 @@ TEST(PictureFile, TakesTheSmallCopyOutOfAJfifHead) {
     const std::string plain = bytesOf("plain.jpg");
     const std::string head("\xff\xe0\x00\x13JFIF\x00\x01\x02\x00\x00\x01\x00\x01\x01\x01rgb", 21);
     ASSERT_EQ(plain.substr(2, 2), "\xff\xe0");
-    const Picture picture =
+    const KeptPicture picture =
         readPicture("small.jpg", plain.substr(0, 2) + head + plain.substr(20), false);
     EXPECT_EQ(picture.facts.metadata, Words{"a small copy of the picture"});
     EXPECT_EQ(picture.bytes.size(), plain.size());

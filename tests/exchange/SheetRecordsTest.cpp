@@ -193,7 +193,7 @@ TEST(SheetFacts, TellWhatWasPutRightSince) {
     ASSERT_EQ(differences.size(), 2u);
     EXPECT_EQ(differences[0].record, "weighing veil-a/1");
     EXPECT_EQ(differences[0].field, "mass_g");
-    EXPECT_EQ(differences[0].onSheet, "20.0");
+    EXPECT_EQ(differences[0].onSheet, "20");
     EXPECT_EQ(differences[0].inBook, "21.5");
     EXPECT_EQ(differences[1].record, "pull pull-2");
     EXPECT_EQ(differences[1].onSheet, "");

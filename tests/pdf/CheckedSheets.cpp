@@ -5,6 +5,7 @@
 #include "SampleSheet.h"
 #include "base/Edtf.h"
 #include "base/Files.h"
+#include "commands/Sheet.h"
 #include "commands/SheetKinds.h"
 #include "exchange/RecordFiles.h"
 #include "exchange/SheetRecords.h"
@@ -87,7 +88,7 @@ AssociatedFile recordBehind(const SheetRecords& behind, const SheetKind& kind,
                             const SheetAbout& about) {
     const std::string name = about.impressions.size() == 1 ? about.impressions.front() + "-" : "";
     return {name + kind.name + ".json", "application/json", "The records behind the sheet",
-            behind.textFor({kind.name, "2026-03-20", about})};
+            behind.textFor({kind.name, "2026-03-20", "en", about})};
 }
 
 void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const RecordSet& records,
@@ -96,7 +97,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
     const PdfFonts fonts(shipped.fonts());
     const CivilMinute asOf = EdtfDate::parse("2026-03-20").latest();
     const SheetRecords behind(records, kind.depth, asOf);
-    const Arguments noOptions;
+    const Arguments options = parseArguments(sheetCommand().spec, {kind.name});
     const SheetRequest request = {
         records,
         subject,
@@ -105,7 +106,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
         shipped,
         fonts,
         test::fixedClock,
-        noOptions,
+        options,
         [](const Attachment&) { return std::optional<PictureFile>(); },
         [&](const SheetAbout& about) { return recordBehind(behind, kind, about); },
         [] {}};
