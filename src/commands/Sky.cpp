@@ -162,7 +162,7 @@ Command skyCommand() {
                     valueOption("note", "TEXT", "Anything else worth keeping.")};
     spec.writesBook = true;
     spec.examples = {{"rackbook sky 2026-03-18 sunny", "One day."},
-                     {"rackbook sky 2026-04-10/2026-04-17 overcast", "Eight grey days."},
+                     {"rackbook sky 2026-02-10/2026-02-17 overcast", "Eight grey days."},
                      {"rackbook sky 2026-03-18 6", "Six eighths of the sky were covered."}};
     return {spec, run};
 }

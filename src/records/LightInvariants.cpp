@@ -69,11 +69,12 @@ void checkLength(const Metering& r, std::vector<Complaint>& found) {
     }
     if (length_min > longestMetering_min)
         found.push_back({"/to", "it is longer than a day", "Make a record for each day."});
-    checkLevels(r, found);
     if (r.covered_h &&
         !(*r.covered_h > 0 && *r.covered_h <= static_cast<double>(length_min) / 60 + hair))
         found.push_back({"/covered_h", "it is not a part of the time from start to end",
                          "Give hours above 0, and no more than the whole time."});
+    else if (isAmount(r.exposure_lxh) && isAmount(r.nearUltraviolet_Whm2))
+        checkLevels(r, found);
 }
 
 }  // namespace

@@ -156,20 +156,21 @@ TEST(LightRules, HoldTogether) {
 TEST(LightInvariants, OfUnitsThatWereMixedUp) {
     const auto of = [](std::optional<double> exposure_lxh, std::optional<double> ultraviolet_Whm2,
                        std::optional<double> covered_h) {
-        return complaints<Metering>([&](Metering& r) {
-            r.from = date("2026-03-18T09:00");
-            r.to = date("2026-03-18T11:00");
-            r.exposure_lxh = exposure_lxh;
-            r.nearUltraviolet_Whm2 = ultraviolet_Whm2;
-            r.covered_h = covered_h;
-        });
+        Metering r;
+        r.id = "m";
+        r.place = {"rack"};
+        r.from = date("2026-03-18T09:00");
+        r.to = date("2026-03-18T11:00");
+        r.exposure_lxh = exposure_lxh;
+        r.nearUltraviolet_Whm2 = ultraviolet_Whm2;
+        r.covered_h = covered_h;
+        return test::textOfAll(r);
     };
     EXPECT_EQ(of(400'000, 240, {}), "");
     EXPECT_EQ(
         of(400'002, {}, {}),
         "/exposure_lxh: that is a mean of 200001 lx; full sun stays below 200000 lx. Give lux "
-        "hours: a reading in kilolux hours is multiplied by 1000, one in lux seconds divided "
-        "by 3600.");
+        "hours: lux seconds are divided by 3600.");
     EXPECT_EQ(of({}, 242, {}),
               "/nearUltraviolet_Whm2: that is a mean of 121 W/m²; the UV-A of full sun stays below "
               "120 W/m². Give Wh/m²: mWh/m² are divided by 1000, µWh/cm² by 100, J/m² by 3600.");
