@@ -2,6 +2,8 @@
 
 #include "base/Error.h"
 #include "base/Text.h"
+#include "commands/CertificateSheetKind.h"
+#include "commands/LedgerSheetKind.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
 
@@ -10,8 +12,11 @@ namespace rackbook {
 namespace {
 
 std::vector<PageModel> makeEdition(const SheetRequest& request) {
-    return {editionSheet(editionFactsOf(request.records, *request.subject.edition, request.asOf),
-                         request.sheetTemplate, request.measurer, request.created)};
+    const Edition& edition = *request.subject.edition;
+    EditionFacts facts = editionFactsOf(request.records, edition, request.asOf);
+    facts.photograph = newestPhotograph(attachmentsOfEdition(request.records, edition.id),
+                                        request.pictureOf, request.asOf);
+    return {editionSheet(facts, request.sheetTemplate, request.measurer, request.created)};
 }
 
 std::vector<PageModel> makeReadiness(const SheetRequest& request) {
@@ -53,6 +58,8 @@ const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
         editionSheetKind(),
         readinessSheetKind(),
+        certificateSheetKind(),
+        ledgerSheetKind(),
     };
     return kinds;
 }

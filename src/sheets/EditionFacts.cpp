@@ -5,6 +5,7 @@
 #include "calc/HistoryOf.h"
 #include "calc/MixLedger.h"
 #include "calc/PullInk.h"
+#include "sheets/PublicImpression.h"
 
 namespace rackbook {
 
@@ -164,19 +165,7 @@ private:
         for (const Impression& record : m_records.of<Impression>()) {
             if (record.edition.id != m_edition.id)
                 continue;
-            Impression impression = record;
-            impression.holder.reset();
-            impression.note.reset();
-            if (isAfter(impression.signedOn, m_asOf)) {
-                impression.designation.reset();
-                impression.designationKind.reset();
-                impression.signedOn.reset();
-            }
-            if (isAfter(impression.fateOn, m_asOf)) {
-                impression.fate = ImpressionFate::kept;
-                impression.fateOn.reset();
-            }
-            m_facts.impressions.push_back(std::move(impression));
+            m_facts.impressions.push_back(publicImpression(record, m_asOf));
         }
         std::stable_sort(m_facts.impressions.begin(), m_facts.impressions.end(),
                          [](const Impression& a, const Impression& b) {

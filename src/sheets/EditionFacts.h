@@ -10,6 +10,7 @@
 #include "base/CivilTime.h"
 #include "calc/Estimate.h"
 #include "records/RecordSet.h"
+#include "sheets/Photograph.h"
 
 namespace rackbook {
 
@@ -60,10 +61,11 @@ struct EditionFacts {
     std::vector<std::string> printers;  // recorded with the edition, else those of its pulls
     std::string publisher;              // empty where none is recorded
     std::vector<Block> blocks;
-    std::vector<LayerFacts> layers;       // by ordinal
-    std::vector<Impression> impressions;  // by working number, without holders and notes
-    std::set<std::string> firstLayer;     // ids of the impressions that the first layer was
-                                          // printed on
+    std::vector<LayerFacts> layers;        // by ordinal
+    std::vector<Impression> impressions;   // by working number, without holders and notes
+    std::set<std::string> firstLayer;      // ids of the impressions that the first layer was
+                                           // printed on
+    std::optional<Photograph> photograph;  // of the edition; the caller adds it
 };
 
 // What happened after asOf is left out.

@@ -2,6 +2,12 @@
 
 namespace rackbook::editionparts {
 
+namespace {
+
+constexpr double photographHeight_mm = 75;
+
+}  // namespace
+
 void addIdentity(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     const Edition& edition = facts.edition;
     const auto known = [&](const std::string& text) {
@@ -45,15 +51,25 @@ void addStatement(Flow& flow, const EditionFacts& facts, const SheetWords& words
     flow.paragraph(words.textOrNotRecorded(facts.edition.statement));
 }
 
+void addPhotograph(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    rackbook::addPhotograph(flow, *facts.photograph, {facts.edition.title, "", photographHeight_mm},
+                            words);
+}
+
 void addSignatures(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+    addSignatureLines(flow, facts.maker, facts.printers, words);
+}
+
+void addSignatureLines(Flow& flow, const std::string& maker,
+                       const std::vector<std::string>& printers, const SheetWords& words) {
     const auto caption = [&](const std::string& name, const char* label) {
         return name.empty() ? words(label) : name + "\n" + words(label);
     };
-    std::vector<std::string> captions = {caption(facts.maker, "signatures.maker")};
-    for (const std::string& printer : facts.printers)
-        if (printer != facts.maker)
+    std::vector<std::string> captions = {caption(maker, "signatures.maker")};
+    for (const std::string& printer : printers)
+        if (printer != maker)
             captions.push_back(caption(printer, "signatures.printer"));
-    if (facts.printers.empty())
+    if (printers.empty())
         captions.push_back(words("signatures.printer"));
     flow.signatureLines(captions);
 }

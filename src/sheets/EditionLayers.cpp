@@ -4,6 +4,7 @@
 
 #include "base/Numbers.h"
 #include "sheets/EditionParts.h"
+#include "sheets/ShareText.h"
 
 namespace rackbook::editionparts {
 
@@ -124,23 +125,6 @@ void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
     flow.table(table);
 }
 
-std::string shareText(const Estimate& share, int decimals, const SheetWords& words) {
-    if (share.isKnown() && printsAsOne(share, decimals))
-        return words.percent(share.best, decimals);
-    if (share.low <= 0 && share.high >= 1)
-        return words("notRecorded");
-    const std::string range = words.percentRange(share, decimals);
-    return share.isKnown() ? words.percent(share.best, decimals) + " (" + range + ")" : range;
-}
-
-std::string extenderText(const PullFacts& pull, const SheetWords& words) {
-    if (pull.isRemembered && pull.extenderShare.best <= 0)
-        return words("layers.rememberedNone");
-    return pull.isRemembered ? words.filled("layers.remembered",
-                                            {{"share", words.percent(pull.extenderShare.best, 0)}})
-                             : shareText(pull.extenderShare, 1, words);
-}
-
 void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     SheetTable table;
     table.columns = {{words("layers.ordinal"), Alignment::right, 0, 12.5},
@@ -155,11 +139,11 @@ void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
         if (layer.pulls.empty())
             table.rows.push_back({{ordinal, words("layers.notPrinted"), "", "", "", "", ""}});
         for (const PullFacts& pull : layer.pulls) {
-            table.rows.push_back(
-                {{ordinal, words.tableDate(pull.start),
-                  pull.portion.empty() ? words("notRecorded") : pull.portion,
-                  words.count(pull.sheets), words.count(pull.spoiled), extenderText(pull, words),
-                  shareText(pull.drierShare, 2, words)}});
+            table.rows.push_back({{ordinal, words.tableDate(pull.start),
+                                   pull.portion.empty() ? words("notRecorded") : pull.portion,
+                                   words.count(pull.sheets), words.count(pull.spoiled),
+                                   extenderText(pull.extenderShare, pull.isRemembered, words),
+                                   shareText(pull.drierShare, 2, words)}});
             ordinal.clear();
         }
     }
@@ -195,8 +179,7 @@ void addNotes(Flow& flow, const EditionFacts& facts, const Columns& columns,
 bool anyRange(const EditionFacts& facts) {
     for (const LayerFacts& layer : facts.layers)
         for (const PullFacts& pull : layer.pulls)
-            if (pull.isRemembered || !printsAsOne(pull.extenderShare, 1) ||
-                !printsAsOne(pull.drierShare, 2))
+            if (showsEstimates(pull.extenderShare, pull.isRemembered, pull.drierShare))
                 return true;
     return false;
 }

@@ -9,6 +9,8 @@ namespace rackbook::editionparts {
 
 // Each adds what stands below its heading. The heading is set already.
 void addIdentity(Flow& flow, const EditionFacts& facts, const SheetWords& words);
+// Pre: there is a photograph.
+void addPhotograph(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addInscriptions(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addPaper(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addCount(Flow& flow, const EditionFacts& facts, const SheetWords& words);
@@ -20,6 +22,10 @@ void addMatrix(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addStatement(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addSignatures(Flow& flow, const EditionFacts& facts, const SheetWords& words);
+
+// Of whoever made it and the printers; asks for the labels signatures.maker and signatures.printer.
+void addSignatureLines(Flow& flow, const std::string& maker,
+                       const std::vector<std::string>& printers, const SheetWords& words);
 
 // "Artist's proof: 3, Bon à tirer: 1" of the declared proofs; empty where none is declared.
 std::string proofsWords(const EditionFacts& facts, const SheetWords& words);

@@ -1,11 +1,11 @@
 #include "sheets/EditionSheet.h"
 
-#include "base/Text.h"
 #include "calc/Disclosure.h"
 #include "sheets/EditionParts.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/SheetWords.h"
+#include "sheets/ShortTitle.h"
 
 namespace rackbook {
 
@@ -19,6 +19,7 @@ struct Section {
 const std::vector<Section>& allSections() {
     namespace parts = editionparts;
     static const std::vector<Section> sections = {{"identity", parts::addIdentity},
+                                                  {"photograph", parts::addPhotograph},
                                                   {"inscriptions", parts::addInscriptions},
                                                   {"paper", parts::addPaper},
                                                   {"count", parts::addCount},
@@ -33,11 +34,9 @@ const std::vector<Section>& allSections() {
     return sections;
 }
 
-// A long title would fill the head of every page.
-std::string startOf(const std::string& title) {
-    constexpr std::size_t mostCodePoints = 90;
-    const std::size_t end = offsetOfCodePoint(title, mostCodePoints);
-    return end < title.size() ? title.substr(0, end) + "…" : title;
+// A photograph there is or there isn't; of all else the sheet says that nothing is recorded.
+bool hasAny(const Section& section, const EditionFacts& facts) {
+    return section.name != std::string("photograph") || facts.photograph.has_value();
 }
 
 FlowSetup setupOf(const EditionFacts& facts, const SheetTemplate& sheetTemplate,
@@ -45,7 +44,7 @@ FlowSetup setupOf(const EditionFacts& facts, const SheetTemplate& sheetTemplate,
     FlowSetup setup = sheetTemplate.flowSetup();
     const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
     setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
-    setup.runningTitle = facts.edition.code + " · " + startOf(facts.edition.title);
+    setup.runningTitle = facts.edition.code + " · " + shortTitle(facts.edition.title);
     setup.info.title = facts.edition.title + " (" + facts.edition.code + ")";
     setup.info.author = facts.studio;
     setup.info.subject = words("sheet");
@@ -65,6 +64,7 @@ TemplateRules editionSheetRules() {
     };
     add("", "sheet footer");
     add("identity", "code maker printer printers publisher process year studio state open closed");
+    addPhotographKeys(rules.labels);
     add("inscriptions", "what where medium");
     add("paper", "name image sheet");
     add("count",
@@ -98,7 +98,7 @@ PageModel editionSheet(const EditionFacts& facts, const SheetTemplate& sheetTemp
     flow.title(facts.edition.title, words("sheet"));
     for (const std::string& name : sheetTemplate.sections())
         for (const Section& section : allSections()) {
-            if (name != section.name)
+            if (name != section.name || !hasAny(section, facts))
                 continue;
             flow.heading(1, words(name));
             section.add(flow, facts, words);

@@ -4,27 +4,11 @@
 
 #include "calc/HistoryOf.h"
 #include "calc/ReadingAgreement.h"
+#include "sheets/HiddenHolders.h"
 
 namespace rackbook {
 
 namespace {
-
-// A place may lie within a holder's: its own name would tell just as much.
-void hideHolders(History& history, const ReadinessQuestion& question) {
-    for (std::size_t i = 0; i < history.places.size(); ++i) {
-        int at = static_cast<int>(i);
-        bool gallery = false;
-        bool holder = false;
-        for (std::size_t steps = 0; at >= 0 && steps <= history.places.size(); ++steps) {
-            const HistoryPlace& place = history.places[static_cast<std::size_t>(at)];
-            gallery = gallery || place.placeKind == PlaceKind::gallery;
-            holder = holder || place.atHolder || place.placeKind == PlaceKind::holderAddress;
-            at = place.within;
-        }
-        if (gallery || holder)
-            history.places[i].name = gallery ? question.atGallery : question.atHolder;
-    }
-}
 
 bool isWanted(const History& history, int edition, const ReadinessQuestion& question) {
     return question.edition.empty() ||
@@ -44,7 +28,7 @@ ReadinessFacts readinessFactsOf(const RecordSet& records, const ReadinessQuestio
     markReadingAgreement(facts.history, records.of<Look>(), records.of<Reading>(),
                          records.of<Impression>(), facts.rules);
     if (!question.namesHolders)
-        hideHolders(facts.history, question);
+        hideHolders(facts.history, question.atGallery, question.atHolder);
     for (const Edition& edition : records.of<Edition>())
         facts.titles.push_back(edition.title);
     for (const HistoryImpression& impression : facts.history.impressions) {

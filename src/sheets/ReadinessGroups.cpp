@@ -39,19 +39,12 @@ std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,
                         {{"layer", std::to_string(layer.ordinal)}, {"date", spanText(row.pulled)}});
 }
 
-// Rounded down, as the sentences of calc/Wording do it.
-std::string wholeDays(const ReadinessRow& row, const SheetWords& words) {
-    constexpr double hair = 1e-6;
-    const double low = std::floor(row.daysLow + hair);
-    const double high = std::floor(row.daysHigh + hair);
-    return words.figure(low, 0) + (high > low + 1 ? "–" + words.figure(high, 0) : std::string());
-}
-
 std::string daysText(const ReadinessRow& row, const SheetWords& words) {
     if (row.pull < 0)
         return {};
-    return words.filled("impressions.daysOf", {{"days", wholeDays(row, words)},
-                                               {"needed", words.shortFigure(row.daysNeeded)}});
+    return words.filled("impressions.daysOf",
+                        {{"days", wholeDays(row.daysLow, row.daysHigh, words)},
+                         {"needed", words.shortFigure(row.daysNeeded)}});
 }
 
 std::string lookText(const ReadinessRow& row, const ReadinessFacts& facts,
@@ -71,6 +64,13 @@ std::string lookText(const ReadinessRow& row, const ReadinessFacts& facts,
 }
 
 }  // namespace
+
+std::string wholeDays(double daysLow, double daysHigh, const SheetWords& words) {
+    constexpr double hair = 1e-6;
+    const double low = std::floor(daysLow + hair);
+    const double high = std::floor(daysHigh + hair);
+    return words.figure(low, 0) + (high > low + 1 ? "–" + words.figure(high, 0) : std::string());
+}
 
 const std::vector<Verdict>& verdictsByUrgency() {
     static const std::vector<Verdict> order = {Verdict::bringOut, Verdict::moreLight,

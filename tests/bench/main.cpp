@@ -1,6 +1,6 @@
 // Prints what the main work costs, beside the bare engine doing the same: colour first, then a long
 // PDF, then books of several sizes. Usage: rackbookBench [IMPRESSIONS …]; without arguments 1,000,
-// 10,000 and 100,000; "writing" for the PDF alone. Figures are wall-clock seconds on this machine;
+// 10,000 and 100,000; "writing" for the PDFs alone. Figures are wall-clock seconds on this machine;
 // ratios are what carries over.
 
 #include <sys/resource.h>
@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "BareEngine.h"
+#include "CertificateBench.h"
 #include "ColourBench.h"
 #include "Generator.h"
 #include "LightBench.h"
@@ -255,6 +256,26 @@ void measureWriting() {
     std::fflush(stdout);
 }
 
+void measureCertificates() {
+    const CertificateFigures figures = measuredCertificates(1000);
+    const double seconds = figures.factsSeconds + figures.setSeconds + figures.writeSeconds;
+    const auto certificates = static_cast<double>(figures.certificates);
+    std::printf("%zu certificates of one edition in one file, %zu pages\n", figures.certificates,
+                figures.pages);
+    line("certificates: from records to bytes", seconds, certificates / seconds, "certificates/s");
+    line("certificates: of that, facts", figures.factsSeconds, certificates / figures.factsSeconds,
+         "certificates/s");
+    line("certificates: of that, records and pages", figures.setSeconds,
+         certificates / figures.setSeconds, "certificates/s");
+    line("certificates: of that, written as PDF", figures.writeSeconds,
+         certificates / figures.writeSeconds, "certificates/s");
+    line("cairo: the same pages, nothing inside", figures.otherSeconds,
+         certificates / figures.otherSeconds, "certificates/s");
+    ratio("our time against cairo's", seconds / figures.otherSeconds);
+    std::printf("  %zu kB, cairo's %zu kB\n\n", figures.bytes / 1000, figures.otherBytes / 1000);
+    std::fflush(stdout);
+}
+
 void measure(int impressions) {
     QTemporaryDir folder;
     const std::string path = folder.path().toStdString();
@@ -287,6 +308,7 @@ int main(int argc, char** argv) {
     }
     if (argc == 2 && std::string(argv[1]) == "writing") {
         measureWriting();
+        measureCertificates();
         return 0;
     }
     std::vector<int> sizes;
@@ -296,6 +318,7 @@ int main(int argc, char** argv) {
         sizes = {1000, 10000, 100000};
     measureColour();
     measureWriting();
+    measureCertificates();
     for (const int size : sizes)
         measure(size);
     return 0;

@@ -6,7 +6,9 @@
 
 #include "EditionBook.h"
 #include "SheetTools.h"
+#include "sheets/CertificateSheet.h"
 #include "sheets/EditionSheet.h"
+#include "sheets/LedgerSheet.h"
 #include "sheets/ReadinessSheet.h"
 
 namespace rackbook {
@@ -41,6 +43,38 @@ TEST(SheetGolden, Readiness) {
     expectGolden(readinessSheet(readinessFactsOf(book.records, question), shipped, measurer,
                                 test::fixedClock),
                  "readiness.txt");
+}
+
+build::Book bookWithMoves() {
+    build::Book book = test::editionBook();
+    book.place("window", PlaceKind::rack, LightKind::daylight);
+    book.move("window", "2026-02-01", build::impressionIds("HB", 1, 4));
+    book.look("2026-03-15", {"HB-1"}, Touch::dry, LookColour::trueColour);
+    book.transfer(TransferKind::sale, "maker", "secret", "2026-03-18", {"HB-1"});
+    return book;
+}
+
+TEST(SheetGolden, Certificate) {
+    const build::Book book = bookWithMoves();
+    const SheetTemplate shipped = test::shippedTemplate("certificate", certificateSheetRules());
+    const CertificateFacts facts =
+        certificateFactsOf(book.records, book.records.of<Edition>().front(),
+                           {book.records.of<Impression>().front()}, test::onDay("2026-03-20"),
+                           false, [](const Attachment&) { return std::optional<PictureFile>(); });
+    expectGolden(certificateSheet(facts, facts.impressions.front(),
+                                  {"HB-1-certificate.json", std::string(64, 'a')}, shipped,
+                                  measurer, test::fixedClock),
+                 "certificate.txt");
+}
+
+TEST(SheetGolden, Ledger) {
+    const build::Book book = bookWithMoves();
+    const SheetTemplate shipped = test::shippedTemplate("ledger", ledgerSheetRules());
+    const ReadinessQuestion question{test::onDay("2026-03-20"), "", false,
+                                     shipped.label("atGallery"), shipped.label("atHolder")};
+    expectGolden(
+        ledgerSheet(ledgerFactsOf(book.records, question), shipped, measurer, test::fixedClock),
+        "ledger.txt");
 }
 
 }  // namespace

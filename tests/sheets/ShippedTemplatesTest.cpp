@@ -4,9 +4,11 @@
 #include <set>
 
 #include "SheetTools.h"
+#include "sheets/CertificateSheet.h"
 #include "sheets/CommonLabels.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/LabelMarks.h"
+#include "sheets/LedgerSheet.h"
 #include "sheets/ReadinessSheet.h"
 
 namespace rackbook {
@@ -14,7 +16,8 @@ namespace {
 
 // A new kind of sheet is a row here.
 std::vector<TemplateRules> allRules() {
-    return {editionSheetRules(), readinessSheetRules()};
+    return {editionSheetRules(), readinessSheetRules(), certificateSheetRules(),
+            ledgerSheetRules()};
 }
 
 const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};

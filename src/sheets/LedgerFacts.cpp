@@ -1,0 +1,84 @@
+#include "sheets/LedgerFacts.h"
+
+#include <set>
+#include <unordered_map>
+
+#include "calc/PlaceLight.h"
+#include "sheets/PublicImpression.h"
+
+namespace rackbook {
+
+namespace {
+
+class LedgerMaker {
+public:
+    LedgerMaker(const RecordSet& records, const ReadinessQuestion& question)
+        : m_records(records),
+          m_question(question),
+          m_readiness(readinessFactsOf(records, question)),
+          m_places(m_readiness.history) {
+        for (const ReadinessRow& row : m_readiness.readiness.rows)
+            m_rows[static_cast<std::size_t>(row.impression)] = &row;
+        for (const Transfer& transfer : records.of<Transfer>())
+            if (transfer.agreedOn.earliest() > question.asOf)
+                for (const Ref<Impression>& impression : transfer.impressions)
+                    m_handedOverLater.insert(impression.id);
+    }
+
+    LedgerFacts make() const {
+        LedgerFacts facts;
+        facts.studio = m_readiness.studio;
+        facts.asOf = m_question.asOf;
+        std::vector<LedgerEdition> editions;
+        for (const Edition& edition : m_records.of<Edition>())
+            editions.push_back({edition.title, edition.code, {}});
+        const std::vector<HistoryImpression>& all = m_readiness.history.impressions;
+        for (std::size_t i = 0; i < all.size(); ++i)
+            if (all[i].edition >= 0)
+                editions[static_cast<std::size_t>(all[i].edition)].rows.push_back(rowOf(i));
+        for (std::size_t i = 0; i < editions.size(); ++i)
+            if (m_question.edition.empty() || m_records.of<Edition>()[i].id == m_question.edition)
+                facts.editions.push_back(std::move(editions[i]));
+        return facts;
+    }
+
+private:
+    LedgerRow rowOf(std::size_t position) const {
+        const HistoryImpression& impression = m_readiness.history.impressions[position];
+        const Impression& record =
+            m_records.of<Impression>()[static_cast<std::size_t>(impression.key)];
+        LedgerRow row;
+        row.impression = publicImpression(record, m_question.asOf);
+        const auto judged = m_rows.find(position);
+        if (judged == m_rows.end() || row.impression.fate != ImpressionFate::kept)
+            return row;
+        row.verdict = judged->second->verdict;
+        row.where = whereOf(record, judged->second->place);
+        return row;
+    }
+
+    // Sheets may be handed over without a word of where they went.
+    std::string whereOf(const Impression& impression, int place) const {
+        const bool isGone = place >= 0 && m_places.isOutOfHands(place);
+        const Party* holder = m_records.find(impression.holder);
+        if (!isGone && holder && m_handedOverLater.count(impression.id) == 0)
+            return m_question.namesHolders ? holder->name : m_question.atHolder;
+        return place < 0 ? std::string()
+                         : m_readiness.history.places[static_cast<std::size_t>(place)].name;
+    }
+
+    const RecordSet& m_records;
+    const ReadinessQuestion& m_question;
+    ReadinessFacts m_readiness;
+    PlaceLight m_places;
+    std::unordered_map<std::size_t, const ReadinessRow*> m_rows;  // by position in the history
+    std::set<std::string> m_handedOverLater;                      // ids of impressions
+};
+
+}  // namespace
+
+LedgerFacts ledgerFactsOf(const RecordSet& records, const ReadinessQuestion& question) {
+    return LedgerMaker(records, question).make();
+}
+
+}  // namespace rackbook
