@@ -2,6 +2,9 @@
 
 #include "base/Error.h"
 #include "base/Text.h"
+#include "commands/DrawerSheetKind.h"
+#include "commands/LabelSheetKinds.h"
+#include "commands/TransferSheetKind.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
 
@@ -51,8 +54,8 @@ SheetKind readinessSheetKind() {
 
 const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
-        editionSheetKind(),
-        readinessSheetKind(),
+        editionSheetKind(), readinessSheetKind(),    transferSheetKind(),
+        drawerSheetKind(),  drawerLabelsSheetKind(), sleeveLabelsSheetKind(),
     };
     return kinds;
 }

@@ -5,16 +5,21 @@
 
 #include "SheetTools.h"
 #include "sheets/CommonLabels.h"
+#include "sheets/DrawerLabels.h"
+#include "sheets/DrawerSheet.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/LabelMarks.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/SleeveLabels.h"
+#include "sheets/TransferSheet.h"
 
 namespace rackbook {
 namespace {
 
 // A new kind of sheet is a row here.
 std::vector<TemplateRules> allRules() {
-    return {editionSheetRules(), readinessSheetRules()};
+    return {editionSheetRules(), readinessSheetRules(), transferSheetRules(),
+            drawerSheetRules(),  drawerLabelsRules(),   sleeveLabelsRules()};
 }
 
 const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};
