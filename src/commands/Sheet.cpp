@@ -222,7 +222,9 @@ std::string details() {
            "the "
            "records that it was made from as a JSON file. Words, paper, fonts and the order of the "
            "sections come from a template; write one of your own that says what it is based on and "
-           "what it changes, and name it with --template. Contacts and notes stand on no sheet.\n\n"
+           "what it changes, and name it with --template. Contacts stand on no sheet but that of a "
+           "transfer, where --with-holders asks for them; notes "
+           "stand on none.\n\n"
            "SOURCE_DATE_EPOCH fixes the date inside the file, so that the same book gives the same "
            "bytes.";
 }

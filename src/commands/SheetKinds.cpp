@@ -3,7 +3,10 @@
 #include "base/Error.h"
 #include "base/Text.h"
 #include "commands/CertificateSheetKind.h"
+#include "commands/DrawerSheetKind.h"
+#include "commands/LabelSheetKinds.h"
 #include "commands/LedgerSheetKind.h"
+#include "commands/TransferSheetKind.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
 
@@ -56,10 +59,9 @@ SheetKind readinessSheetKind() {
 
 const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
-        editionSheetKind(),
-        readinessSheetKind(),
-        certificateSheetKind(),
-        ledgerSheetKind(),
+        editionSheetKind(),      certificateSheetKind(),  ledgerSheetKind(),
+        readinessSheetKind(),    transferSheetKind(),     drawerSheetKind(),
+        drawerLabelsSheetKind(), sleeveLabelsSheetKind(),
     };
     return kinds;
 }

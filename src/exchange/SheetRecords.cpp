@@ -320,15 +320,24 @@ SheetRecords::SheetRecords(const RecordSet& records, const SheetDepth& depth, Ci
 
 SheetRecords::~SheetRecords() = default;
 
+bool isStorage(const Place& place) {
+    return place.placeKind == PlaceKind::drawer || place.placeKind == PlaceKind::box ||
+           place.placeKind == PlaceKind::shelf;
+}
+
 std::string SheetRecords::textFor(const SheetHeading& heading) const {
     Gathering<Inner> gathering(*m_inner);
     gathering.takeEvery<Book>();
     takeSubject(gathering, *m_inner, heading.about);
-    if (isAboutAll(heading.about) && !m_inner->depth.stock)
+    if (isAboutAll(heading.about) && !m_inner->depth.stock && !m_inner->depth.storage)
         for (const Edition& edition : m_inner->records.of<Edition>()) {
             gathering.takeEdition(edition.id);
             gathering.takeImpressionsOf(edition.id);
         }
+    if (m_inner->depth.storage)
+        for (const Place& place : m_inner->records.of<Place>())
+            if (isStorage(place))
+                gathering.take<Place>(place.id);
     if (m_inner->depth.stock) {
         gathering.takeEvery<Lot>();
         gathering.takeEvery<Mix>();

@@ -26,8 +26,13 @@ struct SheetAbout {
 struct SheetDepth {
     bool light = false;  // moves, looks, and what is known of the light at places
     bool stock = false;  // all lots and what was weighed and counted of them
+    // All drawers, boxes and shelves; then a sheet about the whole book speaks of no edition.
+    bool storage = false;
     PrivacyChoice privacy;
 };
+
+// Drawers, boxes and shelves.
+bool isStorage(const Place& place);
 
 // What the text says about itself.
 struct SheetHeading {

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "base/Numbers.h"
+#include "sheets/SpanText.h"
 
 namespace rackbook {
 
@@ -14,20 +15,6 @@ namespace {
 std::size_t urgencyOf(Verdict verdict) {
     const std::vector<Verdict>& order = verdictsByUrgency();
     return static_cast<std::size_t>(std::find(order.begin(), order.end(), verdict) - order.begin());
-}
-
-// One day, whole years as years, else both ends.
-std::string spanText(const TimeSpan& span) {
-    if (dayOf(span.earliest) == dayOf(span.latest))
-        return formatDay(span.earliest);
-    const CivilDate first = civilFromDays(dayOf(span.earliest));
-    const CivilDate last = civilFromDays(dayOf(span.latest));
-    const bool wholeYears =
-        first.month == 1 && first.day == 1 && last.month == 12 && last.day == 31;
-    if (!wholeYears)
-        return formatDay(span.earliest) + "\n– " + formatDay(span.latest);
-    return first.year == last.year ? std::to_string(first.year)
-                                   : std::to_string(first.year) + "–" + std::to_string(last.year);
 }
 
 std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,

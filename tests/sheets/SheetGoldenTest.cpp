@@ -4,12 +4,17 @@
 
 #include <cstdlib>
 
+#include "DrawerBook.h"
 #include "EditionBook.h"
 #include "SheetTools.h"
 #include "sheets/CertificateSheet.h"
+#include "sheets/DrawerLabels.h"
+#include "sheets/DrawerSheet.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/LedgerSheet.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/SleeveLabels.h"
+#include "sheets/TransferSheet.h"
 
 namespace rackbook {
 namespace {
@@ -75,6 +80,44 @@ TEST(SheetGolden, Ledger) {
     expectGolden(
         ledgerSheet(ledgerFactsOf(book.records, question), shipped, measurer, test::fixedClock),
         "ledger.txt");
+}
+
+TEST(SheetGolden, Transfer) {
+    build::Book book = test::editionBook();
+    book.transfer(TransferKind::consignment, "maker", "printer", "2026-03-18",
+                  build::impressionIds("HB", 4, 7), [](Transfer& r) {
+                      r.price = 8800;
+                      r.currency = "DKK";
+                      r.terms = "Forty per cent to the gallery.";
+                  });
+    const SheetTemplate shipped = test::shippedTemplate("transfer", transferSheetRules());
+    expectGolden(transferSheet(transferFactsOf(book.records, book.records.of<Transfer>().front(),
+                                               test::onDay("2026-03-20"), false),
+                               shipped, measurer, test::fixedClock),
+                 "transfer.txt");
+}
+
+TEST(SheetGolden, Drawer) {
+    const SheetTemplate shipped = test::shippedTemplate("drawer", drawerSheetRules());
+    expectGolden(drawerSheet(test::drawerFacts(), shipped, measurer, test::fixedClock),
+                 "drawer.txt");
+}
+
+TEST(SheetGolden, Labels) {
+    build::Book book = test::editionBook();
+    book.place("drawer-1", PlaceKind::drawer, [](Place& r) {
+        r.name = "Plan chest, drawer 1";
+        r.capacity = 60;
+    });
+    const SheetTemplate drawers = test::shippedTemplate("drawer-labels", drawerLabelsRules());
+    expectGolden(drawerLabels({"Studio at the Old Weir", book.records.of<Place>()}, drawers,
+                              measurer, test::fixedClock),
+                 "drawer-labels.txt");
+    const SheetTemplate sleeves = test::shippedTemplate("sleeve-labels", sleeveLabelsRules());
+    const SleeveLabelsFacts facts =
+        sleeveLabelsFactsOf(book.records, book.records.of<Edition>().front(),
+                            book.records.of<Impression>(), test::onDay("2026-03-20"));
+    expectGolden(sleeveLabels(facts, sleeves, measurer, test::fixedClock), "sleeve-labels.txt");
 }
 
 }  // namespace

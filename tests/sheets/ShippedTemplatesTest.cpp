@@ -6,10 +6,14 @@
 #include "SheetTools.h"
 #include "sheets/CertificateSheet.h"
 #include "sheets/CommonLabels.h"
+#include "sheets/DrawerLabels.h"
+#include "sheets/DrawerSheet.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/LabelMarks.h"
 #include "sheets/LedgerSheet.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/SleeveLabels.h"
+#include "sheets/TransferSheet.h"
 
 namespace rackbook {
 namespace {
@@ -17,7 +21,8 @@ namespace {
 // A new kind of sheet is a row here.
 std::vector<TemplateRules> allRules() {
     return {editionSheetRules(), readinessSheetRules(), certificateSheetRules(),
-            ledgerSheetRules()};
+            ledgerSheetRules(),  transferSheetRules(),  drawerSheetRules(),
+            drawerLabelsRules(), sleeveLabelsRules()};
 }
 
 const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};
