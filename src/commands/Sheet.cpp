@@ -20,16 +20,6 @@ namespace rackbook {
 
 namespace {
 
-// A code or an id may hold what a file name should not.
-std::string fit(const std::string& words) {
-    std::string name;
-    for (const char c : words) {
-        const bool odd = (c >= 0 && c <= ' ') || c == '/' || c == '\\' || c == ':';
-        name += odd ? '-' : c;
-    }
-    return !name.empty() && name.front() == '.' ? "-" + name : name;
-}
-
 // A slip of the hand must not cost a book or a template.
 bool isPdf(const std::string& file) {
     return beginningOf(file, 5) == "%PDF-";
@@ -39,7 +29,7 @@ std::string nameFor(const SheetKind& kind, const SheetSubject& subject, CivilMin
     const std::string words = subject.edition && subject.impressions.empty() && !subject.layer
                                   ? subject.edition->code
                                   : subject.words;
-    return (words.empty() ? "" : fit(words) + "-") + kind.name +
+    return (words.empty() ? "" : fitForFile(words) + "-") + kind.name +
            (kind.isDated ? "-" + formatDay(asOf) : "");
 }
 
@@ -151,8 +141,7 @@ private:
 
     AssociatedFile recordBehind(const SheetAbout& about) const {
         AssociatedFile file;
-        file.name = (about.impressions.size() == 1 ? fit(about.impressions.front()) + "-" : "") +
-                    std::string(m_kind.name) + ".json";
+        file.name = recordName(m_kind, about);
         file.mediaType = "application/json";
         file.description = "The records that this sheet was made from";
         file.bytes =

@@ -83,6 +83,21 @@ const SheetKind& sheetKindNamed(const std::string& name) {
         nearest ? "Did you mean " + *nearest + "?" : "There are " + joined(sheetNames()) + ".");
 }
 
+std::string fitForFile(const std::string& words) {
+    std::string name;
+    for (const char c : words) {
+        const bool odd = (c >= 0 && c <= ' ') || c == '/' || c == '\\' || c == ':';
+        name += odd ? '-' : c;
+    }
+    return !name.empty() && name.front() == '.' ? "-" + name : name;
+}
+
+std::string recordName(const SheetKind& kind, const SheetAbout& about) {
+    const std::string one =
+        about.impressions.size() == 1 ? fitForFile(about.impressions.front()) + "-" : "";
+    return one + kind.name + ".json";
+}
+
 SheetAbout aboutSubject(const SheetSubject& subject) {
     SheetAbout about;
     const auto idOfIt = [](const auto& record) {

@@ -54,6 +54,12 @@ std::vector<std::string> sheetNames();
 // Throws UsageError with the nearest name where there is none of that name.
 const SheetKind& sheetKindNamed(const std::string& name);
 
+// A code or an id, fit to be part of a file's name.
+std::string fitForFile(const std::string& words);
+
+// The name of the record inside a sheet of that kind about that.
+std::string recordName(const SheetKind& kind, const SheetAbout& about);
+
 // What a sheet about that subject is about, by ids.
 SheetAbout aboutSubject(const SheetSubject& subject);
 

@@ -84,10 +84,20 @@ std::vector<SheetSubject> subjectsFor(SubjectKind kind, const RecordSet& records
     return {};
 }
 
+// A photograph of the demonstration book.
+std::optional<PictureFile> demoPicture(const Attachment& attachment) {
+    const std::string file = std::string(RACKBOOK_SOURCE_DIR) + "/demo-edition/attachments/" +
+                             attachment.sha256 + ".jpg";
+    if (!fileExists(file) || !attachment.width_px || !attachment.height_px)
+        return std::nullopt;
+    return PictureFile{
+        attachment.mediaType, std::make_shared<const std::string>(readFile(file, 1 << 22)),
+        *attachment.width_px, *attachment.height_px, attachment.orientation.value_or(1)};
+}
+
 AssociatedFile recordBehind(const SheetRecords& behind, const SheetKind& kind,
                             const SheetAbout& about) {
-    const std::string name = about.impressions.size() == 1 ? about.impressions.front() + "-" : "";
-    return {name + kind.name + ".json", "application/json", "The records behind the sheet",
+    return {recordName(kind, about), "application/json", "The records behind the sheet",
             behind.textFor({kind.name, "2026-03-20", "en", about})};
 }
 
@@ -107,7 +117,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
         fonts,
         test::fixedClock,
         options,
-        [](const Attachment&) { return std::optional<PictureFile>(); },
+        demoPicture,
         [&](const SheetAbout& about) { return recordBehind(behind, kind, about); },
         [] {}};
     std::vector<PageModel> documents = kind.make(request);
