@@ -2,6 +2,7 @@
 
 #include "base/Error.h"
 #include "base/Text.h"
+#include "commands/BenchSheetKind.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
 
@@ -53,6 +54,7 @@ const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
         editionSheetKind(),
         readinessSheetKind(),
+        benchSheetKind(),
     };
     return kinds;
 }

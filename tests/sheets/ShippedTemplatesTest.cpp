@@ -4,6 +4,7 @@
 #include <set>
 
 #include "SheetTools.h"
+#include "sheets/BenchSheet.h"
 #include "sheets/CommonLabels.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/LabelMarks.h"
@@ -14,7 +15,7 @@ namespace {
 
 // A new kind of sheet is a row here.
 std::vector<TemplateRules> allRules() {
-    return {editionSheetRules(), readinessSheetRules()};
+    return {editionSheetRules(), readinessSheetRules(), benchSheetRules()};
 }
 
 const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};
