@@ -2,6 +2,7 @@
 
 #include "base/Error.h"
 #include "base/Text.h"
+#include "commands/BenchSheetKind.h"
 #include "commands/CertificateSheetKind.h"
 #include "commands/DrawerSheetKind.h"
 #include "commands/LabelSheetKinds.h"
@@ -59,9 +60,9 @@ SheetKind readinessSheetKind() {
 
 const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
-        editionSheetKind(),      certificateSheetKind(),  ledgerSheetKind(),
-        readinessSheetKind(),    transferSheetKind(),     drawerSheetKind(),
-        drawerLabelsSheetKind(), sleeveLabelsSheetKind(),
+        editionSheetKind(),   certificateSheetKind(),  ledgerSheetKind(),
+        readinessSheetKind(), benchSheetKind(),        transferSheetKind(),
+        drawerSheetKind(),    drawerLabelsSheetKind(), sleeveLabelsSheetKind(),
     };
     return kinds;
 }

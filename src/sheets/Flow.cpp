@@ -132,8 +132,8 @@ PageModel Flow::finish() {
     PageModel model;
     model.paper = layout.setup.paper;
     model.info = layout.setup.info;
-    model.pages =
-        paginate(layout.strips, layout.headers, layout.furniture.area(), sheetName(layout.setup));
+    model.pages = paginate(layout.strips, layout.headers, layout.furniture.area(),
+                           sheetName(layout.setup), &layout.fieldPlaces);
     layout.furniture.addTo(model.pages);
     model.structure = layout.structure.take();
     model.pictures = std::move(layout.pictures);

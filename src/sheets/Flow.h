@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "sheets/FillIn.h"
 #include "sheets/FlowSetup.h"
 #include "sheets/Panel.h"
 #include "sheets/SheetTable.h"
@@ -67,7 +68,20 @@ public:
     // the part before, so that nobody signs an empty page.
     void signatureLines(const std::vector<std::string>& captions);
 
+    // Boxes to be filled in by hand, side by side, each below its label.
+    void fillIn(const std::vector<FieldBox>& boxes, double height_mm);
+
+    // Lines to write on below a label, `step_mm` apart; together they are one field.
+    void fillInLines(const std::string& name, const std::string& label, int lines, double step_mm);
+
+    // Rows with boxes to tick and lines to write on; the header is repeated on later pages.
+    void fillInRows(const FieldTable& table);
+
     PageModel finish();
+
+    // Where everything stands that is to be filled in, in the order in which it was set. Pre: after
+    // finish().
+    const std::vector<FieldPlace>& fieldPlaces() const;
 
 private:
     struct Layout;

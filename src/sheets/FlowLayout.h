@@ -50,6 +50,7 @@ struct Flow::Layout {
     std::vector<StripGroup> headers;
     StructureBuilder structure;
     std::vector<PictureFile> pictures;
+    std::vector<FieldPlace> fieldPlaces;
     double pendingSpace_mm = 0;
     bool afterHeading = false;
     std::size_t headingBegin = 0;  // first strip of the last heading

@@ -14,6 +14,10 @@ void belongFurtherOn(std::vector<Drawn>& things, int elements) {
             thing.element += elements;
 }
 
+bool isSame(const PictureFile& a, const PictureFile& b) {
+    return a.orientation == b.orientation && (a.bytes == b.bytes || *a.bytes == *b.bytes);
+}
+
 class Joining {
 public:
     explicit Joining(PageModel& joined) : m_joined(joined) {}
@@ -50,7 +54,7 @@ private:
     std::size_t numberOf(PictureFile&& picture) {
         std::vector<PictureFile>& known = m_joined.pictures;
         const auto found = std::find_if(known.begin(), known.end(), [&](const PictureFile& other) {
-            return other.bytes == picture.bytes && other.orientation == picture.orientation;
+            return isSame(other, picture);
         });
         const auto number = static_cast<std::size_t>(found - known.begin());
         if (found == known.end())

@@ -58,8 +58,8 @@ Page readBefore(Page content) {
 class Dealer {
 public:
     Dealer(const StripGroup& strips, const std::vector<StripGroup>& headers, const PageArea& area,
-           const std::string& where)
-        : m_strips(strips), m_headers(headers), m_area(area), m_where(where) {
+           const std::string& where, std::vector<FieldPlace>* fields)
+        : m_strips(strips), m_headers(headers), m_area(area), m_where(where), m_fields(fields) {
         beginPage(m_area.firstTop_mm);
     }
 
@@ -123,8 +123,17 @@ private:
         else if (const StripGroup* header = headerFor(strip))
             for (const Strip& part : *header)
                 draw(readBefore(part.content), part.height_mm);
+        notePlaces(strip);
         draw(strip.content, strip.height_mm);
         m_atTop = false;
+    }
+
+    void notePlaces(const Strip& strip) {
+        if (!m_fields)
+            return;
+        for (const StripField& field : strip.fields)
+            m_fields->push_back(
+                {field.name, m_pages.size() - 1, shifted(field.box, m_area.left_mm, m_y_mm)});
     }
 
     void drawAbove(const Strip& strip) {
@@ -143,6 +152,7 @@ private:
     const std::vector<StripGroup>& m_headers;
     const PageArea& m_area;
     const std::string& m_where;
+    std::vector<FieldPlace>* m_fields;
     std::vector<Page> m_pages;
     double m_y_mm = 0;
     bool m_atTop = true;
@@ -151,8 +161,9 @@ private:
 }  // namespace
 
 std::vector<Page> paginate(const StripGroup& strips, const std::vector<StripGroup>& headers,
-                           const PageArea& area, const std::string& where) {
-    return Dealer(strips, headers, area, where).deal();
+                           const PageArea& area, const std::string& where,
+                           std::vector<FieldPlace>* fields) {
+    return Dealer(strips, headers, area, where, fields).deal();
 }
 
 }  // namespace rackbook

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "sheets/FillIn.h"
 #include "sheets/Strip.h"
 
 namespace rackbook {
@@ -20,8 +21,10 @@ struct PageArea {
 // the next go to one page where they fit on one at all; where they don't, they are dealt out one by
 // one. Headers are repeated as the strips ask. At least one page.
 // Pre: area.firstTop_mm is not below area.laterTop_mm.
+// Where `fields` is given, the places of the strips' fields are added to it, in their order.
 // Throws RenderError, naming `where`, for a strip that is taller than a page.
 std::vector<Page> paginate(const StripGroup& strips, const std::vector<StripGroup>& headers,
-                           const PageArea& area, const std::string& where);
+                           const PageArea& area, const std::string& where,
+                           std::vector<FieldPlace>* fields = nullptr);
 
 }  // namespace rackbook

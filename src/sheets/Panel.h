@@ -13,6 +13,9 @@ namespace rackbook {
 // To be filled by hand or with a thing that is glued in.
 struct EmptyFrame {};
 
+// Room that is left free, so that the panel beside it keeps its width.
+struct Gap {};
+
 // A position in the list of pictures that Flow::addPicture gave.
 struct PictureNumber {
     std::size_t index = 0;
@@ -23,7 +26,7 @@ struct QrText {
 };
 
 struct Panel {
-    std::variant<EmptyFrame, LabColour, PictureNumber, QrText, Plot> content;
+    std::variant<EmptyFrame, LabColour, PictureNumber, QrText, Plot, Gap> content;
     std::string caption;    // below it; may be empty
     std::string alternate;  // what it shows, in words; for an empty frame, what belongs there
     double share = 1;       // of the width that the squares of codes leave over

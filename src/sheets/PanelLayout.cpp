@@ -29,6 +29,8 @@ public:
     }
 
     void set(const Panel& panel, double x_mm, double width_mm) {
+        if (std::holds_alternative<Gap>(panel.content))
+            return;
         m_x_mm = x_mm;
         m_width_mm = width_mm;
         m_element = m_structure.add(ElementKind::figure, noElement, panel.alternate);
@@ -39,6 +41,8 @@ public:
     Strip take() { return std::move(m_strip); }
 
 private:
+    void draw(const Gap&) {}
+
     void draw(const EmptyFrame&) {
         const double right_mm = m_x_mm + m_width_mm;
         const double bottom_mm = m_room.height_mm;

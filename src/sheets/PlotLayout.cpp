@@ -34,7 +34,8 @@ public:
         m_top_mm =
             (plot.y.title.empty() ? 0.5 : 1.25) * m_line_mm + (plot.marks.empty() ? 0 : m_line_mm);
         m_bottom_mm = height_mm - tick_mm - m_line_mm * (plot.x.title.empty() ? 1.2 : 2.2);
-        if (m_right_mm - m_left_mm < leastArea_mm || m_bottom_mm - m_top_mm < leastArea_mm)
+        if (m_right_mm - m_left_mm < leastArea_mm || m_bottom_mm - m_top_mm < leastArea_mm ||
+            !hasRoomForWords(width_mm))
             throw RenderError(where, "the words of a plot leave no room for it",
                               "Use larger paper or smaller margins in the template.");
     }
@@ -55,6 +56,19 @@ private:
             throw RenderError(m_where, "an axis of a plot has no length",
                               "Report this fault of the program.");
     }
+
+    // Of the words whose room is not set aside by the axes.
+    bool hasRoomForWords(double width_mm) const {
+        const double right_mm = m_right_mm;
+        bool fits = widthOf(m_plot.y.title) <= width_mm && widthOf(m_plot.x.title) <= right_mm;
+        for (const PlotMark& mark : m_plot.marks)
+            fits = fits && widthOf(mark.label) <= right_mm - m_left_mm;
+        const auto labels = std::count_if(m_plot.lines.begin(), m_plot.lines.end(),
+                                          [](const PlotLine& line) { return !line.label.empty(); });
+        return fits && m_line_mm * static_cast<double>(labels - 1) <= m_bottom_mm - m_top_mm;
+    }
+
+    static bool isOn(const PlotAxis& axis, double at) { return at >= axis.from && at <= axis.to; }
 
     std::string checked(const std::string& text) const {
         return settable(m_measurer, FontRole::body, text, m_where);
@@ -115,10 +129,7 @@ private:
             m_page.fills.push_back(std::move(fill));
     }
 
-    bool isInside(const PlotPoint& p) const {
-        return p.x >= m_plot.x.from && p.x <= m_plot.x.to && p.y >= m_plot.y.from &&
-               p.y <= m_plot.y.to;
-    }
+    bool isInside(const PlotPoint& p) const { return isOn(m_plot.x, p.x) && isOn(m_plot.y, p.y); }
 
     // The part of a stroke inside the axes, after Liang and Barsky.
     std::optional<std::pair<PlotPoint, PlotPoint>> clipped(PlotPoint a, PlotPoint b) const {
@@ -186,17 +197,25 @@ private:
         stroke(m_left_mm, m_top_mm, m_left_mm, m_bottom_mm);
         double free_mm = -1e9;
         for (const PlotTick& tick : m_plot.x.ticks) {
+            if (!isOn(m_plot.x, tick.at))
+                continue;
             const double at_mm = x_mm(tick.at);
             stroke(at_mm, m_bottom_mm, at_mm, m_bottom_mm + tick_mm);
-            const double left_mm = at_mm - widthOf(tick.text) / 2;
+            const double left_mm = std::max(0.0, at_mm - widthOf(tick.text) / 2);
             if (left_mm < free_mm)
                 continue;
-            say(tick.text, std::max(0.0, left_mm), m_bottom_mm + tick_mm + m_line_mm * 0.85);
+            say(tick.text, left_mm, m_bottom_mm + tick_mm + m_line_mm * 0.85);
             free_mm = left_mm + widthOf(tick.text) + m_gap_mm;
         }
+        free_mm = 1e9;
         for (const PlotTick& tick : m_plot.y.ticks) {
+            if (!isOn(m_plot.y, tick.at))
+                continue;
             const double at_mm = y_mm(tick.at);
             stroke(m_left_mm - tick_mm, at_mm, m_left_mm, at_mm);
+            if (at_mm > free_mm)
+                continue;
+            free_mm = at_mm - m_line_mm;
             say(tick.text, m_left_mm - tick_mm - m_gap_mm * 0.6 - widthOf(tick.text),
                 at_mm + m_line_mm * 0.26);
         }
@@ -208,7 +227,7 @@ private:
                          [](const PlotMark& a, const PlotMark& b) { return a.x < b.x; });
         double free_mm = -1e9;
         for (const PlotMark& mark : sorted) {
-            if (mark.x < m_plot.x.from || mark.x > m_plot.x.to)
+            if (!isOn(m_plot.x, mark.x))
                 continue;
             const double at_mm = x_mm(mark.x);
             const double width_mm = widthOf(mark.label);
@@ -225,8 +244,7 @@ private:
     void titles() {
         say(m_plot.y.title, 0, m_line_mm * 0.76);
         const double width_mm = widthOf(m_plot.x.title);
-        say(m_plot.x.title, std::max(m_left_mm, m_right_mm - width_mm),
-            m_bottom_mm + tick_mm + m_line_mm * 1.9);
+        say(m_plot.x.title, m_right_mm - width_mm, m_bottom_mm + tick_mm + m_line_mm * 1.9);
     }
 
     // From the top down, each at least a line below the one before.

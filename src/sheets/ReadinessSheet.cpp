@@ -7,6 +7,7 @@
 #include "base/Numbers.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
+#include "sheets/ReadinessDoses.h"
 #include "sheets/ReadinessGroups.h"
 #include "sheets/SheetWords.h"
 
@@ -114,6 +115,10 @@ void addDoFirst(Flow& flow, const Content& content) {
         flow.table(table);
 }
 
+void addDosesOf(Flow& flow, const Content& content) {
+    addDoses(flow, content.facts, content.groups, content.words);
+}
+
 void addReasons(Flow& flow, const Content& content) {
     const SheetWords& words = content.words;
     SheetTable table;
@@ -189,6 +194,7 @@ struct Section {
 const std::vector<Section>& allSections() {
     static const std::vector<Section> sections = {{"summary", addSummary},
                                                   {"doFirst", addDoFirst},
+                                                  {"doses", addDosesOf},
                                                   {"impressions", addImpressions},
                                                   {"rules", addRules}};
     return sections;
@@ -220,6 +226,7 @@ TemplateRules readinessSheetRules() {
     add("", "sheet subtitle footer atGallery atHolder");
     add("summary", "edition together all leftOut nothing");
     add("doFirst", "nothing impressions designation place days unsigned untilTrue");
+    addDoseLabels(rules.labels);
     add("impressions", "impressions verdict layer layerOn days daysOf look place why reasons");
     add("rules", "rule value sunnyDays looks times origin note");
     for (const std::string& name : rulesOfReadiness())

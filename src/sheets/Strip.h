@@ -1,6 +1,7 @@
 // One horizontal strip of a sheet: the smallest thing that stands on one page as a whole.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "sheets/PageModel.h"
@@ -9,6 +10,12 @@ namespace rackbook {
 
 constexpr int noTable = -1;
 
+// Something to be filled in by hand.
+struct StripField {
+    std::string name;
+    Box box;  // from the strip's top left corner
+};
+
 struct Strip {
     Page content;                  // coordinates from the strip's top left corner
     std::vector<Rule> rulesAbove;  // drawn with it, but left out at the top of a page
@@ -16,6 +23,7 @@ struct Strip {
     double before_mm = 0;          // left out at the top of a page
     bool keepsWithNext = false;    // stands on the same page as the next strip
     int repeatedHeader = noTable;  // header to set again where a page begins with this strip
+    std::vector<StripField> fields;
 };
 
 // Several strips to be set one under the other without a gap.

@@ -35,7 +35,7 @@ TEST(CertificateCodes, HoldTheHashOfTheRecordInside) {
     const std::string pdf = fileOf(sheet);
     std::vector<std::string> codes;
     for (std::size_t page = 1; page <= sheet.model.pages.size(); ++page)
-        for (std::string& code : decodedCodes(pdf, static_cast<int>(page)))
+        for (std::string& code : decodedCodes(sheet.bytes, static_cast<int>(page)))
             codes.push_back(std::move(code));
     ASSERT_EQ(codes.size(), sheet.model.files.size());
     ASSERT_GT(codes.size(), 20u);

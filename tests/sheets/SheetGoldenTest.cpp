@@ -7,6 +7,7 @@
 #include "DrawerBook.h"
 #include "EditionBook.h"
 #include "SheetTools.h"
+#include "sheets/BenchSheet.h"
 #include "sheets/CertificateSheet.h"
 #include "sheets/DrawerLabels.h"
 #include "sheets/DrawerSheet.h"
@@ -35,6 +36,15 @@ TEST(SheetGolden, Edition) {
     const EditionFacts facts =
         editionFactsOf(book.records, book.records.of<Edition>().front(), test::onDay("2026-03-20"));
     expectGolden(editionSheet(facts, shipped, measurer, test::fixedClock), "edition.txt");
+}
+
+// As it was before the second layer was printed.
+TEST(SheetGolden, Bench) {
+    const build::Book book = test::editionBook();
+    const SheetTemplate shipped = test::shippedTemplate("bench", benchSheetRules());
+    const BenchFacts facts = benchFactsOf(book.records, *book.records.find<Layer>("HB-layer2"),
+                                          test::onDay("2026-01-05"));
+    expectGolden(benchSheet(facts, shipped, measurer, test::fixedClock).model, "bench.txt");
 }
 
 TEST(SheetGolden, Readiness) {

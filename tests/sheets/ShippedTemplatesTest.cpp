@@ -4,6 +4,7 @@
 #include <set>
 
 #include "SheetTools.h"
+#include "sheets/BenchSheet.h"
 #include "sheets/CertificateSheet.h"
 #include "sheets/CommonLabels.h"
 #include "sheets/DrawerLabels.h"
@@ -22,7 +23,7 @@ namespace {
 std::vector<TemplateRules> allRules() {
     return {editionSheetRules(), readinessSheetRules(), certificateSheetRules(),
             ledgerSheetRules(),  transferSheetRules(),  drawerSheetRules(),
-            drawerLabelsRules(), sleeveLabelsRules()};
+            drawerLabelsRules(), sleeveLabelsRules(),   benchSheetRules()};
 }
 
 const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};

@@ -1,0 +1,10 @@
+// The bench sheet among the kinds of sheets.
+#pragma once
+
+#include "commands/SheetKinds.h"
+
+namespace rackbook {
+
+SheetKind benchSheetKind();
+
+}  // namespace rackbook
