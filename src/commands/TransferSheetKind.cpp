@@ -13,15 +13,9 @@ std::vector<PageModel> make(const SheetRequest& request) {
         throw UsageError(transfer.id + " was agreed on " + transfer.agreedOn.text() +
                              ", after the day that this sheet is to speak of",
                          "Give a later day with --on.");
-    PageModel model = transferSheet(
+    return {transferSheet(
         transferFactsOf(request.records, transfer, request.asOf, request.namesHolders),
-        request.sheetTemplate, request.measurer, request.created);
-    SheetAbout about = aboutSubject(request.subject);
-    for (const Ref<Impression>& impression : transfer.impressions)
-        about.impressions.push_back(impression.id);
-    model.files.push_back(request.recordBehind(about));
-    model.files.back().name = "transfer.json";
-    return {std::move(model)};
+        request.sheetTemplate, request.measurer, request.created)};
 }
 
 }  // namespace

@@ -265,6 +265,15 @@ private:
     std::array<std::set<std::size_t>, kinds> m_taken;
 };
 
+// What was handed over, but not how it was made: that is not the other party's business.
+template <class Inner>
+void takeTransfer(Gathering<Inner>& gathering, const Inner& inner, const std::string& id) {
+    gathering.template take<Transfer>(id);
+    if (const Transfer* transfer = inner.records.template find<Transfer>(id))
+        for (const Ref<Impression>& ref : transfer->impressions)
+            gathering.template take<Impression>(ref.id);
+}
+
 template <class Inner>
 void takeSubject(Gathering<Inner>& gathering, const Inner& inner, const SheetAbout& about) {
     if (about.edition)
@@ -283,7 +292,7 @@ void takeSubject(Gathering<Inner>& gathering, const Inner& inner, const SheetAbo
     if (about.mix)
         gathering.template take<Mix>(*about.mix);
     if (about.transfer)
-        gathering.template take<Transfer>(*about.transfer);
+        takeTransfer(gathering, inner, *about.transfer);
     if (about.place)
         gathering.template take<Place>(*about.place);
 }
