@@ -2,6 +2,9 @@
 
 #include "base/Error.h"
 #include "base/Text.h"
+#include "commands/MixesSheetKind.h"
+#include "commands/RecipeSheetKind.h"
+#include "commands/StockSheetKind.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
 
@@ -51,8 +54,8 @@ SheetKind readinessSheetKind() {
 
 const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
-        editionSheetKind(),
-        readinessSheetKind(),
+        editionSheetKind(), readinessSheetKind(), recipeSheetKind(),
+        mixesSheetKind(),   stockSheetKind(),
     };
     return kinds;
 }

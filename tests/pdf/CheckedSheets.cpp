@@ -5,6 +5,7 @@
 #include "SampleSheet.h"
 #include "base/Edtf.h"
 #include "base/Files.h"
+#include "commands/Sheet.h"
 #include "commands/SheetKinds.h"
 #include "exchange/RecordFiles.h"
 #include "exchange/SheetRecords.h"
@@ -71,7 +72,9 @@ std::vector<SheetSubject> subjectsFor(SubjectKind kind, const RecordSet& records
             subject.layer = firstOf<Layer>(records);
             return {subject};
         case SubjectKind::ink:
-            subject.mix = firstOf<Mix>(records);
+            subject.words = "EEL/L4";
+            subject.layer = *records.find<Layer>("EEL/L4");
+            subject.edition = *records.find<Edition>("EEL");
             return {subject};
         case SubjectKind::transfer:
             subject.transfer = firstOf<Transfer>(records);
@@ -81,6 +84,15 @@ std::vector<SheetSubject> subjectsFor(SubjectKind kind, const RecordSet& records
             return {subject};
     }
     return {};
+}
+
+// None but the balance, of which the book has two.
+Arguments argumentsFor(const SheetKind& kind) {
+    std::vector<std::string> words = {kind.name};
+    for (const std::string& option : kind.options)
+        if (option == "balance")
+            words.push_back("--balance=kitchen-balance");
+    return parseArguments(sheetCommand().spec, words);
 }
 
 AssociatedFile recordBehind(const SheetRecords& behind, const SheetKind& kind,
@@ -96,7 +108,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
     const PdfFonts fonts(shipped.fonts());
     const CivilMinute asOf = EdtfDate::parse("2026-03-20").latest();
     const SheetRecords behind(records, kind.depth, asOf);
-    const Arguments noOptions;
+    const Arguments arguments = argumentsFor(kind);
     const SheetRequest request = {
         records,
         subject,
@@ -105,7 +117,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
         shipped,
         fonts,
         test::fixedClock,
-        noOptions,
+        arguments,
         [](const Attachment&) { return std::optional<PictureFile>(); },
         [&](const SheetAbout& about) { return recordBehind(behind, kind, about); },
         [] {}};

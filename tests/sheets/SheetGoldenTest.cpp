@@ -5,9 +5,13 @@
 #include <cstdlib>
 
 #include "EditionBook.h"
+#include "InkSheetFacts.h"
 #include "SheetTools.h"
 #include "sheets/EditionSheet.h"
+#include "sheets/MixBookSheet.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/RecipeSheet.h"
+#include "sheets/StockSheet.h"
 
 namespace rackbook {
 namespace {
@@ -41,6 +45,24 @@ TEST(SheetGolden, Readiness) {
     expectGolden(readinessSheet(readinessFactsOf(book.records, question), shipped, measurer,
                                 test::fixedClock),
                  "readiness.txt");
+}
+
+TEST(SheetGolden, Recipe) {
+    const SheetTemplate shipped = test::shippedTemplate("recipe", recipeSheetRules());
+    expectGolden(recipeSheet(test::recipeFacts(), shipped, measurer, test::fixedClock),
+                 "recipe.txt");
+}
+
+TEST(SheetGolden, Mixes) {
+    const SheetTemplate shipped = test::shippedTemplate("mixes", mixBookSheetRules());
+    const MixBookFacts facts =
+        mixBookFactsOf(test::mixBook().records, std::nullopt, test::onDay("2026-03-20"));
+    expectGolden(mixBookSheet(facts, shipped, measurer, test::fixedClock), "mixes.txt");
+}
+
+TEST(SheetGolden, Stock) {
+    const SheetTemplate shipped = test::shippedTemplate("stock", stockSheetRules());
+    expectGolden(stockSheet(test::stockFacts(), shipped, measurer, test::fixedClock), "stock.txt");
 }
 
 }  // namespace

@@ -7,14 +7,18 @@
 #include "sheets/CommonLabels.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/LabelMarks.h"
+#include "sheets/MixBookSheet.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/RecipeSheet.h"
+#include "sheets/StockSheet.h"
 
 namespace rackbook {
 namespace {
 
 // A new kind of sheet is a row here.
 std::vector<TemplateRules> allRules() {
-    return {editionSheetRules(), readinessSheetRules()};
+    return {editionSheetRules(), readinessSheetRules(), recipeSheetRules(), mixBookSheetRules(),
+            stockSheetRules()};
 }
 
 const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};
