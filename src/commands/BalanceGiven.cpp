@@ -32,8 +32,12 @@ OptionSpec balanceOption() {
 }
 
 std::optional<BalanceGiven> balanceGiven(const CommandContext& context, const RecordSet& records) {
+    return balanceGiven(context.arguments, records);
+}
+
+std::optional<BalanceGiven> balanceGiven(const Arguments& arguments, const RecordSet& records) {
     const std::vector<Balance>& all = records.of<Balance>();
-    if (const std::optional<std::string> id = context.arguments.value("balance")) {
+    if (const std::optional<std::string> id = arguments.value("balance")) {
         if (const Balance* named = records.find<Balance>(*id))
             return usable(*named);
         std::vector<std::string> ids;

@@ -26,6 +26,7 @@ OptionSpec balanceOption();
 // The balance that --balance names; without it, the only one that is not retired; nothing where
 // there is none. Throws UsageError where there are several to choose from, or none of that name.
 // Pre: the verb has balanceOption().
+std::optional<BalanceGiven> balanceGiven(const Arguments& arguments, const RecordSet& records);
 std::optional<BalanceGiven> balanceGiven(const CommandContext& context, const RecordSet& records);
 
 // "Kitchen balance, in steps of 0.1 g, repeatable to 0.1 g". Pre: there is one.

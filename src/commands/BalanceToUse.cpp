@@ -21,10 +21,14 @@ std::vector<OptionSpec> balanceToUseOptions() {
 
 BalanceToUse balanceToUse(const CommandContext& context, const std::string& verb,
                           const InkBook& ink) {
-    const std::optional<double> readability_g = massOption(context, verb, "readability");
+    return balanceToUse(context.arguments, verb, ink);
+}
+
+BalanceToUse balanceToUse(const Arguments& arguments, const std::string& verb, const InkBook& ink) {
+    const std::optional<double> readability_g = massOption(arguments, verb, "readability");
     const std::optional<double> repeatability_g =
-        massOption(context, verb, "repeatability", {nullptr, true});
-    if (readability_g && context.arguments.has("balance"))
+        massOption(arguments, verb, "repeatability", {nullptr, true});
+    if (readability_g && arguments.has("balance"))
         throw UsageError("--balance and --readability name two balances", "Give one of the two.");
     if (readability_g) {
         constexpr double finest_g = 1e-6;
@@ -45,21 +49,28 @@ BalanceToUse balanceToUse(const CommandContext& context, const std::string& verb
                 "a balance in steps of " + shown(*readability_g) + ", " +
                     (repeatability_g ? "repeatable to " + shown(*repeatability_g)
                                      : "taken to repeat to a step (our guess)"),
+                {},
+                !repeatability_g,
                 std::nullopt};
     }
     if (repeatability_g)
         throw UsageError("--repeatability says nothing without --readability", "Give both.");
-    const std::optional<BalanceGiven> given = balanceGiven(context, ink.records);
+    const std::optional<BalanceGiven> given = balanceGiven(arguments, ink.records);
     if (!given)
         throw UsageError("no balance is recorded",
                          "Give --readability GRAMS, the step of its display, or record it once: "
                          "rackbook enter balance kitchen name=\"Kitchen balance\" "
                          "readability_g=0.1.");
-    return {given->figures, balanceWords(given), given->record->capacity_g};
+    return {given->figures, balanceWords(given), given->record->name, given->repeatabilityAssumed,
+            given->record->capacity_g};
 }
 
 double colourLimitGiven(const CommandContext& context, const HouseRules& rules) {
-    const std::optional<std::string> text = context.arguments.value("within");
+    return colourLimitGiven(context.arguments, rules);
+}
+
+double colourLimitGiven(const Arguments& arguments, const HouseRules& rules) {
+    const std::optional<std::string> text = arguments.value("within");
     if (!text)
         return rules.value("colourMostUncertainty");
     const double limit = shareGiven(*text, "--within");

@@ -23,9 +23,12 @@ double openedLife_daysOf(const Lot& lot, const HouseRules& rules) {
 }  // namespace
 
 InkBook inkBookOf(const BookFile& book) {
-    Book studio = bookRecordOf(book);
+    return inkBookOf(everythingIn(book));
+}
+
+InkBook inkBookOf(RecordSet records) {
+    Book studio = records.of<Book>().front();
     HouseRules rules(studio.houseRules);
-    RecordSet records = everythingIn(book);
     History history = historyOf(records);
     return {std::move(studio), std::move(rules), std::move(records), std::move(history)};
 }

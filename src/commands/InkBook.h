@@ -29,6 +29,8 @@ struct InkBook {
 
 // Throws StoreError.
 InkBook inkBookOf(const BookFile& book);
+// Pre: the studio's own record is among them.
+InkBook inkBookOf(RecordSet records);
 
 template <class R>
 void addIdsOf(const InkBook& ink, std::vector<std::string>& ids) {

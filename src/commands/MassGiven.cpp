@@ -104,10 +104,15 @@ double massGiven(const std::string& text, const std::string& label, const MassTe
     return std::round(*mass_g * 1e9) / 1e9;
 }
 
+std::optional<double> massOption(const Arguments& arguments, const std::string& verb,
+                                 const std::string& option, const MassTerms& terms) {
+    const std::optional<std::string> text = arguments.value(option);
+    return text ? std::optional(massGiven(*text, verb + ": --" + option, terms)) : std::nullopt;
+}
+
 std::optional<double> massOption(const CommandContext& context, const std::string& verb,
                                  const std::string& option, const MassTerms& terms) {
-    const std::optional<std::string> text = context.arguments.value(option);
-    return text ? std::optional(massGiven(*text, verb + ": --" + option, terms)) : std::nullopt;
+    return massOption(context.arguments, verb, option, terms);
 }
 
 }  // namespace rackbook

@@ -24,6 +24,8 @@ struct MassTerms {
 double massGiven(const std::string& text, const std::string& label, const MassTerms& terms = {});
 
 // The same for an option, where it was given; `verb` stands in messages before it.
+std::optional<double> massOption(const Arguments& arguments, const std::string& verb,
+                                 const std::string& option, const MassTerms& terms = {});
 std::optional<double> massOption(const CommandContext& context, const std::string& verb,
                                  const std::string& option, const MassTerms& terms = {});
 

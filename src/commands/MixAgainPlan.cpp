@@ -19,21 +19,9 @@ namespace {
 // Shares that differ by less came from the same weighings.
 constexpr double sameShare = 1e-9;
 
-WantedInk ofLayer(const InkBook& ink, const Layer& layer) {
-    WantedInk wanted;
-    wanted.words = layerWords(ink, layer);
-    wanted.pulls = pullsOfLayer(ink, layer);
-    // A layer that was never pulled still has the mix it is to be printed from.
-    if (wanted.pulls.empty() && layer.mix)
-        wanted.mix = ink.records.indexOf<Mix>(layer.mix->id);
-    if (wanted.pulls.empty() && wanted.mix < 0)
-        throw UsageError(wanted.words + " has no pull and names no mix",
-                         "Name the mix that is to be made again.");
-    return wanted;
-}
-
-[[noreturn]] void refuseUnknown(const InkBook& ink, const WantedInk& wanted,
-                                const RecipeFound& found) {
+void requireComputable(const InkBook& ink, const WantedInk& wanted, const RecipeFound& found) {
+    if (found.isComputable())
+        return;
     throw InputError(wanted.words,
                      "what it is made of cannot be computed: " + obstacleWords(ink, found.problems),
                      "Record what is missing, or match the colour by eye.");
@@ -61,8 +49,6 @@ void findRecipe(const InkBook& ink, MixAgain& again) {
     const RecipeOf recipes(ink.history, recipeMixesOf(ink));
     if (again.wanted.pulls.empty()) {
         again.found = recipes.atEnd(static_cast<std::size_t>(again.wanted.mix));
-        if (!again.found.isComputable())
-            refuseUnknown(ink, again.wanted, again.found);
         return;
     }
     std::vector<double> shares;
@@ -84,8 +70,6 @@ void findRecipe(const InkBook& ink, MixAgain& again) {
             again.found = std::move(found);
         }
     }
-    if (again.fromPull < 0)
-        refuseUnknown(ink, again.wanted, again.found);
 }
 
 // The recipe with the lots that serve in place of those that do not.
@@ -192,25 +176,50 @@ bool MixAgain::lacksLots() const {
            });
 }
 
+WantedInk wantedLayer(const InkBook& ink, const Layer& layer) {
+    WantedInk wanted;
+    wanted.words = layerWords(ink, layer);
+    wanted.pulls = pullsOfLayer(ink, layer);
+    // A layer that was never pulled still has the mix it is to be printed from.
+    if (wanted.pulls.empty() && layer.mix)
+        wanted.mix = ink.records.indexOf<Mix>(layer.mix->id);
+    if (wanted.pulls.empty() && wanted.mix < 0)
+        throw UsageError(wanted.words + " has no pull and names no mix",
+                         "Name the mix that is to be made again.");
+    return wanted;
+}
+
+WantedInk wantedMix(const InkBook& ink, int mix) {
+    WantedInk wanted;
+    wanted.words = "mix " + mixAt(ink, mix).id + " (" + mixAt(ink, mix).name + ")";
+    wanted.mix = mix;
+    return wanted;
+}
+
+WantedInk wantedPull(const InkBook& ink, int pull) {
+    WantedInk wanted;
+    wanted.words = "the ink of pull " + ink.records.of<Pull>()[static_cast<std::size_t>(pull)].id;
+    wanted.pulls = {pull};
+    return wanted;
+}
+
+std::string obstaclesTo(const InkBook& ink, const WantedInk& wanted) {
+    MixAgain again;
+    again.wanted = wanted;
+    findRecipe(ink, again);
+    return again.found.isComputable() ? std::string() : obstacleWords(ink, again.found.problems);
+}
+
 WantedInk wantedInkNamed(const BookFile& book, const InkBook& ink, const std::string& words,
                          const std::optional<std::string>& layer) {
     if (layer)
-        return ofLayer(ink, layerOf(book, editionNamed(book, words), *layer));
-    if (const int mix = ink.records.indexOf<Mix>(words); mix >= 0) {
-        WantedInk wanted;
-        wanted.words =
-            "mix " + words + " (" + ink.records.of<Mix>()[static_cast<std::size_t>(mix)].name + ")";
-        wanted.mix = mix;
-        return wanted;
-    }
+        return wantedLayer(ink, layerOf(book, editionNamed(book, words), *layer));
+    if (const int mix = ink.records.indexOf<Mix>(words); mix >= 0)
+        return wantedMix(ink, mix);
     if (const Layer* named = ink.records.find<Layer>(words))
-        return ofLayer(ink, *named);
-    if (const int pull = ink.records.indexOf<Pull>(words); pull >= 0) {
-        WantedInk wanted;
-        wanted.words = "the ink of pull " + words;
-        wanted.pulls = {pull};
-        return wanted;
-    }
+        return wantedLayer(ink, *named);
+    if (const int pull = ink.records.indexOf<Pull>(words); pull >= 0)
+        return wantedPull(ink, pull);
     std::vector<std::string> ids;
     addIdsOf<Mix>(ink, ids);
     addIdsOf<Layer>(ink, ids);
@@ -226,6 +235,7 @@ MixAgain mixAgain(const InkBook& ink, const WantedInk& wanted, PlanRequest reque
     MixAgain again;
     again.wanted = wanted;
     findRecipe(ink, again);
+    requireComputable(ink, wanted, again.found);
     const std::vector<LotOnShelf> shelf = shelfOf(ink, on.latest);
     again.services = servicesOf(shelf, needsOf(again.found.recipe, request.wanted_g), on);
     again.inJars = stagesInJars(ink, again.found, on.latest);

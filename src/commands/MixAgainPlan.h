@@ -60,6 +60,14 @@ std::vector<int> byGoodSheets(const InkBook& ink, std::vector<int> pulls);
 WantedInk wantedInkNamed(const BookFile& book, const InkBook& ink, const std::string& words,
                          const std::optional<std::string>& layer);
 
+WantedInk wantedMix(const InkBook& ink, int mix);
+WantedInk wantedPull(const InkBook& ink, int pull);
+// Of its pulls, else of the mix that it names. Throws UsageError where it has neither.
+WantedInk wantedLayer(const InkBook& ink, const Layer& layer);
+
+// Why the recipe cannot be computed: which record lacks what. Empty where it can.
+std::string obstaclesTo(const InkBook& ink, const WantedInk& wanted);
+
 // Of a layer, the recipe is that of the pull that printed most good sheets. Throws InputError where
 // what was laid down cannot be computed; the message says which record lacks what.
 // `request` comes without recipe and lot kinds.

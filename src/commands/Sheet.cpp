@@ -6,6 +6,7 @@
 #include "base/Clock.h"
 #include "base/Files.h"
 #include "base/Text.h"
+#include "commands/BalanceToUse.h"
 #include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
 #include "commands/SheetKinds.h"
@@ -247,11 +248,17 @@ Command sheetCommand() {
                    "are, and in the records inside it."),
         flagOption("each", "A file for each impression, in a new folder."),
         flagOption("replace", "Write over a file that is there already.")};
+    spec.options.push_back(
+        valueOption("mass", "MASS", "How much ink a recipe is to make: 60 or 60g or 2oz.", "60 g"));
+    for (OptionSpec& option : balanceToUseOptions())
+        spec.options.push_back(std::move(option));
     spec.examples = {
         {"rackbook sheet edition EEL", "Writes EEL-edition.pdf."},
         {"rackbook sheet edition EEL --language fr --out eel-fr.pdf", "The same in French."},
         {"rackbook sheet readiness --on 2026-03-20",
-         "Writes readiness-2026-03-20.pdf for the whole book."}};
+         "Writes readiness-2026-03-20.pdf for the whole book."},
+        {"rackbook sheet recipe EEL/L4 --mass 60 --balance kitchen-balance",
+         "How the ink of layer 4 is weighed again, on one card."}};
     return {spec, run};
 }
 

@@ -7,6 +7,9 @@
 #include "commands/DrawerSheetKind.h"
 #include "commands/LabelSheetKinds.h"
 #include "commands/LedgerSheetKind.h"
+#include "commands/MixesSheetKind.h"
+#include "commands/RecipeSheetKind.h"
+#include "commands/StockSheetKind.h"
 #include "commands/TransferSheetKind.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/ReadinessSheet.h"
@@ -61,6 +64,7 @@ SheetKind readinessSheetKind() {
 const std::vector<SheetKind>& sheetKinds() {
     static const std::vector<SheetKind> kinds = {
         editionSheetKind(),   certificateSheetKind(),  ledgerSheetKind(),
+        recipeSheetKind(),    mixesSheetKind(),        stockSheetKind(),
         readinessSheetKind(), benchSheetKind(),        transferSheetKind(),
         drawerSheetKind(),    drawerLabelsSheetKind(), sleeveLabelsSheetKind(),
     };

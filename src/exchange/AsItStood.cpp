@@ -45,4 +45,18 @@ void standAt(Impression& impression, CivilMinute asOf) {
     impression.fateOn.reset();
 }
 
+RecordSet recordsAsOf(const RecordSet& records, CivilMinute asOf) {
+    RecordSet kept;
+    forEachRecordType([&](auto tag) {
+        using R = typename decltype(tag)::Type;
+        for (R record : records.of<R>()) {
+            if (isAfter(happenedAt(record), asOf))
+                continue;
+            standAt(record, asOf);
+            kept.add(std::move(record));
+        }
+    });
+    return kept;
+}
+
 }  // namespace rackbook

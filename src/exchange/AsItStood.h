@@ -16,4 +16,7 @@ void standAt(Mix& mix, CivilMinute asOf);
 void standAt(Block& block, CivilMinute asOf);
 void standAt(Impression& impression, CivilMinute asOf);
 
+// Without what happened after asOf, the rest as it stood.
+RecordSet recordsAsOf(const RecordSet& records, CivilMinute asOf);
+
 }  // namespace rackbook

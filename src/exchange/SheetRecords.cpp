@@ -70,6 +70,9 @@ struct Indexes {
         looks = positionsBy<Look>(records, lookedAt);
         weighings =
             positionsBy<Weighing>(records, [](const Weighing& r) { return std::vector{r.mix.id}; });
+        drawdowns = positionsBy<Drawdown>(records, [](const Drawdown& r) { return idsOf(r.mix); });
+        readings =
+            positionsBy<Reading>(records, [](const Reading& r) { return idsOf(r.drawdown); });
         pictures =
             positionsBy<Attachment>(records, [](const Attachment& r) { return idsOf(r.edition); });
     }
@@ -82,6 +85,8 @@ struct Indexes {
     ById moves;      // by impression
     ById looks;      // by impression
     ById weighings;  // by mix
+    ById drawdowns;  // by mix
+    ById readings;   // by drawdown
     ById pictures;   // by edition
 };
 
@@ -96,12 +101,12 @@ void leaveAside(Mix& mix, const SheetDepth& depth) {
         mix.place.reset();
 }
 
-// Rules and skies matter where light is judged.
+// Rules and skies matter where light is judged, rules also where the age of tins is.
 void leaveAside(Book& book, const SheetDepth& depth) {
-    if (depth.light)
-        return;
-    book.houseRules.clear();
-    book.monthlySkies.clear();
+    if (!depth.light && !depth.stock)
+        book.houseRules.clear();
+    if (!depth.light)
+        book.monthlySkies.clear();
 }
 
 template <class R>
@@ -257,7 +262,15 @@ private:
     };
 
     // Weighings name their mixes, not the other way round.
-    void takeWhatIsBehind(const Mix& mix) { takeAll<Weighing>(m_inner.indexes.weighings, mix.id); }
+    void takeWhatIsBehind(const Mix& mix) {
+        takeAll<Weighing>(m_inner.indexes.weighings, mix.id);
+        if (m_inner.depth.swatches)
+            takeAll<Drawdown>(m_inner.indexes.drawdowns, mix.id);
+    }
+    void takeWhatIsBehind(const Drawdown& drawdown) {
+        if (m_inner.depth.swatches)
+            takeAll<Reading>(m_inner.indexes.readings, drawdown.id);
+    }
     template <class R>
     void takeWhatIsBehind(const R&) {}
 
@@ -347,6 +360,8 @@ std::string SheetRecords::textFor(const SheetHeading& heading) const {
         for (const Place& place : m_inner->records.of<Place>())
             if (isStorage(place))
                 gathering.take<Place>(place.id);
+    if (isAboutAll(heading.about) && m_inner->depth.mixes)
+        gathering.takeEvery<Mix>();
     if (m_inner->depth.stock) {
         gathering.takeEvery<Lot>();
         gathering.takeEvery<Mix>();

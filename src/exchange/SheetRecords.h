@@ -24,8 +24,10 @@ struct SheetAbout {
 
 // Which records a kind of sheet speaks of, beyond its subject and what that is made of.
 struct SheetDepth {
-    bool light = false;  // moves, looks, and what is known of the light at places
-    bool stock = false;  // all lots and what was weighed and counted of them
+    bool light = false;     // moves, looks, and what is known of the light at places
+    bool stock = false;     // all lots and what was weighed and counted of them
+    bool mixes = false;     // of the whole book: also mixes that belong to no edition
+    bool swatches = false;  // drawdowns of its mixes, and their readings
     // All drawers, boxes and shelves; then a sheet about the whole book speaks of no edition.
     bool storage = false;
     PrivacyChoice privacy;

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "calc/HistoryOf.h"
-#include "calc/MixLedger.h"
 #include "calc/PullInk.h"
 #include "sheets/PublicImpression.h"
 
@@ -129,18 +128,7 @@ private:
     }
 
     InkFacts inkFacts(const MixContents& contents) const {
-        InkFacts ink;
-        ink.unrecorded = contents.unrecorded;
-        for (const MixPart& part : contents.parts)
-            if (part.share.high > 0)
-                ink.parts.push_back(
-                    {m_records.of<Lot>()[static_cast<std::size_t>(part.constituent)], part.share});
-        const auto weight = [](const InkPart& part) {
-            return part.share.isKnown() ? part.share.best : part.share.high;
-        };
-        std::stable_sort(ink.parts.begin(), ink.parts.end(),
-                         [&](const InkPart& a, const InkPart& b) { return weight(a) > weight(b); });
-        return ink;
+        return inkFactsOf(contents, m_records.of<Lot>());
     }
 
     Estimate filmLaid(const Layer& layer, const std::vector<std::size_t>& pulls) const {
@@ -202,6 +190,20 @@ private:
 };
 
 }  // namespace
+
+InkFacts inkFactsOf(const MixContents& contents, const std::vector<Lot>& lots) {
+    InkFacts ink;
+    ink.unrecorded = contents.unrecorded;
+    for (const MixPart& part : contents.parts)
+        if (part.share.high > 0)
+            ink.parts.push_back({lots[static_cast<std::size_t>(part.constituent)], part.share});
+    const auto weight = [](const InkPart& part) {
+        return part.share.isKnown() ? part.share.best : part.share.high;
+    };
+    std::stable_sort(ink.parts.begin(), ink.parts.end(),
+                     [&](const InkPart& a, const InkPart& b) { return weight(a) > weight(b); });
+    return ink;
+}
 
 EditionFacts editionFactsOf(const RecordSet& records, const Edition& edition, CivilMinute asOf) {
     return FactsMaker(records, edition, asOf).make();

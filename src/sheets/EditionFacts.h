@@ -9,6 +9,7 @@
 
 #include "base/CivilTime.h"
 #include "calc/Estimate.h"
+#include "calc/MixLedger.h"
 #include "records/RecordSet.h"
 #include "sheets/Photograph.h"
 
@@ -24,6 +25,9 @@ struct InkFacts {
     std::vector<InkPart> parts;  // the largest first
     Estimate unrecorded;         // share of contents that were never recorded
 };
+
+// Pre: the constituents of the contents are positions among the lots.
+InkFacts inkFactsOf(const MixContents& contents, const std::vector<Lot>& lots);
 
 struct PullFacts {
     EdtfDate start = EdtfDate::ofMinute(0);

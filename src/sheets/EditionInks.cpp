@@ -3,26 +3,13 @@
 
 #include "base/Numbers.h"
 #include "sheets/EditionParts.h"
+#include "sheets/LotText.h"
 
 namespace rackbook::editionparts {
 
 namespace {
 
 constexpr int decimals = 3;
-
-// Pigments of an ink, metals of a drier; neither is asked of a base.
-std::string pigmentsText(const Lot& lot, const SheetWords& words) {
-    std::vector<std::string> parts = lot.pigments;
-    for (const DrierMetal& metal : lot.drierMetals)
-        parts.push_back(
-            metal.contentShare
-                ? words.filled("mixes.metalContent",
-                               {{"metal", metal.metal},
-                                {"share", words.shortFigure(*metal.contentShare * 100)}})
-                : metal.metal);
-    const bool asksForSome = lot.lotKind == LotKind::ink || lot.lotKind == LotKind::drier;
-    return parts.empty() && asksForSome ? words("notRecorded") : words.inRow(parts);
-}
 
 // The inks in one place, so that the tables of layers can call them by short names.
 class LotList {
@@ -44,9 +31,7 @@ public:
     bool isEmpty() const { return m_lots.empty(); }
 
     bool needsCaution() const {
-        return std::any_of(m_lots.begin(), m_lots.end(), [](const Lot& lot) {
-            return lot.lotKind == LotKind::drier || lot.lotKind == LotKind::modifier;
-        });
+        return std::any_of(m_lots.begin(), m_lots.end(), rackbook::needsCaution);
     }
 
     std::string shortName(const Lot& lot) const {

@@ -4,6 +4,7 @@
 
 #include "base/Numbers.h"
 #include "sheets/EditionParts.h"
+#include "sheets/ReadingText.h"
 #include "sheets/ShareText.h"
 
 namespace rackbook::editionparts {
@@ -14,32 +15,14 @@ bool hasLab(const std::optional<Reading>& reading) {
     return reading && reading->labL && reading->labA && reading->labB;
 }
 
+LabColour labIn(const Reading& reading) {
+    return {*reading.labL, *reading.labA, *reading.labB};
+}
+
 // A swatch is drawn under D50 and the 2° observer; values under others would show another colour.
-bool canBeDrawn(const std::optional<Reading>& reading) {
+bool isDrawn(const std::optional<Reading>& reading) {
     return hasLab(reading) && reading->illuminant == Illuminant::D50 &&
-           reading->observer == Observer::deg2 && *reading->labL >= 0 && *reading->labL <= 100 &&
-           std::abs(*reading->labA) <= 160 && std::abs(*reading->labB) <= 160;
-}
-
-std::string labText(const Reading& reading, const SheetWords& words) {
-    return "L* " + words.figure(*reading.labL, 1) + "  a* " + words.figure(*reading.labA, 1) +
-           "  b* " + words.figure(*reading.labB, 1);
-}
-
-std::string conditionsText(const Reading& reading, const SheetWords& words) {
-    std::vector<std::string> parts;
-    if (reading.illuminant)
-        parts.push_back(textOf(*reading.illuminant));
-    if (reading.observer)
-        parts.push_back(*reading.observer == Observer::deg2 ? "2°" : "10°");
-    if (reading.geometry)
-        parts.push_back(*reading.geometry);
-    if (reading.condition)
-        parts.push_back(textOf(*reading.condition));
-    if (reading.backing)
-        parts.push_back(
-            words.filled("layers.backing", {{"backing", words.of("backing", *reading.backing)}}));
-    return parts.empty() ? words("notRecorded") : words.inRow(parts);
+           reading->observer == Observer::deg2 && canBeDrawn(labIn(*reading));
 }
 
 std::string blockText(const EditionFacts& facts, const LayerFacts& layer, const SheetWords& words) {
@@ -66,7 +49,7 @@ std::string filmText(const Estimate& film_gm2, const SheetWords& words) {
 struct Columns {
     explicit Columns(const EditionFacts& facts) {
         for (const LayerFacts& layer : facts.layers) {
-            reading = reading || canBeDrawn(layer.reading);
+            reading = reading || isDrawn(layer.reading);
             coverage = coverage || layer.layer.coverage;
             filmAimed = filmAimed || layer.layer.filmWeight_gm2;
             filmLaid = filmLaid || layer.filmLaid_gm2.isKnown();
@@ -84,13 +67,12 @@ TableRow sequenceRow(const EditionFacts& facts, const LayerFacts& layer, const C
     std::vector<TableCell> cells = {std::to_string(layer.layer.ordinal)};
     if (columns.reading) {
         cells.emplace_back();
-        if (canBeDrawn(layer.reading))
-            cells.back() = TableCell(
-                LabColour{*layer.reading->labL, *layer.reading->labA, *layer.reading->labB}, "");
+        if (isDrawn(layer.reading))
+            cells.back() = TableCell(labIn(*layer.reading), "");
     }
     std::string colour = layer.layer.colourWords;
     if (hasLab(layer.reading))
-        colour += "\n" + labText(*layer.reading, words);
+        colour += "\n" + labText(labIn(*layer.reading), words);
     cells.emplace_back(colour);
     cells.emplace_back(blockText(facts, layer, words));
     if (columns.coverage)
@@ -158,7 +140,7 @@ void addNotes(Flow& flow, const EditionFacts& facts, const Columns& columns,
     for (const LayerFacts& layer : facts.layers)
         if (hasLab(layer.reading)) {
             conditions.insert(conditionsText(*layer.reading, words));
-            undrawn = undrawn || !canBeDrawn(layer.reading);
+            undrawn = undrawn || !isDrawn(layer.reading);
         }
     std::string all;
     for (const std::string& one : conditions)

@@ -75,10 +75,10 @@ TemplateRules editionSheetRules() {
     add("layers",
         "ordinal reading colour block stateOf stateOnly coverage filmAimed filmLaid filmNote "
         "readingNote readingOther runs printedOn portion sheets spoiled extender drier remembered "
-        "rememberedNone notPrinted backing shareNote");
+        "rememberedNone notPrinted shareNote");
     add("mixes",
         "lots lot kind pigments container id part share range layer pulled ofMix remembered "
-        "rememberedNone unrecorded unrecordedAll notPrinted note metalContent");
+        "rememberedNone unrecorded unrecordedAll notPrinted note");
     add("impressions",
         "designation working signedOn unsigned numbers lost withoutKind keptAll fateOn");
     add("matrix", "block promised recorded nothingPromised promisedBy overdue planned different");

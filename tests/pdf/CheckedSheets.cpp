@@ -72,7 +72,9 @@ std::vector<SheetSubject> subjectsFor(SubjectKind kind, const RecordSet& records
             subject.layer = firstOf<Layer>(records);
             return {subject};
         case SubjectKind::ink:
-            subject.mix = firstOf<Mix>(records);
+            subject.words = "EEL/L4";
+            subject.layer = *records.find<Layer>("EEL/L4");
+            subject.edition = *records.find<Edition>("EEL");
             return {subject};
         case SubjectKind::transfer:
             subject.transfer = firstOf<Transfer>(records);
@@ -95,6 +97,15 @@ std::optional<PictureFile> demoPicture(const Attachment& attachment) {
         *attachment.width_px, *attachment.height_px, attachment.orientation.value_or(1)};
 }
 
+// None but the balance, of which the book has two.
+Arguments argumentsFor(const SheetKind& kind) {
+    std::vector<std::string> words = {kind.name};
+    for (const std::string& option : kind.options)
+        if (option == "balance")
+            words.push_back("--balance=kitchen-balance");
+    return parseArguments(sheetCommand().spec, words);
+}
+
 AssociatedFile recordBehind(const SheetRecords& behind, const SheetKind& kind,
                             const SheetAbout& about) {
     return {recordName(kind, about), "application/json", "The records behind the sheet",
@@ -107,7 +118,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
     const PdfFonts fonts(shipped.fonts());
     const CivilMinute asOf = EdtfDate::parse("2026-03-20").latest();
     const SheetRecords behind(records, kind.depth, asOf);
-    const Arguments options = parseArguments(sheetCommand().spec, {kind.name});
+    const Arguments arguments = argumentsFor(kind);
     const SheetRequest request = {
         records,
         subject,
@@ -116,7 +127,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
         shipped,
         fonts,
         test::fixedClock,
-        options,
+        arguments,
         demoPicture,
         [&](const SheetAbout& about) { return recordBehind(behind, kind, about); },
         [] {}};

@@ -6,6 +6,7 @@
 
 #include "DrawerBook.h"
 #include "EditionBook.h"
+#include "InkSheetFacts.h"
 #include "SheetTools.h"
 #include "sheets/BenchSheet.h"
 #include "sheets/CertificateSheet.h"
@@ -13,8 +14,11 @@
 #include "sheets/DrawerSheet.h"
 #include "sheets/EditionSheet.h"
 #include "sheets/LedgerSheet.h"
+#include "sheets/MixBookSheet.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/RecipeSheet.h"
 #include "sheets/SleeveLabels.h"
+#include "sheets/StockSheet.h"
 #include "sheets/TransferSheet.h"
 
 namespace rackbook {
@@ -128,6 +132,24 @@ TEST(SheetGolden, Labels) {
         sleeveLabelsFactsOf(book.records, book.records.of<Edition>().front(),
                             book.records.of<Impression>(), test::onDay("2026-03-20"));
     expectGolden(sleeveLabels(facts, sleeves, measurer, test::fixedClock), "sleeve-labels.txt");
+}
+
+TEST(SheetGolden, Recipe) {
+    const SheetTemplate shipped = test::shippedTemplate("recipe", recipeSheetRules());
+    expectGolden(recipeSheet(test::recipeFacts(), shipped, measurer, test::fixedClock),
+                 "recipe.txt");
+}
+
+TEST(SheetGolden, Mixes) {
+    const SheetTemplate shipped = test::shippedTemplate("mixes", mixBookSheetRules());
+    const MixBookFacts facts =
+        mixBookFactsOf(test::mixBook().records, std::nullopt, test::onDay("2026-03-20"));
+    expectGolden(mixBookSheet(facts, shipped, measurer, test::fixedClock), "mixes.txt");
+}
+
+TEST(SheetGolden, Stock) {
+    const SheetTemplate shipped = test::shippedTemplate("stock", stockSheetRules());
+    expectGolden(stockSheet(test::stockFacts(), shipped, measurer, test::fixedClock), "stock.txt");
 }
 
 }  // namespace

@@ -12,8 +12,11 @@
 #include "sheets/EditionSheet.h"
 #include "sheets/LabelMarks.h"
 #include "sheets/LedgerSheet.h"
+#include "sheets/MixBookSheet.h"
 #include "sheets/ReadinessSheet.h"
+#include "sheets/RecipeSheet.h"
 #include "sheets/SleeveLabels.h"
+#include "sheets/StockSheet.h"
 #include "sheets/TransferSheet.h"
 
 namespace rackbook {
@@ -23,7 +26,8 @@ namespace {
 std::vector<TemplateRules> allRules() {
     return {editionSheetRules(), readinessSheetRules(), certificateSheetRules(),
             ledgerSheetRules(),  transferSheetRules(),  drawerSheetRules(),
-            drawerLabelsRules(), sleeveLabelsRules(),   benchSheetRules()};
+            drawerLabelsRules(), sleeveLabelsRules(),   benchSheetRules(),
+            recipeSheetRules(),  mixBookSheetRules(),   stockSheetRules()};
 }
 
 const std::vector<std::string> languages = {"de", "en", "es", "fr", "ja"};

@@ -1,0 +1,30 @@
+#include "commands/MixesSheetKind.h"
+
+#include "sheets/MixBookSheet.h"
+
+namespace rackbook {
+
+namespace {
+
+std::vector<PageModel> makeMixes(const SheetRequest& request) {
+    const std::optional<std::string> edition =
+        request.subject.edition ? std::optional(request.subject.edition->id) : std::nullopt;
+    return {mixBookSheet(mixBookFactsOf(request.records, edition, request.asOf),
+                         request.sheetTemplate, request.measurer, request.created)};
+}
+
+}  // namespace
+
+SheetKind mixesSheetKind() {
+    SheetKind kind;
+    kind.name = "mixes";
+    kind.what = "is the mix book: what went into each mix, what was taken from it, what is left";
+    kind.subject = SubjectKind::anyEdition;
+    kind.depth.mixes = true;
+    kind.rules = mixBookSheetRules;
+    kind.make = makeMixes;
+    kind.isDated = true;
+    return kind;
+}
+
+}  // namespace rackbook

@@ -1,0 +1,76 @@
+#include "commands/StockFactsOf.h"
+
+#include <algorithm>
+
+#include "commands/InkBook.h"
+#include "commands/StockReport.h"
+#include "exchange/AsItStood.h"
+
+namespace rackbook {
+
+namespace {
+
+bool isOutOfStudio(const Place& place) {
+    return place.holder || place.placeKind == PlaceKind::gallery ||
+           place.placeKind == PlaceKind::holderAddress;
+}
+
+void addPlace(StockLine& line, const RecordSet& records) {
+    const Place* const own = records.find(line.lot.place);
+    if (!own)
+        return;
+    line.place = own->name;
+    // A place may lie within itself by mistake, so the way up is bounded.
+    const Place* at = own;
+    for (std::size_t steps = 0; at && steps <= records.of<Place>().size(); ++steps) {
+        line.isAway = line.isAway || isOutOfStudio(*at);
+        at = records.find(at->within);
+    }
+    if (line.isAway)
+        line.place.clear();
+}
+
+StockLine lineFor(const InkBook& ink, std::size_t position, const LotFacts& facts,
+                  const LotUse& use, CivilMinute asOf) {
+    StockLine line;
+    line.lot = ink.records.of<Lot>()[position];
+    line.usualLife_days = facts.openedLife_days;
+    line.left_g = use.left_g;
+    line.used_g = use.used_g;
+    if (!use.differences.empty()) {
+        const StockTake& take = ink.records.of<StockTake>()[use.differences.back().stockTake];
+        line.counted = StockCount{take.at, take.mass_g};
+    }
+    line.isOld = isOld(use, asOf);
+    line.isRunningLow = isNearlyOut(use, asOf);
+    line.lacksMass = lacksMass(line.lot, use);
+    addPlace(line, ink.records);
+    return line;
+}
+
+}  // namespace
+
+StockSheetFacts stockSheetFactsOf(const RecordSet& records, CivilMinute asOf) {
+    const InkBook ink = inkBookOf(recordsAsOf(records, asOf));
+    const std::vector<LotUse> uses = lotUseOf(ink, asOf);
+    const std::vector<LotFacts> facts = lotFactsOf(ink);
+    StockSheetFacts sheet;
+    sheet.asOf = asOf;
+    sheet.studio = ink.studio.studio;
+    for (const std::string& rule : rulesOfStock())
+        sheet.rules.push_back(ink.rules.rule(rule));
+    for (std::size_t i = 0; i < uses.size(); ++i) {
+        StockLine line = lineFor(ink, i, facts[i], uses[i], asOf);
+        // Bought later than that: not there yet.
+        if (line.lot.boughtOn && line.lot.boughtOn->earliest() > asOf)
+            continue;
+        (line.lot.finishedOn ? sheet.finished : sheet.open).push_back(std::move(line));
+    }
+    std::stable_sort(sheet.finished.begin(), sheet.finished.end(),
+                     [](const StockLine& a, const StockLine& b) {
+                         return a.lot.finishedOn->latest() > b.lot.finishedOn->latest();
+                     });
+    return sheet;
+}
+
+}  // namespace rackbook

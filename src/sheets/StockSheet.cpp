@@ -1,0 +1,267 @@
+#include "sheets/StockSheet.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sheets/EstimateText.h"
+#include "sheets/Flow.h"
+#include "sheets/LabelKeys.h"
+#include "sheets/LotText.h"
+#include "sheets/SheetWords.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr int massDecimals = 1;
+
+// Days up to two months, months up to two years, years after that; rounded down, so that nothing
+// is called older than it is.
+struct AgeUnit {
+    const char* label;
+    double days;
+    int decimals;
+};
+
+AgeUnit unitFor(double days) {
+    constexpr double daysInMonth = 30.44;
+    constexpr double daysInYear = 365.25;
+    if (days < 2 * daysInMonth)
+        return {"lots.days", 1, 0};
+    if (days < 2 * daysInYear - 1)
+        return {"lots.months", daysInMonth, 0};
+    return {"lots.years", daysInYear, 1};
+}
+
+std::string inUnit(double days, const AgeUnit& unit, const SheetWords& words) {
+    constexpr double hair = 1e-6;
+    const double factor = std::pow(10.0, unit.decimals);
+    return words.shortFigure(std::floor(days / unit.days * factor + hair) / factor);
+}
+
+std::string timeText(double low_days, double high_days, const SheetWords& words) {
+    const AgeUnit unit = unitFor(high_days);
+    const std::string low = inUnit(low_days, unit, words);
+    const std::string high = inUnit(high_days, unit, words);
+    if (high == words.count(1) && low == high)
+        return words("lots.oneDay");
+    return words.filled(unit.label, {{"value", low == high ? high : low + "–" + high}});
+}
+
+// A usual life is a round number of the studio's own; 730 days are two years.
+std::string lifeText(double days, const SheetWords& words) {
+    constexpr double daysInYear = 365;
+    const double years = days / daysInYear;
+    if (years >= 1 && std::abs(years - std::round(years)) < 0.005)
+        return words.filled(years < 1.5 ? "lots.oneYear" : "lots.years",
+                            {{"value", words.shortFigure(std::round(years))}});
+    return timeText(days, days, words);
+}
+
+std::string ageText(const Lot& lot, CivilMinute asOf, const SheetWords& words) {
+    const auto daysSince = [&](CivilMinute minute) {
+        return std::max<std::int64_t>(0, dayOf(asOf) - dayOf(minute));
+    };
+    return timeText(static_cast<double>(daysSince(lot.openedOn->latest())),
+                    static_cast<double>(daysSince(lot.openedOn->earliest())), words);
+}
+
+std::string nameText(const Lot& lot) {
+    return shortWords(lot.colourWords) + "\n" + lot.id;
+}
+
+std::string containerText(const Lot& lot, const SheetWords& words) {
+    return lot.container ? words.of("container", *lot.container) : words("notRecorded");
+}
+
+std::string placeText(const StockLine& line, const SheetWords& words) {
+    if (line.isAway)
+        return words("lots.away");
+    return line.place.empty() ? words("notRecorded") : line.place;
+}
+
+std::string leftText(const StockLine& line, const SheetWords& words) {
+    std::string text = estimateText(line.left_g, massDecimals, words);
+    if (line.counted)
+        text += "\n" + words.filled("lots.counted",
+                                    {{"mass", words.figure(line.counted->mass_g, massDecimals)},
+                                     {"date", words.tableDate(line.counted->at)}});
+    return text;
+}
+
+std::string keepingText(const StockLine& line, CivilMinute asOf, const SheetWords& words) {
+    const std::string usual =
+        words.filled("lots.usual", {{"life", lifeText(line.usualLife_days, words)}});
+    return line.lot.openedOn ? ageText(line.lot, asOf, words) + "\n" + usual : usual;
+}
+
+// Under a heading for each kind of lot.
+template <class RowOf>
+void addByKind(SheetTable& table, const std::vector<StockLine>& lines, const SheetWords& words,
+               RowOf rowOf) {
+    for (const LotKind kind : {LotKind::ink, LotKind::base, LotKind::drier, LotKind::modifier}) {
+        bool isFirst = true;
+        for (const StockLine& line : lines) {
+            if (line.lot.lotKind != kind)
+                continue;
+            if (isFirst) {
+                TableRow heading{{words.of("lots.kind", kind)}};
+                heading.heading = true;
+                table.rows.push_back(std::move(heading));
+                isFirst = false;
+            }
+            table.rows.push_back(rowOf(line));
+        }
+    }
+}
+
+void addLots(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) {
+    SheetTable table;
+    table.columns = {{words("lots.lot"), Alignment::left, 1.9, 0},
+                     {words("lots.pigments"), Alignment::left, 0, 25},
+                     {words("lots.opened"), Alignment::left, 0, 21},
+                     {words("lots.age"), Alignment::left, 0, 28},
+                     {words("lots.left"), Alignment::left, 0, 29},
+                     {words("lots.place"), Alignment::left, 1, 0}};
+    addByKind(table, facts.open, words, [&](const StockLine& line) {
+        const Lot& lot = line.lot;
+        return TableRow{
+            {nameText(lot), pigmentsText(lot, words),
+             containerText(lot, words) + "\n" + words.tableDateOrNotRecorded(lot.openedOn),
+             keepingText(line, facts.asOf, words), leftText(line, words), placeText(line, words)}};
+    });
+    if (table.rows.empty()) {
+        flow.paragraph(words("lots.nothing"));
+        return;
+    }
+    flow.table(table);
+    flow.paragraph(words("lots.note"), TextStyle::small);
+    if (std::any_of(facts.open.begin(), facts.open.end(),
+                    [](const StockLine& line) { return needsCaution(line.lot); }))
+        flow.note(NoteKind::caution, words("caution"), words("caution.driers"));
+}
+
+void addToSeeTo(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) {
+    SheetTable table;
+    table.columns = {{words("toSeeTo.lot"), Alignment::left, 1, 0},
+                     {words("toSeeTo.why"), Alignment::left, 1.5, 0},
+                     {words("toSeeTo.what"), Alignment::left, 1.5, 0}};
+    const auto add = [&](const StockLine& line, const std::string& why, const char* what) {
+        table.rows.push_back({{nameText(line.lot), why, words(what)}});
+    };
+    for (const StockLine& line : facts.open)
+        if (line.isOld && line.lot.openedOn)
+            add(line,
+                words.filled("toSeeTo.old", {{"age", ageText(line.lot, facts.asOf, words)},
+                                             {"life", lifeText(line.usualLife_days, words)}}),
+                "toSeeTo.tryIt");
+    for (const StockLine& line : facts.open)
+        if (line.isRunningLow)
+            add(line,
+                words.filled("toSeeTo.low",
+                             {{"mass", estimateText(line.left_g, massDecimals, words)}}),
+                "toSeeTo.buy");
+    for (const StockLine& line : facts.open)
+        if (line.lacksMass)
+            add(line, words("toSeeTo.noMass"), "toSeeTo.weigh");
+    if (table.rows.empty())
+        flow.paragraph(words("toSeeTo.nothing"));
+    else
+        flow.table(table);
+}
+
+void addFinished(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) {
+    SheetTable table;
+    table.columns = {{words("lots.lot"), Alignment::left, 1, 0},
+                     {words("lots.pigments"), Alignment::left, 0, 25},
+                     {words("finished.container"), Alignment::left, 0, 18},
+                     {words("finished.opened"), Alignment::left, 0, 29},
+                     {words("finished.finished"), Alignment::left, 0, 29},
+                     {words("finished.used"), Alignment::right, 0, 27}};
+    addByKind(table, facts.finished, words, [&](const StockLine& line) {
+        const Lot& lot = line.lot;
+        return TableRow{{nameText(lot), pigmentsText(lot, words), containerText(lot, words),
+                         words.tableDateOrNotRecorded(lot.openedOn),
+                         words.tableDateOrNotRecorded(lot.finishedOn),
+                         estimateText(line.used_g, massDecimals, words)}};
+    });
+    if (table.rows.empty())
+        flow.paragraph(words("none"));
+    else
+        flow.table(table);
+}
+
+void addRules(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) {
+    SheetTable table;
+    table.columns = {{words("rules.rule"), Alignment::left, 1.6, 0},
+                     {words("rules.value"), Alignment::right, 0, 24},
+                     {words("rules.origin"), Alignment::left, 1, 0}};
+    for (const RuleInForce& rule : facts.rules)
+        table.rows.push_back(
+            {{words("rules." + rule.rule),
+              words.filled("unit.days", {{"value", words.shortFigure(rule.value)}}),
+              rule.source.empty() ? words.of("origin", rule.origin) : rule.source}});
+    flow.table(table);
+    flow.paragraph(words("rules.note"), TextStyle::small);
+}
+
+struct Section {
+    const char* name;
+    void (*add)(Flow& flow, const StockSheetFacts& facts, const SheetWords& words);
+};
+
+const std::vector<Section>& allSections() {
+    static const std::vector<Section> sections = {
+        {"toSeeTo", addToSeeTo}, {"lots", addLots}, {"finished", addFinished}, {"rules", addRules}};
+    return sections;
+}
+
+FlowSetup setupOf(const StockSheetFacts& facts, const SheetTemplate& sheetTemplate,
+                  const SheetWords& words, const std::string& created) {
+    FlowSetup setup = sheetTemplate.flowSetup();
+    const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
+    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
+    setup.runningTitle = words("sheet");
+    setup.info.title = words("sheet") + " " + words.day(facts.asOf);
+    setup.info.author = facts.studio;
+    setup.info.created = created;
+    return setup;
+}
+
+}  // namespace
+
+TemplateRules stockSheetRules() {
+    TemplateRules rules;
+    rules.sheet = "stock";
+    for (const Section& section : allSections())
+        rules.sections.push_back(section.name);
+    const auto add = [&](const char* prefix, const char* words) {
+        addLabelKeys(rules.labels, prefix, words);
+    };
+    add("", "sheet subtitle footer");
+    add("toSeeTo", "lot why what nothing old tryIt low buy noMass weigh");
+    add("lots",
+        "lot pigments opened age left place usual counted away nothing note days oneDay months "
+        "years oneYear");
+    addLabelKeysOf<LotKind>(rules.labels, "lots.kind");
+    add("finished", "container opened finished used");
+    add("rules", "rule value origin note openedLifeTin_days openedLifeTube_days");
+    return rules;
+}
+
+PageModel stockSheet(const StockSheetFacts& facts, const SheetTemplate& sheetTemplate,
+                     const TextMeasurer& measurer, const std::string& created) {
+    const SheetWords words(sheetTemplate);
+    Flow flow(measurer, setupOf(facts, sheetTemplate, words, created));
+    flow.title(words("sheet"), words.filled("subtitle", {{"date", words.day(facts.asOf)}}));
+    for (const std::string& name : sheetTemplate.sections())
+        for (const Section& section : allSections()) {
+            if (name != section.name)
+                continue;
+            flow.heading(1, words(name));
+            section.add(flow, facts, words);
+        }
+    return flow.finish();
+}
+
+}  // namespace rackbook
