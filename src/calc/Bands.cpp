@@ -32,7 +32,7 @@ const LightWeights& weightsOf(ViewingLight light) {
 }  // namespace
 
 Bands bandsOf(const Spectrum& spectrum) {
-    const TableColumn column = reflectanceOnTable(spectrum);
+    const CieColumn column = reflectanceOnTable(spectrum);
     constexpr auto first = static_cast<std::size_t>((bandStart_nm - tableStart_nm) / tableStep_nm);
     constexpr auto step = static_cast<std::size_t>(bandStep_nm / tableStep_nm);
     Bands bands{};

@@ -20,7 +20,7 @@ constexpr double tableStep_nm = 5;
 constexpr std::size_t tableSize = 95;
 
 // One value for each wavelength of the tables, from the shortest.
-using TableColumn = std::array<double, tableSize>;
+using CieColumn = std::array<double, tableSize>;
 
 // What a sheet is looked at in. FL11 is the three-band fluorescent lamp of CIE 15 (about 4000 K),
 // tabulated from 380 to 780 nm and 0 outside.
@@ -32,12 +32,12 @@ ViewingLight viewingLightOf(Illuminant illuminant);
 const char* nameOf(ViewingLight light);
 
 // Relative spectral power; only ratios within one light mean something.
-const TableColumn& powerOf(ViewingLight light);
+const CieColumn& powerOf(ViewingLight light);
 
 struct ColourMatching {
-    TableColumn x;
-    TableColumn y;
-    TableColumn z;
+    CieColumn x;
+    CieColumn y;
+    CieColumn z;
 };
 
 // CIE 1931 for deg2, CIE 1964 for deg10.

@@ -64,13 +64,13 @@ Lab comparedWith(const Pair& test, const Pair& reference, MatchCorrection correc
 }  // namespace
 
 Xyz whiteOf(ViewingLight light, Observer observer) {
-    TableColumn perfect;
+    CieColumn perfect;
     perfect.fill(1);
     return xyzOf(perfect, light, observer);
 }
 
-Xyz xyzOf(const TableColumn& reflectance, ViewingLight light, Observer observer) {
-    const TableColumn& power = powerOf(light);
+Xyz xyzOf(const CieColumn& reflectance, ViewingLight light, Observer observer) {
+    const CieColumn& power = powerOf(light);
     const ColourMatching& matching = matchingOf(observer);
     Xyz sum;
     double whole = 0;
@@ -128,8 +128,8 @@ Metamerism metamerismOf(const Spectrum& first, const Spectrum& second, ViewingLi
                         ViewingLight test, Observer observer, MatchCorrection correction) {
     requireUsable(first, "first spectrum");
     requireUsable(second, "second spectrum");
-    const TableColumn firstColumn = reflectanceOnTable(first);
-    const TableColumn secondColumn = reflectanceOnTable(second);
+    const CieColumn firstColumn = reflectanceOnTable(first);
+    const CieColumn secondColumn = reflectanceOnTable(second);
     const auto pairUnder = [&](ViewingLight light) {
         return Pair{whiteOf(light, observer), xyzOf(firstColumn, light, observer),
                     xyzOf(secondColumn, light, observer)};

@@ -24,7 +24,7 @@ struct Xyz {
 // is within 0.02 of the published white points, which come from steps of 1 nm.
 Xyz whiteOf(ViewingLight light, Observer observer);
 
-Xyz xyzOf(const TableColumn& reflectance, ViewingLight light, Observer observer);
+Xyz xyzOf(const CieColumn& reflectance, ViewingLight light, Observer observer);
 // Throws InputError as requireUsable (Spectrum.h).
 Xyz xyzOf(const Spectrum& spectrum, ViewingLight light, Observer observer);
 

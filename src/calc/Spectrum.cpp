@@ -110,9 +110,9 @@ void requireUsable(const Spectrum& spectrum, const std::string& where) {
     requireValues(spectrum, where);
 }
 
-TableColumn reflectanceOnTable(const Spectrum& spectrum) {
+CieColumn reflectanceOnTable(const Spectrum& spectrum) {
     requireUsable(spectrum);
-    TableColumn column{};
+    CieColumn column{};
     for (std::size_t i = 0; i < tableSize; ++i) {
         const double at_nm = std::clamp(tableStart_nm + tableStep_nm * static_cast<double>(i),
                                         spectrum.start_nm, spectrum.end_nm());

@@ -36,6 +36,6 @@ void requireUsable(const Spectrum& spectrum, const std::string& where = "spectru
 // values stay as they are; values between may pass 0 or 1.2 slightly beside a steep step. With
 // steps of 20 nm the CIE test colours come out up to 0.36 in ΔE00 from what steps of 10 nm give;
 // narrower bands are further off. Throws as requireUsable.
-TableColumn reflectanceOnTable(const Spectrum& spectrum);
+CieColumn reflectanceOnTable(const Spectrum& spectrum);
 
 }  // namespace rackbook

@@ -48,6 +48,18 @@ StockLine lineFor(const InkBook& ink, std::size_t position, const LotFacts& fact
     return line;
 }
 
+// Pre: all are finished.
+std::vector<StockLine> lastFinishedFirst(std::vector<StockLine> lines) {
+    std::vector<std::pair<CivilMinute, std::size_t>> order;
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        order.emplace_back(-lines[i].lot.finishedOn->latest(), i);
+    std::sort(order.begin(), order.end());
+    std::vector<StockLine> sorted;
+    for (const auto& [finished, at] : order)
+        sorted.push_back(std::move(lines[at]));
+    return sorted;
+}
+
 }  // namespace
 
 StockSheetFacts stockSheetFactsOf(const RecordSet& records, CivilMinute asOf) {
@@ -66,10 +78,7 @@ StockSheetFacts stockSheetFactsOf(const RecordSet& records, CivilMinute asOf) {
             continue;
         (line.lot.finishedOn ? sheet.finished : sheet.open).push_back(std::move(line));
     }
-    std::stable_sort(sheet.finished.begin(), sheet.finished.end(),
-                     [](const StockLine& a, const StockLine& b) {
-                         return a.lot.finishedOn->latest() > b.lot.finishedOn->latest();
-                     });
+    sheet.finished = lastFinishedFirst(std::move(sheet.finished));
     return sheet;
 }
 

@@ -57,7 +57,7 @@ TEST(CieTables, GiveIlluminantAAsItsFormula) {
 TEST(CieTables, GiveDaylightStraightBetweenTens) {
     for (const ViewingLight light : {ViewingLight::D50, ViewingLight::D65})
         for (std::size_t i = 1; i + 1 < tableSize; i += 2) {
-            const TableColumn& power = powerOf(light);
+            const CieColumn& power = powerOf(light);
             EXPECT_NEAR(power[i], (power[i - 1] + power[i + 1]) / 2, 0.00051) << i;
         }
 }
@@ -91,7 +91,7 @@ TEST(CieTables, GiveThePublishedWhitePoints) {
 // Sums from 380 to 780 nm, where a wrong digit in any figure shows: the check sums of CIE 15:2004
 // (T.4 and T.5, as quoted).
 TEST(CieTables, HaveThePublishedSums) {
-    const auto sum = [](const TableColumn& column) {
+    const auto sum = [](const CieColumn& column) {
         double total = 0;
         for (std::size_t i = indexAt(380); i <= indexAt(780); ++i)
             total += column[i];

@@ -111,7 +111,7 @@ TEST(Spectrum, InterpolatesCubicsExactly) {
         Spectrum spectrum = flat(380, step_nm, 740);
         for (std::size_t i = 0; i < spectrum.values.size(); ++i)
             spectrum.values[i] = cubic(spectrum.wavelength_nm(i));
-        const TableColumn column = reflectanceOnTable(spectrum);
+        const CieColumn column = reflectanceOnTable(spectrum);
         for (std::size_t i = 0; i < tableSize; ++i) {
             const double at_nm = tableStart_nm + tableStep_nm * static_cast<double>(i);
             EXPECT_NEAR(column[i], cubic(std::fmin(std::fmax(at_nm, 380), 740)), 1e-14) << at_nm;
@@ -123,7 +123,7 @@ TEST(Spectrum, KeepsWhatWasMeasured) {
     Spectrum spectrum = flat(385, 20, 785, 0);
     for (std::size_t i = 0; i < spectrum.values.size(); ++i)
         spectrum.values[i] = static_cast<double>((i * 37) % 11) / 11;
-    const TableColumn column = reflectanceOnTable(spectrum);
+    const CieColumn column = reflectanceOnTable(spectrum);
     for (std::size_t i = 0; i < spectrum.values.size(); ++i)
         EXPECT_EQ(column[5 + 4 * i], spectrum.values[i]);
 }
@@ -132,7 +132,7 @@ TEST(Spectrum, LeavesOutWhatLiesBelowTheTables) {
     Spectrum spectrum = flat(300, 5, 830);
     for (std::size_t i = 0; i < spectrum.values.size(); ++i)
         spectrum.values[i] = static_cast<double>(i) / 1000;
-    const TableColumn column = reflectanceOnTable(spectrum);
+    const CieColumn column = reflectanceOnTable(spectrum);
     EXPECT_EQ(column.front(), 0.012);
     EXPECT_EQ(column.back(), 0.106);
 }

@@ -50,7 +50,9 @@ TEST(RecipeSheet, ShowsEveryStepOfThePlan) {
         }
         EXPECT_NEAR(sum_g, plan.stages[i].total_g, 1e-9);
         if (plan.stages[i].leftOver_g > 0.05) {
-            EXPECT_TRUE(test::says(model, formatFixed(plan.stages[i].taken_g, 1) + " g "));
+            EXPECT_TRUE(test::says(model, formatFixed(plan.stages[i].taken_g, 1) + " g go on, " +
+                                              formatFixed(plan.stages[i].leftOver_g, 1) +
+                                              " g are left over"));
         }
     }
     EXPECT_TRUE(test::says(model, "with drier in it, print from it now"));
