@@ -119,12 +119,12 @@ bool hasComposition(const RecipeFacts& facts) {
 void addOutcome(Flow& flow, const RecipeFacts& facts, const SheetWords& words) {
     const WeighingPlan& plan = facts.weighing->plan;
     SheetTable table;
-    table.columns = {{words("outcome.lot"), Alignment::left, 1.7, 0},
+    table.columns = {{words("outcome.lot"), Alignment::left, 2.1, 0},
                      {words("composition.pigments"), Alignment::left, 1, 0},
-                     {words("outcome.recipe"), Alignment::decimal, 0, 19},
-                     {words("outcome.weighed"), Alignment::decimal, 0, 19},
-                     {words("outcome.off"), Alignment::decimal, 0, 20},
-                     {words("outcome.uncertainty"), Alignment::decimal, 0, 24}};
+                     {words("outcome.recipe"), Alignment::decimal, 0, 16},
+                     {words("outcome.weighed"), Alignment::decimal, 0, 17},
+                     {words("outcome.off"), Alignment::decimal, 0, 18},
+                     {words("outcome.uncertainty"), Alignment::decimal, 0, 23}};
     for (const PlannedShare& share : plan.lots)
         addShare(table, lotText(facts, share.lot),
                  pigmentsText(facts.lots[static_cast<std::size_t>(share.lot)], words), share,
@@ -133,13 +133,16 @@ void addOutcome(Flow& flow, const RecipeFacts& facts, const SheetWords& words) {
         addShare(table, words("outcome.allColour"), {}, plan.colour, words);
         table.rows.back().ruleAbove = true;
     }
+    for (std::size_t i = 0; i + 1 < table.rows.size(); ++i)
+        table.rows[i].keepsWithNext = true;
     flow.table(table);
-    std::vector<std::string> notes;
     if (!hasComposition(facts)) {
-        notes.push_back(asOfWhat(facts, words));
-        addIfAny(notes, metalsText(facts.ink, words));
+        std::vector<std::string> origin = {asOfWhat(facts, words)};
+        addIfAny(origin, metalsText(facts.ink, words));
+        flow.paragraph(words.sentences(origin), TextStyle::small);
     }
-    notes.push_back(words.filled("outcome.note", {{"limit", limitText(*facts.weighing, words)}}));
+    std::vector<std::string> notes = {
+        words.filled("outcome.note", {{"limit", limitText(*facts.weighing, words)}})};
     addIfAny(notes, drierText(facts, words));
     if (facts.weighing->plans.plans.size() > 1)
         notes.push_back(words("outcome.otherWays"));

@@ -72,7 +72,7 @@ TemplateRules recipeSheetRules() {
         "tooLittle tooLittleTogether needsMatching noneAlike holdsLess drierWasEarlier jar jars");
     add("steps",
         "lead balance balanceNotRecorded balanceAssumed order cannot smallest notWithin tooHeavy "
-        "whyNot namesNoMix mass what pigments share weighed step together coloursOf letDown "
+        "whyNot namesNoMix mass what pigments share weighed step coloursOf letDown "
         "fromStep goOn wanted printNow");
     add("outcome",
         "lot recipe weighed off uncertainty allColour note limitOf drierRough otherWays");

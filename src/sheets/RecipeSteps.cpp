@@ -98,15 +98,11 @@ private:
     void addStep(SheetTable& table, std::size_t position) const {
         const PlanStage& stage = m_plan.stages[position];
         const std::size_t begin = table.rows.size();
-        TableRow heading{{m_words.filled("steps.step", {{"step", std::to_string(position + 1)},
-                                                        {"name", stageName(position)}})}};
+        TableRow heading{{headingText(position)}};
         heading.heading = true;
         table.rows.push_back(std::move(heading));
         for (const PlanPart& part : stage.parts)
             table.rows.push_back(partRow(stage, part));
-        TableRow sum{{grams(stage.total_g), sumText(position), "", "", ""}};
-        sum.ruleAbove = true;
-        table.rows.push_back(std::move(sum));
         for (std::size_t i = begin; i + 1 < table.rows.size(); ++i)
             table.rows[i].keepsWithNext = true;
     }
@@ -123,19 +119,22 @@ private:
                  pigmentsText(lot(part.lot), m_words), share, ""}};
     }
 
-    std::string sumText(std::size_t position) const {
+    // With what the step makes, what of it goes on, and what is left over.
+    std::string headingText(std::size_t position) const {
         const PlanStage& stage = m_plan.stages[position];
         const bool isLast = position + 1 == m_plan.stages.size();
-        std::string text = m_words("steps.together");
+        std::string text = m_words.filled("steps.step", {{"step", std::to_string(position + 1)},
+                                                         {"name", stageName(position)},
+                                                         {"mass", grams(stage.total_g)}});
         if (stage.leftOver_g > m_weighing.request.balance.readability_g / 2)
-            text = m_words.filled(
-                isLast ? "steps.wanted" : "steps.goOn",
-                {{"taken", grams(stage.taken_g)}, {"left", grams(stage.leftOver_g)}});
+            text += " · " + m_words.filled(isLast ? "steps.wanted" : "steps.goOn",
+                                           {{"taken", grams(stage.taken_g)},
+                                            {"left", grams(stage.leftOver_g)}});
         const bool hasDrier =
             std::any_of(stage.parts.begin(), stage.parts.end(), [&](const PlanPart& part) {
                 return part.lot >= 0 && lot(part.lot).lotKind == LotKind::drier;
             });
-        return hasDrier ? m_words.filled("steps.printNow", {{"sum", text}}) : text;
+        return hasDrier ? text + " · " + m_words("steps.printNow") : text;
     }
 
     const RecipeFacts& m_facts;
@@ -147,9 +146,13 @@ private:
 }  // namespace
 
 bool canBeWeighed(const RecipeFacts& facts) {
-    return facts.weighing &&
-           std::all_of(facts.weighing->plan.stages.begin(), facts.weighing->plan.stages.end(),
-                       [](const PlanStage& stage) { return stage.total_g > 0; });
+    if (!facts.weighing)
+        return false;
+    const WeighingPlan& plan = facts.weighing->plan;
+    return std::none_of(plan.complaints.begin(), plan.complaints.end(),
+                        [](const PlanComplaint& complaint) {
+                            return complaint.fault == PlanFault::massShowsAsZero;
+                        });
 }
 
 void addSteps(Flow& flow, const RecipeFacts& facts, const SheetWords& words) {

@@ -141,29 +141,35 @@ void addLots(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) 
         flow.note(NoteKind::caution, words("caution"), words("caution.driers"));
 }
 
+// Under a heading that says what is the matter and what to do; nothing where no lot is so.
+void addMatter(SheetTable& table, const StockSheetFacts& facts, const SheetWords& words,
+               const char* matter, bool StockLine::*isSo) {
+    bool isFirst = true;
+    for (const StockLine& line : facts.open) {
+        if (!(line.*isSo))
+            continue;
+        if (isFirst) {
+            TableRow heading{{words(matter)}};
+            heading.heading = true;
+            table.rows.push_back(std::move(heading));
+            isFirst = false;
+        }
+        table.rows.push_back(
+            {{shortWords(line.lot.colourWords) + " (" + line.lot.id + ")",
+              keepingText(line, facts.asOf, words), estimateText(line.left_g, massDecimals, words),
+              placeText(line, words)}});
+    }
+}
+
 void addToSeeTo(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) {
     SheetTable table;
-    table.columns = {{words("toSeeTo.lot"), Alignment::left, 1, 0},
-                     {words("toSeeTo.why"), Alignment::left, 1.5, 0},
-                     {words("toSeeTo.what"), Alignment::left, 1.5, 0}};
-    const auto add = [&](const StockLine& line, const std::string& why, const char* what) {
-        table.rows.push_back({{nameText(line.lot), why, words(what)}});
-    };
-    for (const StockLine& line : facts.open)
-        if (line.isOld && line.lot.openedOn)
-            add(line,
-                words.filled("toSeeTo.old", {{"age", ageText(line.lot, facts.asOf, words)},
-                                             {"life", lifeText(line.usualLife_days, words)}}),
-                "toSeeTo.tryIt");
-    for (const StockLine& line : facts.open)
-        if (line.isRunningLow)
-            add(line,
-                words.filled("toSeeTo.low",
-                             {{"mass", estimateText(line.left_g, massDecimals, words)}}),
-                "toSeeTo.buy");
-    for (const StockLine& line : facts.open)
-        if (line.lacksMass)
-            add(line, words("toSeeTo.noMass"), "toSeeTo.weigh");
+    table.columns = {{words("toSeeTo.lot"), Alignment::left, 1.7, 0},
+                     {words("lots.age"), Alignment::left, 0, 32},
+                     {words("lots.left"), Alignment::left, 0, 34},
+                     {words("lots.place"), Alignment::left, 1, 0}};
+    addMatter(table, facts, words, "toSeeTo.old", &StockLine::isOld);
+    addMatter(table, facts, words, "toSeeTo.low", &StockLine::isRunningLow);
+    addMatter(table, facts, words, "toSeeTo.noMass", &StockLine::lacksMass);
     if (table.rows.empty())
         flow.paragraph(words("toSeeTo.nothing"));
     else
@@ -239,7 +245,7 @@ TemplateRules stockSheetRules() {
         addLabelKeys(rules.labels, prefix, words);
     };
     add("", "sheet subtitle footer");
-    add("toSeeTo", "lot why what nothing old tryIt low buy noMass weigh");
+    add("toSeeTo", "lot nothing old low noMass");
     add("lots",
         "lot pigments opened age left place usual counted away nothing note days oneDay months "
         "years oneYear");
