@@ -28,7 +28,6 @@ public:
         m_facts.asOf = m_request.asOf;
         m_facts.studio = m_ink.studio.studio;
         m_facts.lots = m_ink.records.of<Lot>();
-        m_facts.knifeTolerance_g = m_ink.rules.value("overdrawTolerance_g");
         if (const Mix* mix = m_ink.records.find<Mix>(mixId()))
             m_facts.mix = *mix;
         if (m_request.subject.mix && m_facts.mix && m_facts.mix->edition)

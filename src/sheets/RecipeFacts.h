@@ -86,7 +86,6 @@ struct RecipeFacts {
     InkFacts ink;  // as it was
     std::optional<RecipeColour> colour;
     Estimate filmLaid_gm2;  // wet; see LayerFacts
-    double knifeTolerance_g = 0;
 };
 
 }  // namespace rackbook

@@ -62,10 +62,9 @@ void addIdentity(Flow& flow, const RecipeFacts& facts, const SheetWords& words) 
         const std::string laid =
             facts.filmLaid_gm2.isKnown()
                 ? words.filled("identity.filmLaidOf",
-                               {{"weight", estimateText(facts.filmLaid_gm2, 1, words)},
-                                {"mass", words.shortFigure(facts.knifeTolerance_g)}})
+                               {{"weight", estimateText(facts.filmLaid_gm2, 1, words)}})
                 : words.filled("identity.filmLaid", {{"weight", words("notKnown")}});
-        entries.push_back({words("identity.film"), aim + "\n" + laid});
+        entries.push_back({words("identity.film"), words.inRow({aim, laid})});
     }
     flow.labelValues(entries);
 }

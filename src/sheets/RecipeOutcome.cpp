@@ -133,6 +133,8 @@ void addOutcome(Flow& flow, const RecipeFacts& facts, const SheetWords& words) {
         addShare(table, words("outcome.allColour"), {}, plan.colour, words);
         table.rows.back().ruleAbove = true;
     }
+    for (std::size_t i = 0; i + 1 < table.rows.size(); ++i)
+        table.rows[i].keepsWithNext = true;
     flow.table(table);
     if (!hasComposition(facts)) {
         std::vector<std::string> origin = {asOfWhat(facts, words)};

@@ -73,7 +73,6 @@ inline RecipeFacts recipeFacts() {
                        {facts.lots[drier], Estimate::exactly(0.02)}};
     facts.ink.unrecorded = Estimate::exactly(0);
     facts.filmLaid_gm2 = {7.78, 8.89, 10};
-    facts.knifeTolerance_g = 0.5;
     RecipeColour colour;
     colour.isAim = true;
     colour.reading.takenOn = build::on("2026-01-20");

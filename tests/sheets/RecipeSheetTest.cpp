@@ -77,9 +77,9 @@ TEST(RecipeSheet, GivesTheRangesOfSharesThatAreBadlyKnown) {
     const PageModel model = sheetOf(test::recipeFacts());
     EXPECT_TRUE(test::says(model, "2.550–2.750"));
     EXPECT_TRUE(test::says(model, "Figures with a range are estimates"));
-    EXPECT_TRUE(test::says(model, "aimed at: 5 g/m²"));
-    EXPECT_TRUE(test::says(model, "laid, an estimate: 8.9 (7.8–10.0) g/m²"));
-    EXPECT_TRUE(test::says(model, "another ink, by up to 1.20 % of it in one lot"));
+    EXPECT_TRUE(test::says(model, "aimed at 5 g/m²"));
+    EXPECT_TRUE(test::says(model, "laid 8.9 (7.8–10.0) g/m² (an estimate)"));
+    EXPECT_TRUE(test::says(model, "another ink: up to 1.20 % of it differs in one lot"));
 }
 
 TEST(RecipeSheet, DrawsSwatchAndCurveWithTheirConditions) {
