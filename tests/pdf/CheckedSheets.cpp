@@ -135,7 +135,7 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
     for (PageModel& document : documents)
         if (document.files.empty())
             document.files.push_back(recordBehind(behind, kind, aboutSubject(subject)));
-    add(sheets, (subject.words.empty() ? "" : subject.words + "-") + kind.name,
+    add(sheets, (subject.words.empty() ? "" : fitForFile(subject.words) + "-") + kind.name,
         joinedModels(std::move(documents)), fonts);
 }
 
