@@ -62,6 +62,11 @@ Panel frame(const SheetWords& words) {
     return {EmptyFrame{}, words("colour.frame"), words("colour.frameAlternate"), 1.1};
 }
 
+// For something to compare the drawdown with, where there is no reading.
+Panel scrapFrame(const SheetWords& words) {
+    return {EmptyFrame{}, words("colour.scrap"), words("colour.frameAlternate"), 1.1};
+}
+
 // Swatch and curve, as far as there are any.
 std::vector<Panel> measured(const RecipeFacts& facts, const SheetWords& words) {
     std::vector<Panel> panels;
@@ -98,6 +103,8 @@ void addLinesToFillIn(Flow& flow, const SheetWords& words) {
 
 void addColour(Flow& flow, const RecipeFacts& facts, const SheetWords& words) {
     std::vector<Panel> panels = measured(facts, words);
+    if (panels.empty())
+        panels.push_back(scrapFrame(words));
     panels.push_back(frame(words));
     flow.panels(panels, frameHeight_mm);
     addLinesToFillIn(flow, words);

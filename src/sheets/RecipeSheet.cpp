@@ -82,7 +82,7 @@ TemplateRules recipeSheetRules() {
     add("colour",
         "swatch swatchAlternate curveAlternate aim drawdown drawdownMeasured printMeasured "
         "paperMeasured takenOn film wavelength reflectance note noLab typed frame frameAlternate "
-        "dateAndBy filmAndPaper");
+        "scrap dateAndBy filmAndPaper");
     return rules;
 }
 

@@ -70,8 +70,9 @@ std::string nameText(const Lot& lot) {
     return shortWords(lot.colourWords) + "\n" + lot.id;
 }
 
-std::string containerText(const Lot& lot, const SheetWords& words) {
-    return lot.container ? words.of("container", *lot.container) : words("notRecorded");
+std::string openedText(const Lot& lot, const SheetWords& words) {
+    return (lot.container ? words.of("container", *lot.container) : words("notRecorded")) + "\n" +
+           words.tableDateOrNotRecorded(lot.openedOn);
 }
 
 std::string placeText(const StockLine& line, const SheetWords& words) {
@@ -125,10 +126,9 @@ void addLots(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) 
                      {words("lots.place"), Alignment::left, 1, 0}};
     addByKind(table, facts.open, words, [&](const StockLine& line) {
         const Lot& lot = line.lot;
-        return TableRow{
-            {nameText(lot), pigmentsText(lot, words),
-             containerText(lot, words) + "\n" + words.tableDateOrNotRecorded(lot.openedOn),
-             keepingText(line, facts.asOf, words), leftText(line, words), placeText(line, words)}};
+        return TableRow{{nameText(lot), pigmentsText(lot, words), openedText(lot, words),
+                         keepingText(line, facts.asOf, words), leftText(line, words),
+                         placeText(line, words)}};
     });
     if (table.rows.empty()) {
         flow.paragraph(words("lots.nothing"));
@@ -180,14 +180,12 @@ void addFinished(Flow& flow, const StockSheetFacts& facts, const SheetWords& wor
     SheetTable table;
     table.columns = {{words("lots.lot"), Alignment::left, 1, 0},
                      {words("lots.pigments"), Alignment::left, 0, 25},
-                     {words("finished.container"), Alignment::left, 0, 18},
-                     {words("finished.opened"), Alignment::left, 0, 29},
+                     {words("lots.opened"), Alignment::left, 0, 29},
                      {words("finished.finished"), Alignment::left, 0, 29},
-                     {words("finished.used"), Alignment::right, 0, 27}};
+                     {words("finished.used"), Alignment::right, 0, 24}};
     addByKind(table, facts.finished, words, [&](const StockLine& line) {
         const Lot& lot = line.lot;
-        return TableRow{{nameText(lot), pigmentsText(lot, words), containerText(lot, words),
-                         words.tableDateOrNotRecorded(lot.openedOn),
+        return TableRow{{nameText(lot), pigmentsText(lot, words), openedText(lot, words),
                          words.tableDateOrNotRecorded(lot.finishedOn),
                          estimateText(line.used_g, massDecimals, words)}};
     });
@@ -250,7 +248,7 @@ TemplateRules stockSheetRules() {
         "lot pigments opened age left place usual counted away nothing note days oneDay months "
         "years oneYear");
     addLabelKeysOf<LotKind>(rules.labels, "lots.kind");
-    add("finished", "container opened finished used");
+    add("finished", "finished used");
     add("rules", "rule value origin note openedLifeTin_days openedLifeTube_days");
     return rules;
 }
