@@ -97,8 +97,8 @@ Command giveOutCommand() {
                     valueOption("on", "DATE", "When it was handed out.", "today at the studio"),
                     valueOption("note", "TEXT", "Anything else worth keeping.")};
     spec.writesBook = true;
-    spec.examples = {{"rackbook give-out EEL-edition.pdf",
-                      "The documentation of an edition left the studio."}};
+    spec.examples = {
+        {"rackbook give-out EEL-edition.pdf", "The documentation of an edition left the studio."}};
     return {spec, run};
 }
 

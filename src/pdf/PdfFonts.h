@@ -17,8 +17,8 @@ namespace rackbook {
 // missing, because the writer cannot draw them. Not for use by two threads at once.
 class PdfFonts : public TextMeasurer {
 public:
-    // Throws RenderError for a family that is not on this machine, a file that cannot be read, and a
-    // font that may not be put into documents.
+    // Throws RenderError for a family that is not on this machine, a file that cannot be read, and
+    // a font that may not be put into documents.
     explicit PdfFonts(const FontFamilies& families = {});
     ~PdfFonts() override;
     PdfFonts(const PdfFonts&) = delete;

@@ -12,8 +12,9 @@ namespace rackbook {
 
 TemplateRules drawerSheetRules();
 
-// The sections of the template in its order; an empty drawer has those alone that say so. `created` as in DocumentInfo. Throws RenderError for
-// text that cannot be set. Pre: the template was read with drawerSheetRules().
+// The sections of the template in its order; an empty drawer has those alone that say so. `created`
+// as in DocumentInfo. Throws RenderError for text that cannot be set. Pre: the template was read
+// with drawerSheetRules().
 PageModel drawerSheet(const DrawerFacts& facts, const SheetTemplate& sheetTemplate,
                       const TextMeasurer& measurer, const std::string& created);
 

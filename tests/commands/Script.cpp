@@ -39,7 +39,8 @@ void addLine(std::vector<ScriptStep>& steps, const std::string& path, const std:
 
 std::string masked(const std::string& text) {
     static const std::regex madeUp(
-        "((?:pull|move|look|metering|transfer|attachment|issue)-[0-9]{4}-[0-9]{2}-[0-9]{2}-)[a-z0-9]{6}");
+        "((?:pull|move|look|metering|transfer|attachment|issue)-[0-9]{4}-[0-9]{2}-[0-9]{2}-)[a-z0-"
+        "9]{6}");
     // Salted, so another one each time.
     static const std::regex lastHash("(Hash of the last entry: )[0-9a-f]{64}");
     // Of a PDF, whose bytes go with the fonts of the machine.

@@ -101,7 +101,8 @@ TEST(LedgerSheet, LeavesOutWhatCameLater) {
 
 TEST(LedgerSheet, SaysTheVerdictInAWord) {
     const PageModel model = sheetOf(ledgerBook().records, "HB");
-    EXPECT_NE(linesOf(model).find("4 | AP I/II | 2026-03-01 | kept | window | look due"), std::string::npos)
+    EXPECT_NE(linesOf(model).find("4 | AP I/II | 2026-03-01 | kept | window | look due"),
+              std::string::npos)
         << linesOf(model);
 }
 

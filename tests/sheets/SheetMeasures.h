@@ -18,10 +18,10 @@ inline void expectTidy(const PageModel& model, const Margins& margins) {
     for (const Page& page : model.pages) {
         std::vector<Extent> boxes;
         for (const TextRun& text : page.texts) {
-            const Extent box = {text.x_mm,
-                             text.baselineY_mm - measurer.ascent_mm(text.role, text.size_pt) * 0.95,
-                             text.x_mm + measurer.width_mm(text.role, text.size_pt, text.text),
-                             text.baselineY_mm + measurer.descent_mm(text.role, text.size_pt)};
+            const Extent box = {
+                text.x_mm, text.baselineY_mm - measurer.ascent_mm(text.role, text.size_pt) * 0.95,
+                text.x_mm + measurer.width_mm(text.role, text.size_pt, text.text),
+                text.baselineY_mm + measurer.descent_mm(text.role, text.size_pt)};
             EXPECT_GE(box.left, margins.left_mm - slack_mm) << text.text;
             EXPECT_LE(box.right, model.paper.width_mm - margins.right_mm + slack_mm) << text.text;
             EXPECT_GE(box.top, margins.top_mm - slack_mm) << text.text;
