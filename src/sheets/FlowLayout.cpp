@@ -1,5 +1,6 @@
 #include "sheets/FlowLayout.h"
 
+#include "base/Finding.h"
 #include "sheets/LineBreaker.h"
 #include "sheets/TextRules.h"
 
@@ -16,7 +17,7 @@ void keepAll(StripGroup& lines) {
 }
 
 std::string sheetName(const FlowSetup& setup) {
-    return "sheet \"" + setup.info.title + "\"";
+    return "sheet \"" + excerpt(setup.info.title) + "\"";
 }
 
 Flow::Layout::Layout(const TextMeasurer& textMeasurer, FlowSetup flowSetup)

@@ -30,7 +30,9 @@ std::size_t howMany(double room_mm, double size_mm, double gap_mm) {
 class LabelGrid {
 public:
     LabelGrid(const LabelGridSetup& setup, const TextMeasurer& measurer)
-        : m_setup(setup), m_measurer(measurer), m_where("sheet \"" + setup.info.title + "\"") {
+        : m_setup(setup),
+          m_measurer(measurer),
+          m_where("sheet \"" + excerpt(setup.info.title) + "\"") {
         const Margins& margins = setup.margins;
         m_columns = howMany(setup.paper.width_mm - margins.left_mm - margins.right_mm,
                             setup.labelWidth_mm, setup.columnGap_mm);
