@@ -91,14 +91,16 @@ void measureRound(const RecordSet& records, CertificateFigures& figures) {
                            false, [](const Attachment&) { return std::optional(longPicture()); });
     const double factsSeconds = secondsSince(start);
     start = Clock::now();
-    const SheetRecords behind(records, {true, false, {}}, asOf);
+    SheetDepth depth;
+    depth.light = true;
+    const SheetRecords behind(records, depth, asOf);
     std::vector<PageModel> documents;
     for (const CertificateImpression& own : facts.impressions) {
         SheetAbout about;
         about.edition = "E";
         about.impressions = {own.impression.id};
         AssociatedFile file{own.impression.id + "-certificate.json", "application/json", "Records",
-                            behind.textFor({"certificate", "2026-06-01", about})};
+                            behind.textFor({"certificate", "2026-06-01", "en", about})};
         documents.push_back(certificateSheet(facts, own, {file.name, sha256(file.bytes)}, shipped,
                                              fonts, "2026-06-01T00:00:00Z"));
         documents.back().files.push_back(std::move(file));
