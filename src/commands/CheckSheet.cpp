@@ -1,8 +1,8 @@
 #include "commands/CheckSheet.h"
 
 #include <algorithm>
+#include <set>
 
-#include "base/Sha256.h"
 #include "base/Text.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
@@ -35,19 +35,15 @@ struct SheetCheck {
     bool wasChanged() const { return sameFile.empty() && !sameFacts.empty(); }
 };
 
-bool carries(const SheetFile& file, const Issue& issue) {
-    return issue.contentSha256 &&
-           std::any_of(file.sheets.begin(), file.sheets.end(), [&](const CarriedSheet& sheet) {
-               return sha256(sheet.text) == *issue.contentSha256;
-           });
-}
-
 SheetCheck checkOf(const SheetFile& file, const RecordSet& records) {
     SheetCheck check;
+    std::set<std::string> carried;
+    for (const CarriedSheet& sheet : file.sheets)
+        carried.insert(sheet.sha256);
     for (const Issue& issue : records.of<Issue>()) {
         if (issue.fileSha256 == file.sha256)
             check.sameFile.push_back(&issue);
-        else if (carries(file, issue))
+        else if (issue.contentSha256 && carried.count(*issue.contentSha256) != 0)
             check.sameFacts.push_back(&issue);
     }
     BookSheets book(records);

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "base/Files.h"
-#include "base/Sha256.h"
 #include "base/Text.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
@@ -36,7 +35,7 @@ Issue issueOf(const CarriedSheet& sheet, const SheetFile& file) {
     issue.place = refTo<Place>(heading.about.place);
     issue.namesHolders = sheet.facts.namesHolders;
     issue.fileName = fileNameOf(file.path);
-    issue.contentSha256 = sha256(sheet.text);
+    issue.contentSha256 = sheet.sha256;
     issue.fileSha256 = file.sha256;
     return issue;
 }
@@ -51,8 +50,7 @@ void requireTrue(const SheetFile& file, const RecordSet& records) {
                              "put the book right first.");
 }
 
-bool isThere(const BookFile& book, const Issue& issue) {
-    const std::vector<Issue> known = allOf<Issue>(book);
+bool isThere(const std::vector<Issue>& known, const Issue& issue) {
     return std::any_of(known.begin(), known.end(), [&](const Issue& other) {
         return other.fileSha256 == issue.fileSha256 && other.contentSha256 == issue.contentSha256 &&
                other.recipient == issue.recipient;
@@ -63,7 +61,8 @@ ExitCode run(CommandContext& context) {
     const SheetFile file = readSheetFile(context.arguments.text("file"));
     BookFile book = bookToWrite(context);
     const Book studio = bookRecordOf(book);
-    requireTrue(file, everythingIn(book));
+    const RecordSet records = everythingIn(book);
+    requireTrue(file, records);
     const EdtfDate on = dateGiven(context, "on").value_or(dayIn(nowAt(studio)));
     const std::optional<Ref<Party>> recipient = refGiven<Party>(context, book, "to");
     std::vector<MadeRecord> made;
@@ -73,7 +72,7 @@ ExitCode run(CommandContext& context) {
         issue.issuedOn = on;
         issue.recipient = recipient;
         issue.note = context.arguments.value("note");
-        if (isThere(book, issue))
+        if (isThere(records.of<Issue>(), issue))
             throw UsageError(file.path + " has been given out to them before",
                              "Nothing was recorded; rackbook given-out lists what was.");
         made.push_back({issue, std::nullopt});

@@ -1,6 +1,7 @@
 #include "commands/GivenOut.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "base/Sha256.h"
 #include "base/Text.h"
@@ -66,21 +67,37 @@ Truth truthOf(const Issue& issue, BookSheets& book) {
                : Truth::changed;
 }
 
+// Sheets of a kind and a day one after the other: the book is made ready once for them all.
+std::vector<const Issue*> byKindAndDay(const std::vector<Issue>& issues) {
+    std::vector<const Issue*> sorted;
+    for (const Issue& issue : issues)
+        sorted.push_back(&issue);
+    const auto key = [](const Issue* issue) {
+        return std::tuple(issue->sheetKind, issue->asOf ? issue->asOf->text() : std::string(),
+                          issue->namesHolders);
+    };
+    std::stable_sort(sorted.begin(), sorted.end(),
+                     [&](const Issue* a, const Issue* b) { return key(a) < key(b); });
+    return sorted;
+}
+
 std::vector<RegisterRow> rowsOf(const RecordSet& records, bool onlyChanged) {
     BookSheets book(records);
     std::vector<RegisterRow> rows;
-    for (const Issue& issue : records.of<Issue>()) {
+    for (const Issue* issue : byKindAndDay(records.of<Issue>())) {
         RegisterRow row;
-        row.issue = &issue;
-        row.about = aboutWords(records, headingOf(issue).about);
-        if (const Party* party = records.find(issue.recipient))
+        row.issue = issue;
+        row.about = aboutWords(records, headingOf(*issue).about);
+        if (const Party* party = records.find(issue->recipient))
             row.recipient = party->name;
-        row.truth = truthOf(issue, book);
+        row.truth = truthOf(*issue, book);
         if (!onlyChanged || row.truth == Truth::changed)
             rows.push_back(std::move(row));
     }
-    std::stable_sort(rows.begin(), rows.end(), [](const RegisterRow& a, const RegisterRow& b) {
-        return a.issue->issuedOn.earliest() < b.issue->issuedOn.earliest();
+    // Those of one day in the order of recording, in which they lie.
+    std::sort(rows.begin(), rows.end(), [](const RegisterRow& a, const RegisterRow& b) {
+        return std::pair(a.issue->issuedOn.earliest(), a.issue) <
+               std::pair(b.issue->issuedOn.earliest(), b.issue);
     });
     return rows;
 }

@@ -10,27 +10,11 @@
 #include "commands/OptionRows.h"
 #include "commands/RecordNamed.h"
 #include "commands/StoredEarly.h"
+#include "records/TransferMove.h"
 
 namespace rackbook {
 
 namespace {
-
-// How it is written in a move.
-MoveWhy whyOf(TransferKind kind) {
-    switch (kind) {
-        case TransferKind::consignment:
-            return MoveWhy::consign;
-        case TransferKind::sale:
-            return MoveWhy::sell;
-        case TransferKind::loan:
-            return MoveWhy::lend;
-        case TransferKind::gift:
-            return MoveWhy::give;
-        case TransferKind::giveBack:
-            break;
-    }
-    return MoveWhy::giveBack;
-}
 
 TransferKind kindGiven(const CommandContext& context) {
     const std::string word = context.arguments.text("kind");
@@ -156,7 +140,7 @@ ExitCode run(CommandContext& context) {
     for (MadeRecord& sheet : withHolder(book, sheets, transfer.receiver, on))
         made.push_back(std::move(sheet));
     if (place)
-        made.push_back({moveOf(book, sheets, *place, on, whyOf(transfer.transferKind))});
+        made.push_back({moveOf(book, sheets, *place, on, moveWhyOf(transfer.transferKind))});
     const ExitCode code = recordMade(context, book, made);
     if (place && !context.arguments.has("dry-run"))
         warnOfStoredEarly(context.console, book, sheets, on.latest());

@@ -1,5 +1,6 @@
 #include "commands/LedgerSheetKind.h"
 
+#include "commands/ReadinessAsked.h"
 #include "sheets/LedgerSheet.h"
 
 namespace rackbook {
@@ -7,14 +8,8 @@ namespace rackbook {
 namespace {
 
 std::vector<PageModel> make(const SheetRequest& request) {
-    ReadinessQuestion question;
-    question.asOf = request.asOf;
-    question.edition = request.subject.edition ? request.subject.edition->id : std::string();
-    question.namesHolders = request.namesHolders;
-    question.atGallery = request.sheetTemplate.label("atGallery");
-    question.atHolder = request.sheetTemplate.label("atHolder");
-    return {ledgerSheet(ledgerFactsOf(request.records, question), request.sheetTemplate,
-                        request.measurer, request.created)};
+    return {ledgerSheet(ledgerFactsOf(request.records, readinessAsked(request)),
+                        request.sheetTemplate, request.measurer, request.created)};
 }
 
 }  // namespace

@@ -9,7 +9,7 @@
 #include "commands/ColourAim.h"
 #include "commands/MassGiven.h"
 #include "commands/MixAgainPlan.h"
-#include "exchange/AsItStood.h"
+#include "records/AsItStood.h"
 
 namespace rackbook {
 

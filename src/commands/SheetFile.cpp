@@ -34,7 +34,8 @@ SheetFile readSheetFile(const std::string& path) {
     file.path = path;
     for (AssociatedFile& carried : readCarriedFiles(path).files) {
         SheetFacts facts = sheetFactsFrom(carried.bytes, path + ", " + carried.name);
-        file.sheets.push_back({std::move(carried.bytes), std::move(facts)});
+        std::string hash = sha256(carried.bytes);
+        file.sheets.push_back({std::move(carried.bytes), std::move(hash), std::move(facts)});
     }
     file.sha256 = sha256(readFile(path, mostBytes));
     return file;

@@ -12,7 +12,8 @@
 namespace rackbook {
 
 struct CarriedSheet {
-    std::string text;  // as it is inside the file
+    std::string text;    // as it is inside the file
+    std::string sha256;  // of the text
     SheetFacts facts;
 };
 

@@ -8,6 +8,7 @@
 #include "commands/LabelSheetKinds.h"
 #include "commands/LedgerSheetKind.h"
 #include "commands/MixesSheetKind.h"
+#include "commands/ReadinessAsked.h"
 #include "commands/RecipeSheetKind.h"
 #include "commands/StockSheetKind.h"
 #include "commands/TransferSheetKind.h"
@@ -27,14 +28,8 @@ std::vector<PageModel> makeEdition(const SheetRequest& request) {
 }
 
 std::vector<PageModel> makeReadiness(const SheetRequest& request) {
-    ReadinessQuestion question;
-    question.asOf = request.asOf;
-    question.edition = request.subject.edition ? request.subject.edition->id : std::string();
-    question.namesHolders = request.namesHolders;
-    question.atGallery = request.sheetTemplate.label("atGallery");
-    question.atHolder = request.sheetTemplate.label("atHolder");
-    return {readinessSheet(readinessFactsOf(request.records, question), request.sheetTemplate,
-                           request.measurer, request.created)};
+    return {readinessSheet(readinessFactsOf(request.records, readinessAsked(request)),
+                           request.sheetTemplate, request.measurer, request.created)};
 }
 
 SheetKind editionSheetKind() {

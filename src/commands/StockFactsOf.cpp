@@ -4,7 +4,7 @@
 
 #include "commands/InkBook.h"
 #include "commands/StockReport.h"
-#include "exchange/AsItStood.h"
+#include "records/AsItStood.h"
 
 namespace rackbook {
 

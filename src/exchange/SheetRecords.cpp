@@ -4,9 +4,9 @@
 #include <set>
 #include <unordered_map>
 
-#include "exchange/AsItStood.h"
 #include "exchange/RecordCodec.h"
 #include "exchange/TreeJson.h"
+#include "records/AsItStood.h"
 #include "records/FieldTraits.h"
 
 namespace rackbook {
@@ -169,8 +169,7 @@ public:
     template <class R>
     void take(std::size_t position) {
         const R& record = m_inner.records.template of<R>()[position];
-        const std::optional<EdtfDate> happened = happenedAt(record);
-        if ((happened && happened->earliest() > m_inner.asOf) ||
+        if (isAfter(happenedAt(record), m_inner.asOf) ||
             !m_taken[numberOf(R::kind)].insert(position).second)
             return;
         NamedBy named{*this};

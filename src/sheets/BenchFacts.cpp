@@ -1,4 +1,5 @@
 #include "sheets/BenchFacts.h"
+#include "records/AsItStood.h"
 
 #include <algorithm>
 #include <set>
@@ -6,10 +7,6 @@
 namespace rackbook {
 
 namespace {
-
-bool isAfter(const std::optional<EdtfDate>& date, CivilMinute asOf) {
-    return date && date->earliest() > asOf;
-}
 
 std::set<std::string> printedWith(const RecordSet& records, const std::string& layer,
                                   CivilMinute asOf) {

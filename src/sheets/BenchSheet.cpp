@@ -5,6 +5,7 @@
 #include "sheets/BenchFields.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
 namespace rackbook {
@@ -160,14 +161,10 @@ const std::vector<Section>& allSections() {
 
 FlowSetup setupOf(const BenchFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.asOf, created);
     setup.runningTitle = facts.code + " · " + layerName(facts, words);
     setup.info.title = facts.title + " (" + facts.code + "), " + layerName(facts, words);
-    setup.info.author = facts.studio;
     setup.info.subject = words("sheet");
-    setup.info.created = created;
     return setup;
 }
 

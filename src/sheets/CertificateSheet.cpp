@@ -2,6 +2,7 @@
 
 #include "sheets/CertificateParts.h"
 #include "sheets/LabelKeys.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/ShortTitle.h"
 
 namespace rackbook {
@@ -38,15 +39,11 @@ FlowSetup setupOf(const Content& content, const SheetTemplate& sheetTemplate,
     const SheetWords& words = content.words;
     const Edition& edition = content.edition.edition;
     const std::string name = certificateparts::nameOf(content.own.impression, words);
-    FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string asOf = words.filled("footer", {{"date", words.day(content.edition.asOf)}});
-    const std::string& studio = content.edition.studio;
-    setup.footer = studio.empty() ? asOf : studio + " · " + asOf;
+    FlowSetup setup =
+        sheetSetup(sheetTemplate, words, content.edition.studio, content.edition.asOf, created);
     setup.runningTitle = edition.code + " " + name + " · " + shortTitle(edition.title);
     setup.info.title = edition.title + " (" + edition.code + " " + name + ")";
-    setup.info.author = studio;
     setup.info.subject = words("sheet");
-    setup.info.created = created;
     return setup;
 }
 

@@ -7,6 +7,7 @@
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/ReadinessGroups.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 #include "sheets/SpanText.h"
 
@@ -236,15 +237,11 @@ const std::vector<Section>& allSections() {
 
 FlowSetup setupOf(const DrawerFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.asOf, created);
     const std::string day = words.day(facts.asOf);
-    const std::string asOf = words.filled("footer", {{"date", day}});
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
     setup.runningTitle = facts.name + " · " + day;
     setup.info.title = facts.name + " · " + day;
-    setup.info.author = facts.studio;
     setup.info.subject = words("sheet");
-    setup.info.created = created;
     return setup;
 }
 

@@ -4,15 +4,12 @@
 
 #include "calc/HistoryOf.h"
 #include "calc/PullInk.h"
+#include "records/AsItStood.h"
 #include "sheets/PublicImpression.h"
 
 namespace rackbook {
 
 namespace {
-
-bool isAfter(const std::optional<EdtfDate>& date, CivilMinute asOf) {
-    return date && date->earliest() > asOf;
-}
 
 class FactsMaker {
 public:
@@ -53,12 +50,7 @@ private:
             if (record.edition.id != m_edition.id)
                 continue;
             Block block = record;
-            while (!block.states.empty() && isAfter(block.states.back().cutOn, m_asOf))
-                block.states.pop_back();
-            if (isAfter(block.fateOn, m_asOf)) {
-                block.fate = MatrixFate::kept;
-                block.fateOn.reset();
-            }
+            standAt(block, m_asOf);
             m_facts.blocks.push_back(std::move(block));
         }
     }

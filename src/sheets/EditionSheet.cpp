@@ -4,6 +4,7 @@
 #include "sheets/EditionParts.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 #include "sheets/ShortTitle.h"
 
@@ -41,14 +42,10 @@ bool hasAny(const Section& section, const EditionFacts& facts) {
 
 FlowSetup setupOf(const EditionFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.asOf, created);
     setup.runningTitle = facts.edition.code + " · " + shortTitle(facts.edition.title);
     setup.info.title = facts.edition.title + " (" + facts.edition.code + ")";
-    setup.info.author = facts.studio;
     setup.info.subject = words("sheet");
-    setup.info.created = created;
     return setup;
 }
 

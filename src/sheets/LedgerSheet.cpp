@@ -6,6 +6,7 @@
 #include "sheets/DateColumn.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
 namespace rackbook {
@@ -128,17 +129,13 @@ void addEdition(Flow& flow, const LedgerEdition& edition, const SheetTemplate& s
 
 FlowSetup setupOf(const LedgerFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.asOf, created);
     const std::string day = words.day(facts.asOf);
-    const std::string asOf = words.filled("footer", {{"date", day}});
     const bool isOfOne = facts.editions.size() == 1;
     const std::string name =
         words("sheet") + (isOfOne ? " " + facts.editions.front().code : std::string());
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
     setup.runningTitle = name + " · " + day;
     setup.info.title = name + " " + day;
-    setup.info.author = facts.studio;
-    setup.info.created = created;
     return setup;
 }
 

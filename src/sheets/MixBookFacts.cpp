@@ -8,14 +8,11 @@
 #include "calc/EventMass.h"
 #include "calc/HistoryOf.h"
 #include "calc/MixLedger.h"
+#include "records/AsItStood.h"
 
 namespace rackbook {
 
 namespace {
-
-bool isAfter(const std::optional<EdtfDate>& date, CivilMinute asOf) {
-    return date && date->earliest() > asOf;
-}
 
 std::string dayIn(const EdtfDate& date) {
     return date.text().substr(0, date.text().find('T'));

@@ -1,26 +1,11 @@
 #include "sheets/ProvenanceOf.h"
+#include "records/TransferMove.h"
 
 #include <algorithm>
 
 namespace rackbook {
 
 namespace {
-
-MoveWhy whyOf(TransferKind kind) {
-    switch (kind) {
-        case TransferKind::consignment:
-            return MoveWhy::consign;
-        case TransferKind::sale:
-            return MoveWhy::sell;
-        case TransferKind::loan:
-            return MoveWhy::lend;
-        case TransferKind::gift:
-            return MoveWhy::give;
-        case TransferKind::giveBack:
-            break;
-    }
-    return MoveWhy::giveBack;
-}
 
 bool isWithinStudio(MoveWhy why) {
     return why == MoveWhy::hang || why == MoveWhy::store || why == MoveWhy::other;
@@ -100,7 +85,7 @@ std::vector<ProvenanceStep> ProvenanceOf::stepsOf(const std::string& impression)
     for (const Transfer* transfer : found->second.transfers) {
         if (transfer->agreedOn.earliest() > m_asOf)
             break;
-        ProvenanceStep step{transfer->agreedOn, whyOf(transfer->transferKind), {}};
+        ProvenanceStep step{transfer->agreedOn, moveWhyOf(transfer->transferKind), {}};
         const Party* receiver = m_records.find(transfer->receiver);
         if (m_namesHolders && receiver)
             step.to = receiver->name;

@@ -1,19 +1,13 @@
 #include "sheets/PublicImpression.h"
 
+#include "records/AsItStood.h"
+
 namespace rackbook {
 
 Impression publicImpression(Impression impression, CivilMinute asOf) {
     impression.holder.reset();
     impression.note.reset();
-    if (impression.signedOn && impression.signedOn->earliest() > asOf) {
-        impression.designation.reset();
-        impression.designationKind.reset();
-        impression.signedOn.reset();
-    }
-    if (impression.fateOn && impression.fateOn->earliest() > asOf) {
-        impression.fate = ImpressionFate::kept;
-        impression.fateOn.reset();
-    }
+    standAt(impression, asOf);
     return impression;
 }
 

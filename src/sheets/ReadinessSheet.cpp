@@ -9,6 +9,7 @@
 #include "sheets/LabelKeys.h"
 #include "sheets/ReadinessDoses.h"
 #include "sheets/ReadinessGroups.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
 namespace rackbook {
@@ -202,14 +203,10 @@ const std::vector<Section>& allSections() {
 
 FlowSetup setupOf(const ReadinessFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.readiness.asOf, created);
     const std::string day = words.day(facts.readiness.asOf);
-    const std::string asOf = words.filled("footer", {{"date", day}});
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
     setup.runningTitle = words("sheet") + " " + day;
     setup.info.title = words("sheet") + " " + day;
-    setup.info.author = facts.studio;
-    setup.info.created = created;
     return setup;
 }
 

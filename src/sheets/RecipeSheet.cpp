@@ -5,6 +5,7 @@
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/RecipeParts.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
 namespace rackbook {
@@ -40,15 +41,11 @@ std::string nameOf(const RecipeFacts& facts) {
 
 FlowSetup setupOf(const RecipeFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.asOf, created);
     const std::string id = facts.layer ? facts.layer->id : facts.mix->id;
     setup.runningTitle = words("sheet") + " · " + id;
     setup.info.title = words("sheet") + " · " + nameOf(facts) + " (" + id + ")";
-    setup.info.author = facts.studio;
     setup.info.subject = words("sheet");
-    setup.info.created = created;
     return setup;
 }
 

@@ -7,6 +7,7 @@
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/LotText.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
 namespace rackbook {
@@ -222,13 +223,9 @@ const std::vector<Section>& allSections() {
 
 FlowSetup setupOf(const StockSheetFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.asOf, created);
     setup.runningTitle = words("sheet");
     setup.info.title = words("sheet") + " " + words.day(facts.asOf);
-    setup.info.author = facts.studio;
-    setup.info.created = created;
     return setup;
 }
 

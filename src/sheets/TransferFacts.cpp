@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "records/AsItStood.h"
 #include "sheets/ReadinessFacts.h"
 
 namespace rackbook {
@@ -14,10 +15,6 @@ TransferParty partyOf(const RecordSet& records, const Ref<Party>& ref, bool name
     if (!party)
         return {};
     return {party->name, namesContacts ? party->contact.value_or(std::string()) : std::string()};
-}
-
-bool isAfter(const std::optional<EdtfDate>& date, CivilMinute asOf) {
-    return date && date->earliest() > asOf;
 }
 
 // By position of the impression in the records.

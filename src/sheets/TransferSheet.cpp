@@ -4,6 +4,7 @@
 
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
+#include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
 namespace rackbook {
@@ -212,14 +213,10 @@ std::string titleOf(const TransferFacts& facts, const SheetWords& words) {
 
 FlowSetup setupOf(const TransferFacts& facts, const SheetTemplate& sheetTemplate,
                   const SheetWords& words, const std::string& created) {
-    FlowSetup setup = sheetTemplate.flowSetup();
-    const std::string asOf = words.filled("footer", {{"date", words.day(facts.asOf)}});
-    setup.footer = facts.studio.empty() ? asOf : facts.studio + " · " + asOf;
+    FlowSetup setup = sheetSetup(sheetTemplate, words, facts.studio, facts.asOf, created);
     setup.runningTitle = titleOf(facts, words) + " · " + facts.transfer.id;
     setup.info.title = titleOf(facts, words) + " " + facts.transfer.id;
-    setup.info.author = facts.studio;
     setup.info.subject = words("sheet");
-    setup.info.created = created;
     return setup;
 }
 

@@ -12,21 +12,11 @@
 #include "pdf/PdfWriter.h"
 #include "sheets/JoinedModels.h"
 #include "sheets/SheetTools.h"
+#include "support/DemoRecords.h"
 
 namespace rackbook {
 
 namespace {
-
-RecordSet demoRecords() {
-    const std::string root = RACKBOOK_SOURCE_DIR;
-    RecordFileReader reader(root + "/schema");
-    for (const std::string& file : filesBelow(root + "/demo-edition", ".json").paths)
-        reader.read(file, readFile(file, 1 << 22));
-    RecordSet records;
-    for (IncomingRecord& incoming : reader.records())
-        records.add(std::move(incoming.record));
-    return records;
-}
 
 void add(std::vector<CheckedSheet>& sheets, const std::string& name, PageModel model,
          const PdfFonts& fonts) {
@@ -149,7 +139,7 @@ PageModel hardWords(const PdfFonts& fonts) {
 }
 
 std::vector<CheckedSheet> madeSheets() {
-    const RecordSet records = demoRecords();
+    const RecordSet records = test::demoRecords();
     std::vector<CheckedSheet> sheets;
     for (const SheetKind& kind : sheetKinds())
         for (const SheetSubject& subject : subjectsFor(kind.subject, records))

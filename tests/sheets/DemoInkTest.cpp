@@ -6,20 +6,10 @@
 #include "exchange/RecordFiles.h"
 #include "records/RecordSet.h"
 #include "sheets/EditionSheet.h"
+#include "support/DemoRecords.h"
 
 namespace rackbook {
 namespace {
-
-RecordSet demoRecords() {
-    const std::string root = RACKBOOK_SOURCE_DIR;
-    RecordFileReader reader(root + "/schema");
-    for (const std::string& file : filesBelow(root + "/demo-edition", ".json").paths)
-        reader.read(file, readFile(file, 1 << 22));
-    RecordSet records;
-    for (IncomingRecord& incoming : reader.records())
-        records.add(std::move(incoming.record));
-    return records;
-}
 
 // Layer 1 of EEL, both portions alike:
 //   straw stock      18 g ochre + 6 g base            ochre 18 / 24 = 0.75, base 0.25
@@ -31,7 +21,7 @@ RecordSet demoRecords() {
 //                    base  0.97604167 × 24 / 24.48    = 0.95690359
 //                    drier 0.48 / 24.48               = 0.01960784
 TEST(DemoInk, AgreesWithACalculationByHand) {
-    const RecordSet records = demoRecords();
+    const RecordSet records = test::demoRecords();
     const Edition* edition = records.find<Edition>("EEL");
     ASSERT_NE(edition, nullptr);
     const EditionFacts facts =

@@ -1,12 +1,12 @@
-#include "exchange/AsItStood.h"
+#include "records/AsItStood.h"
 
 namespace rackbook {
-
-namespace {
 
 bool isAfter(const std::optional<EdtfDate>& date, CivilMinute asOf) {
     return date && date->earliest() > asOf;
 }
+
+namespace {
 
 void dropLater(std::optional<EdtfDate>& date, CivilMinute asOf) {
     if (isAfter(date, asOf))

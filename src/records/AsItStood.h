@@ -6,6 +6,9 @@
 
 namespace rackbook {
 
+// Whether it had not come yet at the end of asOf; what has no date had.
+bool isAfter(const std::optional<EdtfDate>& date, CivilMinute asOf);
+
 // Takes out of a record what dates in it say came after asOf. Records of one moment stay as they
 // are. What has no date, such as whether an edition is closed, is as it is today.
 template <class R>
