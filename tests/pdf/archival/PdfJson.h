@@ -30,6 +30,7 @@ public:
     // What the value stands for: itself, or the object (of a stream the dictionary) that it refers
     // to; null for a reference to nothing.
     const nlohmann::json& resolved(const nlohmann::json& value) const;
+    const nlohmann::json& resolved(nlohmann::json&& value) const = delete;  // it may be the answer
 
     // The member of a dictionary or of what is referred to, resolved; null where there is none.
     const nlohmann::json& at(const nlohmann::json& dictionary, const std::string& key) const;

@@ -131,10 +131,10 @@ private:
             return m_checked.add("32000-1, 14.7.4.2", where + " is in no tag");
         const json& number = m_file.at(page, "/StructParents");
         const auto parents = m_parents.find(number.is_number_integer() ? number.get<int>() : -1);
-        const json& list = parents == m_parents.end() ? m_file.resolved(nullptr)
-                                                      : m_file.resolved(parents->second);
-        if (!list.is_array() || static_cast<std::size_t>(mcid) >= list.size() ||
-            list[static_cast<std::size_t>(mcid)] != claimed->second)
+        const json* list = parents == m_parents.end() ? nullptr : &m_file.resolved(parents->second);
+        if (list == nullptr || !list->is_array() ||
+            static_cast<std::size_t>(mcid) >= list->size() ||
+            (*list)[static_cast<std::size_t>(mcid)] != claimed->second)
             m_checked.add("32000-1, 14.7.4.4", where + " has another parent in the table");
     }
 
