@@ -1,6 +1,7 @@
 #include "records/Record.h"
 
 #include "records/FieldTraits.h"
+#include "records/HappenedAt.h"
 
 namespace rackbook {
 
@@ -64,28 +65,11 @@ bool equalFields(const A& a, const A& b) {
     return comparison.equal();
 }
 
-struct HappenedAt {
-    std::optional<EdtfDate> operator()(const Weighing& r) const { return r.at; }
-    std::optional<EdtfDate> operator()(const Pull& r) const { return r.start; }
-    std::optional<EdtfDate> operator()(const Move& r) const { return r.at; }
-    std::optional<EdtfDate> operator()(const Look& r) const { return r.at; }
-    std::optional<EdtfDate> operator()(const Transfer& r) const { return r.agreedOn; }
-    std::optional<EdtfDate> operator()(const Issue& r) const { return r.issuedOn; }
-    std::optional<EdtfDate> operator()(const Reading& r) const { return r.takenOn; }
-    std::optional<EdtfDate> operator()(const Drawdown& r) const { return r.madeOn; }
-    std::optional<EdtfDate> operator()(const StockTake& r) const { return r.at; }
-    std::optional<EdtfDate> operator()(const Weather& r) const { return r.on; }
-    std::optional<EdtfDate> operator()(const Metering& r) const { return r.from; }
-    template <class R>
-    std::optional<EdtfDate> operator()(const R&) const {
-        return std::nullopt;
-    }
-};
-
 }  // namespace
 
 std::optional<EdtfDate> happenedAt(const Record& record) {
-    return std::visit(HappenedAt{}, record);
+    const EdtfDate* moment = std::visit(HappenedAt{}, record);
+    return moment ? std::optional(*moment) : std::nullopt;
 }
 
 bool sameFacts(const Record& a, const Record& b) {
