@@ -2,7 +2,11 @@
 
 #include <QByteArrayView>
 #include <QCryptographicHash>
+#include <QFile>
+#include <QFileInfo>
 #include <QRandomGenerator>
+
+#include "base/Error.h"
 
 namespace rackbook {
 
@@ -13,6 +17,21 @@ std::string sha256Bytes(std::string_view bytes) {
 
 std::string sha256(std::string_view bytes) {
     return hexOf(sha256Bytes(bytes));
+}
+
+std::string sha256OfFile(const std::string& path) {
+    const QString name = QString::fromStdString(path);
+    QFile file(name);
+    // A device or a pipe may never come to an end.
+    if (QFileInfo(name).exists() && !QFileInfo(name).isFile())
+        throw InputError(path, "it is no regular file", "Name a file.");
+    if (!file.open(QIODevice::ReadOnly))
+        throw InputError(path, "it cannot be read: " + file.errorString().toStdString(),
+                         "Check the name and the permissions.");
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    if (!hash.addData(&file))
+        throw InputError(path, file.errorString().toStdString(), "Check the disk it is on.");
+    return hash.result().toHex().toStdString();
 }
 
 std::string randomBytes(int count) {

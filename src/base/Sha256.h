@@ -12,6 +12,10 @@ std::string sha256Bytes(std::string_view bytes);
 // 64 lower-case hexadecimal digits.
 std::string sha256(std::string_view bytes);
 
+// Of a file's bytes, read in parts. Throws InputError where it is missing, no regular file or
+// unreadable.
+std::string sha256OfFile(const std::string& path);
+
 std::string randomBytes(int count);
 
 // Two lower-case hexadecimal digits a byte.

@@ -41,6 +41,8 @@ SheetKind certificateSheetKind() {
         "certifies each impression: what it is, how it was printed, its light and readiness";
     kind.subject = SubjectKind::impressions;
     kind.depth.light = true;
+    kind.depth.transfers = true;
+    kind.depth.photographs = true;
     kind.rules = certificateSheetRules;
     kind.make = make;
     return kind;

@@ -20,6 +20,7 @@ SheetKind ledgerSheetKind() {
     kind.what = "lists every impression, what became of it, where it is and how ready";
     kind.subject = SubjectKind::anyEdition;
     kind.depth.light = true;
+    kind.depth.transfers = true;
     kind.rules = ledgerSheetRules;
     kind.make = make;
     kind.isDated = true;

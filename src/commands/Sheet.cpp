@@ -84,7 +84,8 @@ public:
           m_fonts(m_template.fonts()),
           m_book(book),
           m_records(everythingIn(book)),
-          m_behind(m_records, depth(), m_asOf) {}
+          m_indexes(m_records),
+          m_behind(m_indexes, depthOf(m_kind, context.arguments.has("with-holders")), m_asOf) {}
 
     std::string name() const { return nameFor(m_kind, m_subject, m_asOf); }
 
@@ -112,13 +113,6 @@ public:
     }
 
 private:
-    SheetDepth depth() const {
-        SheetDepth depth = m_kind.depth;
-        depth.privacy.namesHolders =
-            depth.privacy.namesHolders || m_context.arguments.has("with-holders");
-        return depth;
-    }
-
     // One photograph on a thousand sheets is read once.
     std::optional<PictureFile> pictureOf(const Attachment& attachment) {
         const auto known = m_pictures.find(attachment.sha256);
@@ -158,6 +152,7 @@ private:
     PdfFonts m_fonts;
     const BookFile& m_book;
     RecordSet m_records;
+    SheetIndexes m_indexes;
     SheetRecords m_behind;
     std::map<std::string, std::optional<PictureFile>> m_pictures;  // by hash
 };

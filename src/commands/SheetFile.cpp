@@ -2,17 +2,13 @@
 
 #include "base/Edtf.h"
 #include "base/Error.h"
-#include "base/Files.h"
 #include "base/Ranges.h"
 #include "base/Sha256.h"
 #include "base/Text.h"
-#include "pdf/CarriedFiles.h"
 
 namespace rackbook {
 
 namespace {
-
-constexpr std::size_t mostBytes = std::size_t{1} << 30;
 
 CivilMinute endOf(const std::string& day) {
     return EdtfDate::parse(day, "the record of a sheet").latest();
@@ -29,25 +25,34 @@ const SheetKind& kindFor(const std::string& name) {
 
 }  // namespace
 
-SheetFile readSheetFile(const std::string& path) {
+SheetFile readSheetFile(const std::string& path, const CarriedFilesReader& read) {
     SheetFile file;
     file.path = path;
-    for (AssociatedFile& carried : readCarriedFiles(path).files) {
+    file.sha256 = sha256OfFile(path);
+    CarriedFiles inside = read(path);
+    // A reader cannot hold the file still: what it found belongs to these bytes only where they
+    // were there before and after.
+    if (sha256OfFile(path) != file.sha256)
+        throw InputError(path, "it was written to while it was read",
+                         "Read it again once it is complete.");
+    for (AssociatedFile& carried : inside.files) {
         SheetFacts facts = sheetFactsFrom(carried.bytes, path + ", " + carried.name);
         std::string hash = sha256(carried.bytes);
         file.sheets.push_back({std::move(carried.bytes), std::move(hash), std::move(facts)});
     }
-    file.sha256 = sha256(readFile(path, mostBytes));
     return file;
+}
+
+SheetFile readSheetFile(const std::string& path) {
+    return readSheetFile(path, [](const std::string& name) { return readCarriedFiles(name); });
 }
 
 std::string BookSheets::textFor(const SheetHeading& heading, bool namesHolders) {
     const SheetKind& kind = kindFor(heading.sheet);
     const std::string wanted = heading.sheet + " " + heading.asOf + (namesHolders ? " named" : "");
     if (wanted != m_last) {
-        SheetDepth depth = kind.depth;
-        depth.privacy.namesHolders = namesHolders;
-        m_behind = std::make_unique<SheetRecords>(m_records, depth, endOf(heading.asOf));
+        m_behind = std::make_unique<SheetRecords>(m_indexes, depthOf(kind, namesHolders),
+                                                  endOf(heading.asOf));
         m_last = wanted;
     }
     return m_behind->textFor(heading);

@@ -1,6 +1,7 @@
 // A sheet's file, as it lies before us, and the records that it carries.
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
@@ -8,6 +9,7 @@
 #include "commands/Command.h"
 #include "commands/SheetKinds.h"
 #include "exchange/SheetFacts.h"
+#include "pdf/CarriedFiles.h"
 
 namespace rackbook {
 
@@ -23,18 +25,24 @@ struct SheetFile {
     std::vector<CarriedSheet> sheets;
 };
 
-// Throws InputError where it is no PDF that carries the records of a sheet.
+// Throws InputError where it is no PDF that carries the records of a sheet, and where it changes
+// while it is read.
 SheetFile readSheetFile(const std::string& path);
+
+// The same by another reader of what is inside.
+using CarriedFilesReader = std::function<CarriedFiles(const std::string& path)>;
+SheetFile readSheetFile(const std::string& path, const CarriedFilesReader& read);
 
 // What the book would put inside the same sheet today: the same kind, subject and day. Throws
 // InputError for a kind or a day that this version does not know.
 class BookSheets {
 public:
-    explicit BookSheets(const RecordSet& records) : m_records(records) {}
+    // The records must outlive it.
+    explicit BookSheets(const RecordSet& records) : m_indexes(records) {}
     std::string textFor(const SheetHeading& heading, bool namesHolders);
 
 private:
-    const RecordSet& m_records;
+    SheetIndexes m_indexes;
     // Of the kind, day and choice last asked for: many sheets of one file are alike in that.
     std::string m_last;
     std::unique_ptr<SheetRecords> m_behind;

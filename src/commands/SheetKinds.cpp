@@ -83,6 +83,12 @@ const SheetKind& sheetKindNamed(const std::string& name) {
         nearest ? "Did you mean " + *nearest + "?" : "There are " + joined(sheetNames()) + ".");
 }
 
+SheetDepth depthOf(const SheetKind& kind, bool namesHolders) {
+    SheetDepth depth = kind.depth;
+    depth.privacy.namesHolders = namesHolders && kind.mayNameHolders;
+    return depth;
+}
+
 std::string fitForFile(const std::string& words) {
     std::string name;
     for (const char c : words) {

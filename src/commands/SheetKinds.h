@@ -38,6 +38,8 @@ struct SheetKind {
     const char* what = "";
     SubjectKind subject = SubjectKind::book;
     SheetDepth depth;  // of the records behind it
+    // Whether the records behind it may say who has what; on its pages it may stand all the same.
+    bool mayNameHolders = true;
     TemplateRules (*rules)() = nullptr;
     // One model a document. Those without a record of their own get that of the whole subject.
     std::vector<PageModel> (*make)(const SheetRequest& request) = nullptr;
@@ -53,6 +55,10 @@ std::vector<std::string> sheetNames();
 
 // Throws UsageError with the nearest name where there is none of that name.
 const SheetKind& sheetKindNamed(const std::string& name);
+
+// Of the records behind a sheet of that kind, with holders named where that is asked for and may
+// be.
+SheetDepth depthOf(const SheetKind& kind, bool namesHolders);
 
 // A code or an id, fit to be part of a file's name.
 std::string fitForFile(const std::string& words);

@@ -73,9 +73,6 @@ StockSheetFacts stockSheetFactsOf(const RecordSet& records, CivilMinute asOf) {
         sheet.rules.push_back(ink.rules.rule(rule));
     for (std::size_t i = 0; i < uses.size(); ++i) {
         StockLine line = lineFor(ink, i, facts[i], uses[i], asOf);
-        // Bought later than that: not there yet.
-        if (line.lot.boughtOn && line.lot.boughtOn->earliest() > asOf)
-            continue;
         (line.lot.finishedOn ? sheet.finished : sheet.open).push_back(std::move(line));
     }
     sheet.finished = lastFinishedFirst(std::move(sheet.finished));

@@ -29,7 +29,8 @@ SheetKind transferSheetKind() {
         "goes with impressions that are consigned, sold, lent, given or returned, with "
         "their price and terms; --with-holders adds the contacts of both parties";
     kind.subject = SubjectKind::transfer;
-    kind.depth.privacy.tellsPrices = true;
+    kind.depth.privacy.tellsTransfers = true;
+    kind.mayNameHolders = false;
     kind.rules = transferSheetRules;
     kind.make = make;
     return kind;

@@ -11,8 +11,6 @@ namespace rackbook {
 
 namespace {
 
-constexpr std::int64_t form = 1;
-
 class FactsReader {
 public:
     explicit FactsReader(const std::string& file) : m_file(file) {}
@@ -22,7 +20,7 @@ public:
         const Tree* version = tree.find("rackbookSheet");
         if (!version || !version->asWhole())
             refuse("/rackbookSheet", "this is not the record of a sheet");
-        if (*version->asWhole() != form)
+        if (*version->asWhole() != sheetRecordForm)
             refuse("/rackbookSheet", "it is of form " + std::to_string(*version->asWhole()) +
                                          ", which this version does not know");
         SheetFacts facts;
@@ -82,10 +80,6 @@ private:
     const std::string& m_file;
 };
 
-bool isPassedOver(const std::string& record, const std::string& field) {
-    return record.rfind("book ", 0) == 0 && (field == "houseRules" || field == "monthlySkies");
-}
-
 std::string shownText(const Tree* tree) {
     if (!tree)
         return {};
@@ -106,7 +100,7 @@ void addDifferences(const std::string& record, const Tree& onSheet, const Tree& 
                     std::vector<FactsDifference>& differences) {
     std::set<std::string> seen;
     const auto compare = [&](const std::string& field) {
-        if (!seen.insert(field).second || isPassedOver(record, field))
+        if (!seen.insert(field).second)
             return;
         const std::string there = shownText(onSheet.find(field));
         const std::string here = shownText(inBook.find(field));

@@ -27,8 +27,7 @@ struct FactsDifference {
     std::string inBook;
 };
 
-// In the order of the sheet, then what only the book has. Rules of the house and usual skies, which
-// are no facts about a print, are passed over.
+// In the order of the sheet, then what only the book has.
 std::vector<FactsDifference> differencesBetween(const SheetFacts& onSheet,
                                                 const SheetFacts& inBook);
 

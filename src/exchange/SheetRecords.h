@@ -1,14 +1,16 @@
 // The records behind a sheet, as the text that is carried inside its file.
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/CivilTime.h"
+#include "exchange/SheetIndexes.h"
 #include "exchange/WithoutPrivate.h"
-#include "records/RecordSet.h"
 
 namespace rackbook {
 
@@ -24,10 +26,12 @@ struct SheetAbout {
 
 // Which records a kind of sheet speaks of, beyond its subject and what that is made of.
 struct SheetDepth {
-    bool light = false;     // moves, looks, and what is known of the light at places
-    bool stock = false;     // all lots and what was weighed and counted of them
-    bool mixes = false;     // of the whole book: also mixes that belong to no edition
-    bool swatches = false;  // drawdowns of its mixes, and their readings
+    bool light = false;        // moves, looks, weather, and what is known of the light at places
+    bool stock = false;        // all lots and what was weighed and counted of them
+    bool mixes = false;        // of the whole book: also mixes that belong to no edition
+    bool swatches = false;     // drawdowns of its mixes, and their readings
+    bool transfers = false;    // of its impressions
+    bool photographs = false;  // of its impressions; those of an edition belong to it always
     // All drawers, boxes and shelves; then a sheet about the whole book speaks of no edition.
     bool storage = false;
     PrivacyChoice privacy;
@@ -35,6 +39,11 @@ struct SheetDepth {
 
 // Drawers, boxes and shelves.
 bool isStorage(const Place& place);
+
+// Whether a field is no part of what such a sheet says: where a tin or a jar stands is no part of
+// what was printed; rules of the house and usual skies are no facts, and sheets that judge by them
+// print them.
+bool isLeftAside(RecordKind kind, std::string_view field, const SheetDepth& depth);
 
 // What the text says about itself.
 struct SheetHeading {
@@ -44,11 +53,14 @@ struct SheetHeading {
     SheetAbout about;
 };
 
-// Gathers from one book for many sheets of a kind. The records must outlive it.
+// The form of the text, which changes when something else begins to be meant by it.
+constexpr std::int64_t sheetRecordForm = 1;
+
+// Gathers from one book for many sheets of a kind and a day.
 class SheetRecords {
 public:
-    // What happened after asOf is left out.
-    SheetRecords(const RecordSet& records, const SheetDepth& depth, CivilMinute asOf);
+    // What came after asOf is left out. The indexes, and the records in them, must outlive it.
+    SheetRecords(const SheetIndexes& indexes, const SheetDepth& depth, CivilMinute asOf);
     ~SheetRecords();
     SheetRecords(const SheetRecords&) = delete;
     SheetRecords& operator=(const SheetRecords&) = delete;

@@ -1,16 +1,12 @@
 #include "exchange/WithoutPrivate.h"
 
-#include <set>
-#include <string_view>
-#include <unordered_map>
+#include <algorithm>
 
 #include "records/FieldTraits.h"
 
 namespace rackbook {
 
 namespace {
-
-using Withheld = std::unordered_map<std::string, std::string>;  // place id, what stands instead
 
 bool isOutOfStudio(const Place& place) {
     return place.holder || place.placeKind == PlaceKind::gallery ||
@@ -28,99 +24,132 @@ bool liesOutOfStudio(const RecordSet& records, const Place& place) {
     return false;
 }
 
-Withheld withheldPlaces(const RecordSet& records) {
-    Withheld withheld;
-    for (const Place& place : records.of<Place>())
-        if (liesOutOfStudio(records, place))
-            withheld.emplace(place.id, "withheld-" + std::to_string(withheld.size() + 1));
-    return withheld;
-}
-
-// Takes the private fields out of a record and of the parts in it.
 class Cleaner {
 public:
-    Cleaner(const PrivacyChoice& choice, const Withheld& withheld) : m_withheld(withheld) {
-        m_private = {"note",     "contact",      "supplier",      "careNotes",
-                     "document", "latitude_deg", "longitude_deg", "recipient"};
-        if (!choice.namesHolders)
-            m_private.insert("holder");
-    }
+    Cleaner(RecordKind kind, const PrivacyChoice& choice) : m_kind(kind), m_choice(choice) {}
 
     template <class T>
-    void operator()(const char* name, T& value) {
-        clean(name, value);
+    void operator()(const char* name, std::optional<T>& value) {
+        if (isPrivate(m_kind, name, m_choice))
+            value.reset();
+        else if (value)
+            cleanParts(*value);
+    }
+    template <class T>
+    void operator()(const char*, std::vector<T>& values) {
+        for (auto&& value : values)
+            cleanParts(value);
+    }
+    template <class T>
+    void operator()(const char*, T& value) {
+        cleanParts(value);
     }
 
 private:
     template <class T>
-    void clean(std::string_view name, std::optional<T>& value) {
-        if (m_private.count(name) != 0)
-            value.reset();
-        else if (value)
-            clean(name, *value);
-    }
-
-    template <class T>
-    void clean(std::string_view name, std::vector<T>& values) {
-        for (auto&& value : values)
-            clean(name, value);
-    }
-
-    void clean(std::string_view, Ref<Place>& place) {
-        const auto found = m_withheld.find(place.id);
-        if (found != m_withheld.end())
-            place.id = found->second;
-    }
-
-    template <class T>
-    void clean(std::string_view, T& value) {
+    void cleanParts(T& value) {
         if constexpr (HasFields<T>::value)
             T::fields(value, *this);
     }
 
-    std::set<std::string_view> m_private;
-    const Withheld& m_withheld;
+    RecordKind m_kind;
+    const PrivacyChoice& m_choice;
 };
 
-void cleanMore(Place& place, const PrivacyChoice&, const Withheld& withheld) {
-    const auto found = withheld.find(place.id);
-    if (found == withheld.end())
-        return;
-    place.id = found->second;
-    place.name = found->second;
+class Renamer {
+public:
+    Renamer(const Withheld& withheld, WithheldNames& names, bool renamesParties)
+        : m_withheld(withheld), m_names(names), m_renamesParties(renamesParties) {}
+
+    template <class T>
+    void operator()(const char*, T& value) {
+        rename(value);
+    }
+
+    bool didRename() const { return m_didRename; }
+
+private:
+    void rename(Ref<Place>& place) {
+        if (m_withheld.isPlace(place.id))
+            put(RecordKind::place, place.id);
+    }
+    void rename(Ref<Party>& party) {
+        if (m_renamesParties)
+            put(RecordKind::party, party.id);
+    }
+    template <class T>
+    void rename(std::optional<T>& value) {
+        if (value)
+            rename(*value);
+    }
+    template <class R>
+    void rename(std::vector<Ref<R>>& refs) {
+        for (Ref<R>& ref : refs)
+            rename(ref);
+    }
+    template <class T>
+    void rename(T&) {}
+
+    void put(RecordKind kind, std::string& id) {
+        id = m_names.nameFor(kind, id);
+        m_didRename = true;
+    }
+
+    const Withheld& m_withheld;
+    WithheldNames& m_names;
+    bool m_renamesParties;
+    bool m_didRename = false;
+};
+
+bool renamePlace(Place& place, const Withheld& withheld, WithheldNames& names) {
+    if (!withheld.isPlace(place.id))
+        return false;
+    place.id = place.name = names.nameFor(RecordKind::place, place.id);
     place.within.reset();
+    return true;
 }
-
-void cleanMore(Lot& lot, const PrivacyChoice&, const Withheld&) {
-    lot.price.reset();
-}
-
-void cleanMore(Transfer& transfer, const PrivacyChoice& choice, const Withheld&) {
-    if (choice.tellsPrices)
-        return;
-    transfer.price.reset();
-    transfer.currency.reset();
-    transfer.terms.reset();
-}
-
-template <class R>
-void cleanMore(R&, const PrivacyChoice&, const Withheld&) {}
 
 }  // namespace
 
-RecordSet withoutPrivate(const RecordSet& records, const PrivacyChoice& choice) {
-    const Withheld withheld = choice.namesHolders ? Withheld() : withheldPlaces(records);
-    RecordSet cleaned;
-    forEachRecordType([&](auto tag) {
-        using R = typename decltype(tag)::Type;
-        for (R record : records.of<R>()) {
-            Cleaner cleaner(choice, withheld);
-            R::fields(record, cleaner);
-            cleanMore(record, choice, withheld);
-            cleaned.add(std::move(record));
-        }
-    });
-    return cleaned;
+bool isPrivate(RecordKind kind, std::string_view field, const PrivacyChoice& choice) {
+    static constexpr std::string_view always[] = {"note",          "contact",  "supplier",
+                                                  "careNotes",     "document", "latitude_deg",
+                                                  "longitude_deg", "recipient"};
+    if (std::find(std::begin(always), std::end(always), field) != std::end(always))
+        return true;
+    if (field == "holder")
+        return !choice.namesHolders;
+    if (kind == RecordKind::lot)
+        return field == "price";
+    return kind == RecordKind::transfer && !choice.tellsTransfers &&
+           (field == "price" || field == "currency" || field == "terms");
+}
+
+void withoutPrivate(Record& record, const PrivacyChoice& choice) {
+    Cleaner cleaner(kindOf(record), choice);
+    std::visit([&](auto& r) { std::decay_t<decltype(r)>::fields(r, cleaner); }, record);
+}
+
+const std::string& WithheldNames::nameFor(RecordKind kind, const std::string& id) {
+    const std::string next = "withheld-" + std::to_string(m_names.size() + 1);
+    return m_names.emplace(std::pair(kind, id), next).first->second;
+}
+
+Withheld::Withheld(const RecordSet& records, const PrivacyChoice& choice)
+    : m_areParties(!choice.namesHolders && !choice.tellsTransfers) {
+    if (choice.namesHolders)
+        return;
+    for (const Place& place : records.of<Place>())
+        if (liesOutOfStudio(records, place))
+            m_places.insert(place.id);
+}
+
+bool Withheld::rename(Record& record, WithheldNames& names) const {
+    Place* place = std::get_if<Place>(&record);
+    const bool isRenamed = place && renamePlace(*place, *this, names);
+    Renamer renamer(*this, names, m_areParties && kindOf(record) == RecordKind::transfer);
+    std::visit([&](auto& r) { std::decay_t<decltype(r)>::fields(r, renamer); }, record);
+    return isRenamed || renamer.didRename();
 }
 
 }  // namespace rackbook

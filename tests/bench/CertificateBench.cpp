@@ -93,7 +93,9 @@ void measureRound(const RecordSet& records, CertificateFigures& figures) {
     start = Clock::now();
     SheetDepth depth;
     depth.light = true;
-    const SheetRecords behind(records, depth, asOf);
+    depth.transfers = depth.photographs = true;
+    const SheetIndexes indexes(records);
+    const SheetRecords behind(indexes, depth, asOf);
     std::vector<PageModel> documents;
     for (const CertificateImpression& own : facts.impressions) {
         SheetAbout about;

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "SheetBook.h"
 #include "exchange/SheetFacts.h"
 #include "support/Build.h"
 #include "support/MessageOf.h"
@@ -60,7 +61,8 @@ build::Book studio() {
 }
 
 std::string factsOf(const build::Book& book, const SheetAbout& about, SheetDepth depth) {
-    return SheetRecords(book.records, depth, on(asOf).latest())
+    const SheetIndexes indexes(book.records);
+    return SheetRecords(indexes, depth, on(asOf).latest())
         .textFor({"certificate", asOf, "en", about});
 }
 
@@ -150,6 +152,130 @@ TEST(SheetRecords, OfTheWholeBookHoldEveryImpression) {
     const std::string text = factsOf(studio(), {}, withLight());
     EXPECT_TRUE(holds(text, "\"id\":\"TIDE-1\""));
     EXPECT_TRUE(holds(text, "\"id\":\"TIDE-2\""));
+}
+
+SheetAbout aboutImpression(const std::string& id) {
+    SheetAbout about;
+    about.edition = "TIDE";
+    about.impressions = {id};
+    return about;
+}
+
+// Of the studio in which sheet 2 hung on the line until the 12th, and 3 hangs there still.
+std::string certificateOf(const build::Book& book, const std::string& id) {
+    return test::sheetText(book.records, test::certificateDepth(), aboutImpression(id));
+}
+
+TEST(SheetRecords, HoldTheWeatherOfDaysInTheLight) {
+    build::Book book = test::sheetBook();
+    for (const char* day : {"2026-02-20", "2026-03-05", "2026-03-15"})
+        book.add(Weather{}, [&](Weather& r) {
+            r.id = std::string("sky-") + day;
+            r.on = on(day);
+            r.sky = Sky::overcast;
+        });
+    EXPECT_TRUE(holds(certificateOf(book, "TIDE-2"), "sky-2026-03-05"));
+    EXPECT_FALSE(holds(certificateOf(book, "TIDE-2"), "sky-2026-03-15"));
+    EXPECT_TRUE(holds(certificateOf(book, "TIDE-3"), "sky-2026-03-15"));
+    EXPECT_FALSE(holds(certificateOf(book, "TIDE-3"), "sky-2026-02-20"));
+}
+
+TEST(SheetRecords, HoldWhatWasMeteredWhereAPrintWas) {
+    build::Book book = test::sheetBook();
+    for (const char* place : {"line", "drawer"})
+        for (const char* day : {"2026-03-05", "2026-03-15"})
+            book.add(Metering{}, [&](Metering& r) {
+                r.id = std::string(place) + "-" + day;
+                r.place = {place};
+                r.from = on(std::string(day) + "T09:00");
+                r.to = on(std::string(day) + "T12:00");
+                r.exposure_lxh = 900;
+            });
+    const std::string text = certificateOf(book, "TIDE-2");
+    EXPECT_TRUE(holds(text, "line-2026-03-05"));
+    EXPECT_FALSE(holds(text, "line-2026-03-15"));
+    EXPECT_FALSE(holds(text, "drawer-2026-03-05"));
+    EXPECT_TRUE(holds(text, "drawer-2026-03-15"));
+}
+
+TEST(SheetRecords, HoldThePhotographsOfAnImpression) {
+    build::Book book = test::sheetBook();
+    for (const char* id : {"TIDE-2", "TIDE-3"})
+        book.add(Attachment{}, [&](Attachment& r) {
+            r.id = std::string("of-") + id;
+            r.impression = Ref<Impression>{id};
+        });
+    EXPECT_TRUE(holds(certificateOf(book, "TIDE-2"), "of-TIDE-2"));
+    EXPECT_FALSE(holds(certificateOf(book, "TIDE-2"), "of-TIDE-3"));
+}
+
+// Who went along to the line is not the business of whoever has sheet 1.
+TEST(SheetRecords, ListOnlyTheImpressionThatTheyAreAbout) {
+    const SheetFacts first = sheetFactsFrom(certificateOf(test::sheetBook(), "TIDE-1"), "a sheet");
+    const SheetFacts second = sheetFactsFrom(certificateOf(test::sheetBook(), "TIDE-2"), "a sheet");
+    const auto listOf = [](const SheetFacts& facts, const std::string& name, const char* field) {
+        std::string list;
+        for (const auto& [record, tree] : facts.records)
+            if (record == name && tree.find(field))
+                for (const Tree& id : *tree.find(field)->asArray())
+                    list += *id.asText() + " ";
+        return list;
+    };
+    EXPECT_EQ(listOf(first, "move move1", "impressions"), "TIDE-1 ");
+    EXPECT_EQ(listOf(second, "look look1", "impressions"), "TIDE-2 ");
+    EXPECT_EQ(listOf(second, "look look1", "standsFor"), "");
+    // It was not looked at itself.
+    EXPECT_EQ(listOf(first, "look look1", "impressions"), "TIDE-2 TIDE-3 ");
+    EXPECT_EQ(listOf(first, "look look1", "standsFor"), "TIDE-1 ");
+    // How much ink one sheet got follows from how many there were.
+    EXPECT_EQ(listOf(first, "pull pull1", "impressions"), "TIDE-1 TIDE-2 TIDE-3 ");
+}
+
+TEST(SheetRecords, TellThatASheetWasHandedOverButNotToWhomNorForWhat) {
+    const std::string text = certificateOf(test::sheetBook(), "TIDE-1");
+    EXPECT_TRUE(holds(text, "\"record\":\"transfer\",\"id\":\"transfer1\"")) << text;
+    for (const char* secret : {"tides", "410", "EUR", "Forty"})
+        EXPECT_FALSE(holds(text, secret)) << secret;
+    SheetDepth named = test::certificateDepth();
+    named.privacy.namesHolders = true;
+    const std::string withNames =
+        test::sheetText(test::sheetBook().records, named, aboutImpression("TIDE-1"));
+    EXPECT_TRUE(holds(withNames, "\"receiver\":\"tides\""));
+    EXPECT_FALSE(holds(withNames, "410"));
+}
+
+TEST(SheetRecords, CallThePlacesOfOneSheetByNumbersOfItsOwn) {
+    build::Book book;
+    book.place("elsewhere", PlaceKind::gallery).edition("TIDE").impressions("TIDE", 1, 2);
+    book.place("second", PlaceKind::gallery);
+    book.move("elsewhere", "2026-03-01", {"TIDE-1"}).move("second", "2026-03-02", {"TIDE-2"});
+    EXPECT_TRUE(holds(certificateOf(book, "TIDE-2"), "\"to\":\"withheld-1\""));
+    EXPECT_FALSE(holds(certificateOf(book, "TIDE-2"), "withheld-2"));
+}
+
+// It says on its heading only what lies there; a print that was there all along comes to light.
+TEST(SheetRecords, OfADrawerHoldEveryMoveIntoIt) {
+    build::Book book = test::sheetBook();
+    SheetAbout about;
+    about.place = "chest";
+    about.impressions = {"TIDE-2"};
+    const std::string before = test::sheetText(book.records, withLight(), about);
+    EXPECT_FALSE(holds(before, "\"id\":\"TIDE-3\""));
+    book.move("drawer", "2026-03-13", {"TIDE-3"});
+    const std::string after = test::sheetText(book.records, withLight(), about);
+    EXPECT_TRUE(holds(after, "\"id\":\"TIDE-3\""));
+    EXPECT_TRUE(holds(after, "\"id\":\"move4\""));
+}
+
+TEST(SheetRecords, HoldNoRulesOfTheHouse) {
+    const build::Book book = test::sheetBook();
+    const RecordSet ruled = test::edited(book.records, [](auto& record) {
+        if constexpr (std::is_same_v<std::decay_t<decltype(record)>, Book>) {
+            record.houseRules = {{"airing_days", 10, Origin::studioRule, std::nullopt}};
+            record.monthlySkies.resize(1);
+        }
+    });
+    EXPECT_EQ(test::sheetTexts(ruled, false), test::sheetTexts(book.records, false));
 }
 
 TEST(SheetFacts, ComeBackAsTheyWentIn) {

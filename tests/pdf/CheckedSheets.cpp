@@ -107,7 +107,8 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
     const SheetTemplate shipped = test::shippedTemplate(kind.name, kind.rules());
     const PdfFonts fonts(shipped.fonts());
     const CivilMinute asOf = EdtfDate::parse("2026-03-20").latest();
-    const SheetRecords behind(records, kind.depth, asOf);
+    const SheetIndexes indexes(records);
+    const SheetRecords behind(indexes, kind.depth, asOf);
     const Arguments arguments = argumentsFor(kind);
     const SheetRequest request = {
         records,
