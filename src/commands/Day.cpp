@@ -16,12 +16,12 @@ namespace {
 
 constexpr std::size_t largestLog = 10'000'000;
 
-std::vector<LogLine> linesGiven(const std::string& file) {
+std::vector<DayLine> linesGiven(const std::string& file) {
     const std::string text =
         file == "-" ? readStandardInput(largestLog) : readFile(file, largestLog);
     if (invalidUtf8At(text))
         throw InputError(file, "it is not UTF-8 text", "Save it as UTF-8.");
-    std::vector<LogLine> lines = logLines(text);
+    std::vector<DayLine> lines = dayLines(text);
     if (lines.empty())
         throw InputError(file, "there is no entry in it", "Write one entry a line.");
     return lines;
@@ -36,9 +36,9 @@ std::string withoutFullStop(std::string sentence) {
 // Every line is tried, so that all that is wrong is told at once; one that cannot stand may make
 // later ones fail.
 std::vector<Finding> runLines(CommandContext& context, const BookFile& book,
-                              const std::string& file, const std::vector<LogLine>& lines) {
+                              const std::string& file, const std::vector<DayLine>& lines) {
     std::vector<Finding> findings;
-    for (const LogLine& one : lines) {
+    for (const DayLine& one : lines) {
         context.console.out() << context.console.emphasis(printable(lineOf(one.words))) << "\n";
         try {
             runEntry(context, book, one.words, context.console);
@@ -64,7 +64,7 @@ ExitCode run(CommandContext& context) {
                          "Name a file with one entry a line, or - for standard input.");
     if (!file)
         return talkOfTheDay(context);
-    const std::vector<LogLine> lines = linesGiven(*file);
+    const std::vector<DayLine> lines = linesGiven(*file);
     const BookFile book = bookToWrite(context);
     JointIntake together(book);
     std::vector<Finding> findings = runLines(context, book, *file, lines);

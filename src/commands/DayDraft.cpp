@@ -18,8 +18,8 @@ constexpr const char* heading =
 
 }  // namespace
 
-std::vector<LogLine> logLines(const std::string& text) {
-    std::vector<LogLine> lines;
+std::vector<DayLine> dayLines(const std::string& text) {
+    std::vector<DayLine> lines;
     std::istringstream stream(text);
     std::string one;
     for (int number = 1; std::getline(stream, one); ++number) {
@@ -43,7 +43,7 @@ DayDraft::DayDraft(const std::string& bookPath) : m_path(bookPath + ".day") {
     if (invalidUtf8At(text))
         throw InputError(m_path, "it is not UTF-8 text",
                          "Remove it, or put it right; nothing in it was recorded.");
-    for (LogLine& line : logLines(text))
+    for (DayLine& line : dayLines(text))
         m_entries.push_back(std::move(line.words));
 }
 

@@ -30,10 +30,10 @@ private:
 
 // The entries in the text of a day's log: one a line, "rackbook" before it or not; empty lines and
 // those that begin with # are passed over. Each with the number of its line.
-struct LogLine {
+struct DayLine {
     int line = 0;
     EntryWords words;
 };
-std::vector<LogLine> logLines(const std::string& text);
+std::vector<DayLine> dayLines(const std::string& text);
 
 }  // namespace rackbook
