@@ -51,7 +51,7 @@ bool asksForHelp(const std::vector<std::string>& words) {
 
 class ArgumentsBuilder {
 public:
-    explicit ArgumentsBuilder(const CommandSpec& spec);
+    ArgumentsBuilder(const CommandSpec& spec, bool wantsAll);
 
     Arguments build(const std::vector<std::string>& words);
 
@@ -68,12 +68,13 @@ private:
     void takePositionals(const QStringList& words);
 
     const CommandSpec& m_spec;
+    bool m_wantsAll;
     std::vector<OptionSpec> m_options;
     Arguments m_made;
 };
 
-ArgumentsBuilder::ArgumentsBuilder(const CommandSpec& spec)
-    : m_spec(spec), m_options(optionsOf(spec)) {
+ArgumentsBuilder::ArgumentsBuilder(const CommandSpec& spec, bool wantsAll)
+    : m_spec(spec), m_wantsAll(wantsAll), m_options(optionsOf(spec)) {
     m_made.m_verb = spec.name;
     for (const std::string& name : commonOptionNames())
         m_made.m_entries[name] = {"--" + name, "--" + name, false, {}};
@@ -167,7 +168,7 @@ void ArgumentsBuilder::take(const OptionSpec& option, const QCommandLineParser& 
     if (times > 1 && !option.repeatable)
         refuse("--" + option.name + " was given " + std::to_string(times) + " times",
                "Give it once.");
-    if (times == 0 && option.required)
+    if (times == 0 && option.required && m_wantsAll)
         refuse("--" + option.name + " is missing", "Add " + optionLabel(option) + ".");
     if (option.valueName.empty())
         return;
@@ -185,7 +186,7 @@ void ArgumentsBuilder::takePositionals(const QStringList& words) {
         for (; at < std::min(end, words.size()); ++at)
             entry.values.push_back(words[at].toStdString());
         entry.given = !entry.values.empty();
-        if (!entry.given && positional.required)
+        if (!entry.given && positional.required && m_wantsAll)
             refuse(entry.label + " is missing", seeHelp(m_spec.name));
         if (std::find(entry.values.begin(), entry.values.end(), "") != entry.values.end())
             refuse(entry.label + " is empty", seeHelp(m_spec.name));
@@ -261,7 +262,11 @@ std::optional<long long> Arguments::whole(const std::string& name) const {
 }
 
 Arguments parseArguments(const CommandSpec& spec, const std::vector<std::string>& words) {
-    return ArgumentsBuilder(spec).build(words);
+    return ArgumentsBuilder(spec, true).build(words);
+}
+
+Arguments parseWhatIsThere(const CommandSpec& spec, const std::vector<std::string>& words) {
+    return ArgumentsBuilder(spec, false).build(words);
 }
 
 std::string bookPath(const Arguments& arguments) {

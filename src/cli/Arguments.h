@@ -49,6 +49,9 @@ private:
 // among the options, only has("help") is set and nothing else is checked. Throws UsageError.
 Arguments parseArguments(const CommandSpec& spec, const std::vector<std::string>& words);
 
+// The same, but what is required and missing is left missing, and asking for it throws UsageError.
+Arguments parseWhatIsThere(const CommandSpec& spec, const std::vector<std::string>& words);
+
 // --book, else the environment variable RACKBOOK_BOOK where it is not empty, else studio.rackbook
 // in the current folder. Throws UsageError where the variable is not UTF-8.
 std::string bookPath(const Arguments& arguments);

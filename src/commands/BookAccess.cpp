@@ -26,11 +26,13 @@ BookOptions bookOptionsOf(const CommandContext& context) {
 }
 
 BookFile bookToRead(const CommandContext& context) {
-    return BookFile::openToRead(bookOptionsOf(context));
+    return context.jointBook ? context.jointBook->sameBook()
+                             : BookFile::openToRead(bookOptionsOf(context));
 }
 
 BookFile bookToWrite(const CommandContext& context) {
-    return BookFile::openToWrite(bookOptionsOf(context));
+    return context.jointBook ? context.jointBook->sameBook()
+                             : BookFile::openToWrite(bookOptionsOf(context));
 }
 
 std::string recorderOf(const CommandContext& context) {

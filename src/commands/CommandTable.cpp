@@ -11,6 +11,7 @@
 #include "commands/CheckSheet.h"
 #include "commands/Colour.h"
 #include "commands/Cost.h"
+#include "commands/Day.h"
 #include "commands/Drawers.h"
 #include "commands/Edition.h"
 #include "commands/Enter.h"
@@ -19,6 +20,7 @@
 #include "commands/GivenOut.h"
 #include "commands/HandOver.h"
 #include "commands/Hang.h"
+#include "commands/History.h"
 #include "commands/HowMuch.h"
 #include "commands/Impressions.h"
 #include "commands/Layer.h"
@@ -47,6 +49,7 @@
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
 #include "commands/Trace.h"
+#include "commands/Undo.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
 #include "commands/WriteOut.h"
@@ -77,8 +80,10 @@ const std::vector<Command>& commandTable() {
         skyCommand(),
         meterCommand(),
         stockTakeCommand(),
+        dayCommand(),
         enterCommand(),
         strikeCommand(),
+        undoCommand(),
         // Record files
         takeInCommand(),
         takeReadingsCommand(),
@@ -104,6 +109,7 @@ const std::vector<Command>& commandTable() {
         matchCommand(),
         shadeCommand(),
         showCommand(),
+        historyCommand(),
         listCommand(),
         // Sheets
         sheetCommand(),

@@ -7,7 +7,7 @@
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
 #include "commands/Cautions.h"
-#include "commands/FieldText.h"
+#include "commands/FieldChanges.h"
 #include "commands/FieldWords.h"
 #include "commands/GivenValues.h"
 #include "commands/KindFields.h"
@@ -98,23 +98,9 @@ void requireTerms(const CommandContext& context, bool isKnown, const std::string
 }
 
 void printChanges(Console& console, const Record& before, const Record& after) {
-    const auto was = fieldTexts(before);
-    const auto is = fieldTexts(after);
-    const auto textIn = [](const auto& texts, const std::string& name) {
-        for (const auto& [field, text] : texts)
-            if (field == name)
-                return text;
-        return std::string();
-    };
-    std::vector<std::string> names;
-    for (const auto* texts : {&was, &is})
-        for (const auto& [field, text] : *texts)
-            if (std::find(names.begin(), names.end(), field) == names.end())
-                names.push_back(field);
     Table table({{"field"}, {"before"}, {"after"}});
-    for (const std::string& name : names)
-        if (textIn(was, name) != textIn(is, name) && name != "contact")
-            table.addRow({name, textIn(was, name), textIn(is, name)});
+    for (const FieldChange& change : changesBetween(before, after))
+        table.addRow({change.field, change.before, change.after});
     if (!table.isEmpty())
         console.out() << "\n" << table.text(console.width(), {});
 }

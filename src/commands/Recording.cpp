@@ -230,6 +230,8 @@ ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<M
         context.console.out() << "\nThe book says this already; nothing was changed.\n";
         return ExitCode::success;
     }
+    if (context.jointBook)
+        return ExitCode::success;
     context.console.out() << (terms.dryRun ? "\nTried only: nothing was recorded.\n"
                                            : "\nRecorded in " + book.path() + ".\n");
     return ExitCode::success;

@@ -1,15 +1,34 @@
 #include "commands/Run.h"
 
+#include <iostream>
+
 #include "base/Text.h"
 #include "cli/Help.h"
 #include "commands/CommandTable.h"
 #include "commands/DataFolders.h"
+#include "commands/Guided.h"
+#include "commands/GuidedEntry.h"
 
 namespace rackbook {
 
 namespace {
 
-ExitCode dispatch(const std::vector<std::string>& words, Console& console) {
+ExitCode runVerb(const Command& command, const std::vector<std::string>& words,
+                 Conversation& conversation) {
+    const DataFolders folders = findDataFolders();
+    if (conversation.mayTalk() && leavesOpen(command.spec, words))
+        return runGuided(command, words, folders, conversation);
+    const Arguments arguments = parseArguments(command.spec, words);
+    if (arguments.has("help")) {
+        conversation.console().out() << helpText(command.spec, conversation.console().width());
+        return ExitCode::success;
+    }
+    CommandContext context{arguments, conversation.console(), folders, conversation};
+    return command.run(context);
+}
+
+ExitCode dispatch(const std::vector<std::string>& words, Conversation& conversation) {
+    Console& console = conversation.console();
     if (words.empty() || words.front() == "--help" || words.front() == "help") {
         if (words.size() > 1)
             console.out() << helpText(commandNamed(words[1]).spec, console.width());
@@ -21,15 +40,7 @@ ExitCode dispatch(const std::vector<std::string>& words, Console& console) {
         console.out() << "rackbook " << programVersion << "\n";
         return ExitCode::success;
     }
-    const Command& command = commandNamed(words.front());
-    const Arguments arguments = parseArguments(command.spec, {words.begin() + 1, words.end()});
-    if (arguments.has("help")) {
-        console.out() << helpText(command.spec, console.width());
-        return ExitCode::success;
-    }
-    const DataFolders folders = findDataFolders();
-    CommandContext context{arguments, console, folders};
-    return command.run(context);
+    return runVerb(commandNamed(words.front()), {words.begin() + 1, words.end()}, conversation);
 }
 
 // Lines of a message are kept; nothing in it can steer the terminal.
@@ -46,9 +57,16 @@ void report(Console& console, const std::string& message) {
 
 int runProgram(const std::vector<std::string>& words, std::ostream& out, std::ostream& err) {
     Console console(out, err);
+    Conversation conversation(std::cin, console);
+    return runProgram(words, conversation);
+}
+
+int runProgram(const std::vector<std::string>& words, Conversation& conversation) {
+    Console& console = conversation.console();
+    std::ostream& out = console.out();
     ExitCode code = ExitCode::failure;
     try {
-        code = dispatch(words, console);
+        code = dispatch(words, conversation);
         out.flush();
         if (!out)
             throw StoreError("standard output", "it cannot be written",

@@ -121,7 +121,7 @@ BookFile::Inner::Inner(const BookOptions& bookOptions) : options(bookOptions) {}
 
 BookFile::Inner::~Inner() = default;
 
-BookFile::BookFile(std::unique_ptr<Inner> inner) : m_inner(std::move(inner)) {}
+BookFile::BookFile(std::shared_ptr<Inner> inner) : m_inner(std::move(inner)) {}
 
 BookFile::BookFile(BookFile&&) noexcept = default;
 BookFile& BookFile::operator=(BookFile&&) noexcept = default;
@@ -133,7 +133,7 @@ const std::string& BookFile::path() const {
 
 BookFile BookFile::create(const BookOptions& options) {
     requireFreeName(options.path);
-    auto inner = std::make_unique<Inner>(options);
+    auto inner = std::make_shared<Inner>(options);
     inner->writerLock = lockForWriting(options);
     // Another process may have made it while this one waited for the lock.
     requireFreeName(options.path);
@@ -173,7 +173,7 @@ BookFile BookFile::create(const BookOptions& options) {
 
 BookFile BookFile::openToRead(const BookOptions& options) {
     requireFile(options.path);
-    auto inner = std::make_unique<Inner>(options);
+    auto inner = std::make_shared<Inner>(options);
     inner->database = openReadable(options);
     if (isEarlier(*inner->database))
         inner->database = broughtUpInMemory(*inner->database, options);
@@ -183,9 +183,17 @@ BookFile BookFile::openToRead(const BookOptions& options) {
     return BookFile(std::move(inner));
 }
 
+BookFile BookFile::openToTry(const BookOptions& options) {
+    requireFile(options.path);
+    auto inner = std::make_shared<Inner>(options);
+    inner->database = broughtUpInMemory(*openReadable(options), options);
+    configure(*inner->database);
+    return BookFile(std::move(inner));
+}
+
 BookFile BookFile::openToWrite(const BookOptions& options) {
     requireFile(options.path);
-    auto inner = std::make_unique<Inner>(options);
+    auto inner = std::make_shared<Inner>(options);
     inner->writerLock = lockForWriting(options);
     inner->database =
         std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);

@@ -16,8 +16,8 @@ struct BookOptions {
     bool onlyTries = false;    // nothing will be kept: an earlier version is brought up in memory
 };
 
-// Owns the file's handle; closing brings everything back into the one file. Movable, not
-// copyable, not for use by several threads.
+// Owns the file's handle; closing the last one brings everything back into the one file. Movable,
+// not copyable, not for use by several threads.
 class BookFile {
 public:
     // Throws StoreError where a file of that name exists.
@@ -30,19 +30,26 @@ public:
     // where nothing will be kept.
     static BookFile openToWrite(const BookOptions& options);
 
+    // The book as it is now, in memory: what is taken into it is gone with the handle, and nobody
+    // waits for it. Throws like openToRead.
+    static BookFile openToTry(const BookOptions& options);
+
     BookFile(BookFile&&) noexcept;
     BookFile& operator=(BookFile&&) noexcept;
     ~BookFile();
 
     const std::string& path() const;
 
+    // Another handle on this open file: both see the same transaction.
+    BookFile sameBook() const { return BookFile(m_inner); }
+
     // For the rest of store/.
     struct Inner;
     Inner& inner() const { return *m_inner; }
 
 private:
-    explicit BookFile(std::unique_ptr<Inner> inner);
-    std::unique_ptr<Inner> m_inner;
+    explicit BookFile(std::shared_ptr<Inner> inner);
+    std::shared_ptr<Inner> m_inner;
 };
 
 }  // namespace rackbook

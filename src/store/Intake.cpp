@@ -2,12 +2,14 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <set>
 
 #include "base/Sha256.h"
 #include "base/Text.h"
 #include "store/BookInner.h"
 #include "store/BookRules.h"
+#include "store/BrokenReferences.h"
 #include "store/BytesTable.h"
 #include "store/Columns.h"
 #include "store/Journal.h"
@@ -49,6 +51,7 @@ public:
             if (m_terms.onProgress && i % progressStep == 0)
                 m_terms.onProgress(i);
         }
+        checkStruck();
         keepBytes();
         if (m_result.problems.empty())
             m_result.problems = brokenBookRules(m_database, m_touched);
@@ -135,20 +138,26 @@ private:
         journalEntry(i, step, standing.entry);
         m_projector.erase(kind, step.key);
         m_keys.forget(kind, idOf(m_entries[i].record));
-        if (m_database.hasBrokenReferences())
-            refuse("other records name it: " + namesOfBrokenReferences(),
-                   "Strike those out first, or correct what they name.");
+        m_struck[{textOf(kind), step.key}] = i;
     }
 
-    // Kinds of the records that name something that is not there.
-    std::string namesOfBrokenReferences() const {
-        std::set<std::string> kinds;
-        Statement broken = m_database.prepare("PRAGMA foreign_key_check");
-        while (broken.step()) {
-            const std::string table = broken.text(0);
-            kinds.insert(table.substr(0, table.find('_')));
+    // Records that were struck out together may have named each other; none that stays may.
+    void checkStruck() {
+        if (m_struck.empty() || !m_database.hasBrokenReferences())
+            return;
+        std::map<std::size_t, std::set<std::string>> namedBy;
+        for (const BrokenReference& broken : brokenReferencesIn(m_database)) {
+            const auto found = m_struck.find({broken.wantedTable, broken.wantedKey});
+            if (found != m_struck.end())
+                namedBy[found->second].insert(broken.table.substr(0, broken.table.find('_')));
         }
-        return joined({kinds.begin(), kinds.end()});
+        for (const auto& [i, kinds] : namedBy)
+            m_result.problems.push_back(
+                {i,
+                 {},
+                 "other records name it: " + joined({kinds.begin(), kinds.end()}),
+                 {},
+                 "Strike those out first, or correct what they name."});
     }
 
     void write(std::size_t i) {
@@ -290,6 +299,7 @@ private:
     JournalRow m_row;
     std::vector<Step> m_steps;
     std::vector<Touched> m_touched;
+    std::map<std::pair<std::string, std::int64_t>, std::size_t> m_struck;  // kind and key: entry
     std::array<std::unordered_map<std::string_view, std::size_t>, recordKinds> m_firstOf;
     std::array<Lookup, recordKinds> m_standing;
     Statement m_struckLookup;

@@ -211,6 +211,17 @@ std::optional<R> findIn(const BookFile& book, const std::string& id) {
     return found.empty() ? std::nullopt : std::optional<R>(std::move(found.front()));
 }
 
+template <class R>
+std::optional<R> latestOf(const BookFile& book, const std::string& field) {
+    Database& database = *book.inner().database;
+    const Transaction view(database, false);
+    Ids ids(database);
+    Statement rows = database.prepare(
+        selectSql<R>(" ORDER BY " + quoted(field + "Earliest") + " DESC, key DESC LIMIT 1"));
+    std::vector<R> found = readRows<R>(database, ids, rows, true);
+    return found.empty() ? std::nullopt : std::optional<R>(std::move(found.front()));
+}
+
 RecordSet everythingIn(const BookFile& book) {
     Database& database = *book.inner().database;
     Transaction transaction(database, false);
@@ -244,9 +255,10 @@ Book bookRecordOf(const BookFile& book) {
     return std::move(records.front());
 }
 
-#define RACKBOOK_READER(R)                             \
-    template std::vector<R> allOf<R>(const BookFile&); \
-    template std::optional<R> findIn<R>(const BookFile&, const std::string&);
+#define RACKBOOK_READER(R)                                                    \
+    template std::vector<R> allOf<R>(const BookFile&);                        \
+    template std::optional<R> findIn<R>(const BookFile&, const std::string&); \
+    template std::optional<R> latestOf<R>(const BookFile&, const std::string&);
 RACKBOOK_READER(Book)
 RACKBOOK_READER(Party)
 RACKBOOK_READER(Place)

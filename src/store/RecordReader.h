@@ -19,6 +19,11 @@ std::vector<R> allOf(const BookFile& book);
 template <class R>
 std::optional<R> findIn(const BookFile& book, const std::string& id);
 
+// The record of that kind whose date `field` is the latest, of several the one recorded last; or
+// nothing. Pre: the field is a date that such records have.
+template <class R>
+std::optional<R> latestOf(const BookFile& book, const std::string& field);
+
 RecordSet everythingIn(const BookFile& book);
 
 // How many records there are of a kind.

@@ -207,24 +207,27 @@ bool Database::hasBrokenReferences() const {
 }
 
 Transaction::Transaction(Database& database, bool writes) : m_database(database) {
+    m_isWithin = m_database.isInTransaction();
     // A reader sees one state of the book for as long as it has it open.
-    m_open = writes || !m_database.isInTransaction();
+    m_open = writes || !m_isWithin;
     if (m_open)
-        m_database.execute(writes ? "BEGIN IMMEDIATE" : "BEGIN");
+        m_database.execute(m_isWithin ? "SAVEPOINT part" : writes ? "BEGIN IMMEDIATE" : "BEGIN");
 }
 
 Transaction::~Transaction() {
     if (!m_open)
         return;
     try {
-        m_database.execute("ROLLBACK");
+        m_database.execute(m_isWithin ? "ROLLBACK TO part" : "ROLLBACK");
+        if (m_isWithin)
+            m_database.execute("RELEASE part");
     } catch (const StoreError&) {
         // SQLite has rolled back by itself after a full disk or an I/O error.
     }
 }
 
 void Transaction::commit() {
-    m_database.execute("COMMIT");
+    m_database.execute(m_isWithin ? "RELEASE part" : "COMMIT");
     m_open = false;
 }
 

@@ -80,7 +80,8 @@ private:
     std::unique_ptr<sqlite3, Close> m_database;
 };
 
-// Rolls back when it goes out of scope without commit().
+// Rolls back when it goes out of scope without commit(). One that writes within another is a part
+// of it: what it commits is kept when the other is.
 class Transaction {
 public:
     explicit Transaction(Database& database, bool writes = true);
@@ -92,6 +93,7 @@ public:
 private:
     Database& m_database;
     bool m_open = true;
+    bool m_isWithin = false;
 };
 
 }  // namespace rackbook

@@ -1,8 +1,10 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <fstream>
 
 #include "Script.h"
+#include "Talk.h"
 #include "commands/CommandTable.h"
 
 namespace rackbook {
@@ -38,6 +40,12 @@ TEST(Examples, AreCommandsThatWorkOnTheDemonstrationBook) {
                 takeInDemo();
             if (example.command.find(" EEL-edition.pdf") != std::string::npos)
                 transcriptOf({"rackbook", "sheet", "edition", "EEL"});
+            if (example.command == "rackbook day") {
+                EXPECT_EQ(talk({"rackbook", "day"}, {""}).exitCode, 0);
+                continue;
+            }
+            if (example.command.find("evening.txt") != std::string::npos)
+                std::ofstream("evening.txt") << "hang EEL:1 line\n";
             const std::string transcript = transcriptOf(splitWords(example.command));
             EXPECT_FALSE(isRefused(transcript)) << example.command << "\n" << transcript;
         }

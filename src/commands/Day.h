@@ -1,0 +1,10 @@
+// rackbook day
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command dayCommand();
+
+}  // namespace rackbook

@@ -1,0 +1,187 @@
+#include "commands/DayTalk.h"
+
+#include <algorithm>
+#include <sstream>
+
+#include "base/Text.h"
+#include "cli/Wrap.h"
+#include "commands/BookAccess.h"
+#include "commands/Cautions.h"
+#include "commands/CommandLine.h"
+#include "commands/CommandTable.h"
+#include "commands/DayDraft.h"
+#include "commands/GuidedEntry.h"
+#include "commands/Paragraph.h"
+#include "store/JointIntake.h"
+
+namespace rackbook {
+
+namespace {
+
+std::string counted(std::size_t entries) {
+    return entries == 1 ? "1 entry" : std::to_string(entries) + " entries";
+}
+
+class DayTalk {
+public:
+    explicit DayTalk(CommandContext& context)
+        : m_context(context),
+          m_conversation(context.conversation),
+          m_console(context.console),
+          m_draft(bookOptionsOf(context).path) {}
+
+    ExitCode talk() {
+        printWrapped(m_console, inkCaution);
+        m_console.out()
+            << "Enter takes what stands in brackets, ? says more. Nothing is recorded before the "
+               "end.\n";
+        takeUpDraft();
+        while (askForOne()) {
+        }
+        return record();
+    }
+
+private:
+    void takeUpDraft() {
+        if (m_draft.entries().empty())
+            return;
+        m_console.out() << "\nNot recorded yet, from an earlier conversation:\n";
+        list();
+        if (m_conversation.confirm("Go on with them"))
+            return;
+        if (!m_conversation.confirm("Throw them away", false))
+            throw GaveUp();
+        m_draft.clear();
+    }
+
+    void list() const {
+        for (const EntryWords& entry : m_draft.entries())
+            m_console.out() << "  " << printable(lineOf(entry)) << "\n";
+    }
+
+    std::optional<std::string> whatHappened() {
+        Question question;
+        question.text = m_draft.entries().empty()
+                            ? "What happened"
+                            : "What else happened, or Enter where that is all";
+        question.help =
+            "One of the verbs below. The word drop takes back the entry told last; Enter alone "
+            "ends the day.";
+        for (const char* verb : {"pull", "weigh", "hang", "look", "move"})
+            question.choices.push_back({verb, commandNamed(verb).spec.summary});
+        for (const Command& command : commandTable()) {
+            const bool isThere =
+                std::any_of(question.choices.begin(), question.choices.end(),
+                            [&](const Choice& one) { return one.value == command.spec.name; });
+            if (isEntryVerb(command.spec) && !isThere)
+                question.choices.push_back({command.spec.name, command.spec.summary});
+        }
+        question.isOptional = true;
+        question.check = [](const std::string& answer) {
+            if (answer != "drop")
+                entryVerb({answer});
+        };
+        return m_conversation.ask(question);
+    }
+
+    // A copy of the book with all that was told so far.
+    BookFile bookSoFar() {
+        BookFile book = BookFile::openToTry(bookOptionsOf(m_context));
+        for (const EntryWords& entry : m_draft.entries())
+            quietly(book, entry);
+        return book;
+    }
+
+    void quietly(const BookFile& book, const EntryWords& entry) {
+        std::ostringstream unread;
+        Console console(unread, unread);
+        runEntry(m_context, book, entry, console);
+    }
+
+    // False where there is nothing more.
+    bool askForOne() {
+        m_console.out() << "\n";
+        const std::optional<std::string> verb = whatHappened();
+        if (!verb)
+            return false;
+        if (*verb == "drop") {
+            dropLast();
+            return true;
+        }
+        try {
+            tell(commandNamed(*verb).spec);
+        } catch (const GaveUp&) {
+            printParagraph(m_console, "What was told before is kept: " + m_draft.path() +
+                                          ". rackbook day goes on with it.");
+            throw;
+        }
+        return true;
+    }
+
+    void dropLast() {
+        if (m_draft.entries().empty()) {
+            m_console.out() << "  There is none to take back.\n";
+            return;
+        }
+        m_console.out() << "  Taken back: " << printable(lineOf(m_draft.entries().back())) << "\n";
+        m_draft.removeLast();
+    }
+
+    void tell(const CommandSpec& spec) {
+        const BookFile book = bookSoFar();
+        GuidedEntry entry(spec, {}, book, m_context.folders, m_conversation);
+        const auto whole = [&](const std::vector<std::string>& words) {
+            EntryWords all = {spec.name};
+            all.insert(all.end(), words.begin(), words.end());
+            return all;
+        };
+        const bool isSettled = entry.settle([&](const std::vector<std::string>& words) {
+            const JointIntake trial(book);
+            quietly(book, whole(words));
+        });
+        if (isSettled)
+            m_draft.add(whole(entry.words()));
+        else
+            m_console.out() << "  That entry was given up.\n";
+    }
+
+    ExitCode record() {
+        if (m_draft.entries().empty()) {
+            m_console.out() << "\nNothing was recorded.\n";
+            return ExitCode::success;
+        }
+        const BookFile book = bookToWrite(m_context);
+        JointIntake together(book);
+        for (const EntryWords& entry : m_draft.entries()) {
+            m_console.out() << "\n" << m_console.emphasis(printable(lineOf(entry))) << "\n";
+            runEntry(m_context, book, entry, m_console);
+        }
+        if (m_context.arguments.has("dry-run")) {
+            m_console.out() << "\nTried only: nothing was recorded.\n";
+            return ExitCode::success;
+        }
+        m_console.out() << "\n";
+        if (!m_conversation.confirm("Record " + counted(m_draft.entries().size()))) {
+            m_console.out() << "Nothing was recorded; rackbook day offers it again.\n";
+            return ExitCode::success;
+        }
+        together.keep();
+        m_console.out() << "Recorded " << counted(m_draft.entries().size()) << " in " << book.path()
+                        << ".\n";
+        m_draft.clear();
+        return ExitCode::success;
+    }
+
+    CommandContext& m_context;
+    Conversation& m_conversation;
+    Console& m_console;
+    DayDraft m_draft;
+};
+
+}  // namespace
+
+ExitCode talkOfTheDay(CommandContext& context) {
+    return DayTalk(context).talk();
+}
+
+}  // namespace rackbook

@@ -1,0 +1,12 @@
+// A day's log told in a conversation.
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+// Asks what happened, entry by entry, keeps them in the draft, and records all of them at once in
+// the end. Throws GaveUp at the end of the input; the draft then holds what was told.
+ExitCode talkOfTheDay(CommandContext& context);
+
+}  // namespace rackbook

@@ -1,0 +1,10 @@
+// rackbook history
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command historyCommand();
+
+}  // namespace rackbook

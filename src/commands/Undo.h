@@ -1,0 +1,10 @@
+// rackbook undo
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command undoCommand();
+
+}  // namespace rackbook
