@@ -48,6 +48,7 @@
 #include "commands/TakeIn.h"
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
+#include "commands/Today.h"
 #include "commands/Trace.h"
 #include "commands/Undo.h"
 #include "commands/Verify.h"
@@ -91,6 +92,7 @@ const std::vector<Command>& commandTable() {
         writeOutCommand(),
         attachedCommand(),
         // Questions
+        todayCommand(),
         readyCommand(),
         drawersCommand(),
         lightCommand(),

@@ -36,7 +36,7 @@ std::vector<DayLine> dayLines(const std::string& text) {
     return lines;
 }
 
-DayDraft::DayDraft(const std::string& bookPath) : m_path(bookPath + ".day") {
+DayDraft::DayDraft(const std::string& bookPath) : m_path(pathFor(bookPath)) {
     if (!fileExists(m_path))
         return;
     const std::string text = readFile(m_path, largestLog);

@@ -13,6 +13,9 @@ public:
     // Reads what an earlier conversation left. Throws InputError for a file that is no draft.
     explicit DayDraft(const std::string& bookPath);
 
+    // Where the draft of that book lies.
+    static std::string pathFor(const std::string& bookPath) { return bookPath + ".day"; }
+
     const std::string& path() const { return m_path; }
     const std::vector<EntryWords>& entries() const { return m_entries; }
 

@@ -1,6 +1,5 @@
 #include "commands/Slab.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "base/Numbers.h"
@@ -14,25 +13,12 @@
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 #include "commands/OptionRows.h"
+#include "commands/SlabPlan.h"
 #include "exchange/TreeJson.h"
 
 namespace rackbook {
 
 namespace {
-
-struct Warmth {
-    double temperature_C = 20;
-    std::string origin;  // behind "20 °C, "
-};
-
-struct Slab {
-    const InkBook& ink;
-    CivilMinute asOf = 0;
-    Warmth warmth;
-    std::vector<HeapLife> lives;       // by position of the mix
-    std::vector<std::size_t> heaps;    // those still there, what ends first in front
-    std::vector<std::string> unknown;  // ids of mixes of which nothing is recorded
-};
 
 CivilMinute momentAsked(const CommandContext& context, const Book& studio) {
     const EdtfDate on = momentGivenOrNow(context, studio, "on");
@@ -42,54 +28,12 @@ CivilMinute momentAsked(const CommandContext& context, const Book& studio) {
     return on.latest();
 }
 
-// The room as it was when the last run of the day before that moment began.
-const Pull* lastMeasured(const InkBook& ink, CivilMinute asOf) {
-    const Pull* last = nullptr;
-    for (const Pull& pull : ink.records.of<Pull>()) {
-        const bool isRecent = pull.start.earliest() <= asOf && !pull.start.isBadlyKnown() &&
-                              pull.start.latest() >= asOf - minutesPerDay;
-        if (isRecent && pull.temperature_C && isRoomTemperature(*pull.temperature_C) &&
-            (last == nullptr || pull.start.earliest() >= last->start.earliest()))
-            last = &pull;
-    }
-    return last;
-}
-
-Warmth warmthOf(const CommandContext& context, const InkBook& ink, CivilMinute asOf) {
-    if (const std::optional<double> given = context.arguments.number("temperature")) {
-        if (!isRoomTemperature(*given))
-            throw UsageError("--temperature is " + formatShortest(*given),
-                             "Give the room's temperature in °C, from -50 to 100.");
-        return {*given, "as given"};
-    }
-    if (const Pull* pull = lastMeasured(ink, asOf))
-        return {*pull->temperature_C,
-                "as recorded with the run of " +
-                    momentWords({pull->start.earliest(), pull->start.latest()})};
-    return {20, "assumed, because no run of the last day recorded it"};
-}
-
-Slab slabOf(const CommandContext& context, const InkBook& ink) {
-    Slab slab{ink, momentAsked(context, ink.studio), {}, {}, {}, {}};
-    slab.warmth = warmthOf(context, ink, slab.asOf);
-    const std::vector<HeapFacts> facts = heapFactsOf(ink);
-    slab.lives = heapLives({ink.history, facts, slab.asOf, heapLivesBy(ink.rules),
-                            slab.warmth.temperature_C, ink.rules.value("overdrawTolerance_g")});
-    for (std::size_t mix = 0; mix < slab.lives.size(); ++mix) {
-        if (slab.lives[mix].verdict == HeapVerdict::notThere)
-            continue;
-        if (slab.lives[mix].since)
-            slab.heaps.push_back(mix);
-        else
-            slab.unknown.push_back(ink.records.of<Mix>()[mix].id);
-    }
-    const auto endOf = [&](std::size_t mix) {
-        const std::optional<TimeSpan>& ends = slab.lives[mix].ends;
-        return ends ? ends->earliest : endOfTime;
-    };
-    std::stable_sort(slab.heaps.begin(), slab.heaps.end(),
-                     [&](std::size_t a, std::size_t b) { return endOf(a) < endOf(b); });
-    return slab;
+std::optional<double> temperatureAsked(const CommandContext& context) {
+    const std::optional<double> given_C = context.arguments.number("temperature");
+    if (given_C && !isRoomTemperature(*given_C))
+        throw UsageError("--temperature is " + formatShortest(*given_C),
+                         "Give the room's temperature in °C, from -50 to 100.");
+    return given_C;
 }
 
 const char* verdictText(HeapVerdict verdict) {
@@ -211,7 +155,7 @@ Tree slabTree(const Slab& slab) {
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const InkBook ink = inkBookOf(book);
-    const Slab slab = slabOf(context, ink);
+    const Slab slab = slabOf(ink, momentAsked(context, ink.studio), temperatureAsked(context));
     if (context.arguments.has("json")) {
         context.console.out() << jsonText(slabTree(slab));
         return ExitCode::success;

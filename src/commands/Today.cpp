@@ -1,0 +1,100 @@
+#include "commands/Today.h"
+
+#include "base/Files.h"
+#include "cli/Table.h"
+#include "commands/BookAccess.h"
+#include "commands/DayDraft.h"
+#include "commands/JsonReport.h"
+#include "commands/OptionRows.h"
+#include "commands/Paragraph.h"
+#include "commands/TodayPlan.h"
+#include "exchange/TreeJson.h"
+
+namespace rackbook {
+
+namespace {
+
+Tree treeOf(const std::vector<TodaySection>& sections, CivilMinute asOf) {
+    Tree report = newReport("today");
+    report.set("on", formatDay(asOf));
+    for (const TodaySection& section : sections) {
+        Tree lines = Tree::array();
+        for (const TodayLine& line : section.lines) {
+            Tree one = Tree::object();
+            one.set("what", line.what).set("where", line.where).set("why", line.why);
+            lines.add(std::move(one));
+        }
+        report.set(section.name, std::move(lines));
+    }
+    return report;
+}
+
+void print(Console& console, const TodaySection& section) {
+    if (section.lines.empty())
+        return;
+    bool hasWhere = false;
+    for (const TodayLine& line : section.lines)
+        hasWhere = hasWhere || !line.where.empty();
+    std::vector<Column> columns = {{section.heading}};
+    if (hasWhere)
+        columns.push_back({"where"});
+    columns.push_back({""});
+    Table table(columns);
+    for (const TodayLine& line : section.lines)
+        table.addRow(hasWhere ? std::vector<std::string>{line.what, line.where, line.why}
+                              : std::vector<std::string>{line.what, line.why});
+    console.out() << "\n" << table.text(console.width(), {});
+}
+
+void printDraft(Console& console, const std::string& bookPath) {
+    const std::string draft = DayDraft::pathFor(bookPath);
+    if (fileExists(draft))
+        printParagraph(console,
+                       "A day was told and not recorded yet: rackbook day goes on with it.");
+}
+
+ExitCode run(CommandContext& context) {
+    const BookFile book = bookToRead(context);
+    const InkBook ink = inkBookOf(book);
+    const CivilMinute asOf = asOfDay(context, ink.studio);
+    const std::vector<TodaySection> sections = todayIn(book, ink, asOf);
+    if (context.arguments.has("json")) {
+        context.console.out() << jsonText(treeOf(sections, asOf));
+        return ExitCode::success;
+    }
+    Console& console = context.console;
+    console.out() << ink.studio.studio << ", " << formatDay(asOf) << "\n";
+    bool hasAny = false;
+    for (const TodaySection& section : sections) {
+        hasAny = hasAny || !section.lines.empty();
+        print(console, section);
+    }
+    if (!hasAny)
+        printParagraph(console, "Nothing waits.");
+    printDraft(console, book.path());
+    printParagraph(console,
+                   "rackbook ready --why gives the reasons about prints; nothing is ready "
+                   "without recorded looks. What hangs at a gallery or a holder's is not "
+                   "listed here.");
+    return ExitCode::success;
+}
+
+}  // namespace
+
+Command todayCommand() {
+    CommandSpec spec;
+    spec.name = "today";
+    spec.group = "Questions";
+    spec.summary = "Say what there is to do now";
+    spec.details =
+        "Which prints to bring out of the dark, to look at, to put away or to leave hanging; which "
+        "heaps of ink near their end; which tins are old or nearly out; which consignments and "
+        "loans are overdue or end within a week; which promised cancellations are not recorded; "
+        "and whether a day was told and not recorded.";
+    spec.options = {valueOption("on", "DATE", "Judge as of this day.", "today at the studio")};
+    spec.reportsJson = true;
+    spec.examples = {{"rackbook today", "The morning's list."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

@@ -1,0 +1,186 @@
+#include "commands/TodayPlan.h"
+
+#include <algorithm>
+#include <map>
+
+#include "base/Text.h"
+#include "calc/Readiness.h"
+#include "checks/Audit.h"
+#include "commands/FieldText.h"
+#include "commands/ImpressionNames.h"
+#include "commands/InkWords.h"
+#include "commands/LightOfStudio.h"
+#include "commands/SlabPlan.h"
+#include "commands/StockReport.h"
+#include "store/HistoryQuery.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr CivilMinute soonDue = 7 * minutesPerDay;
+
+// Prints that stand alike, place by place.
+class PrintsToSeeTo {
+public:
+    PrintsToSeeTo(const BookFile& book, const InkBook& ink, CivilMinute asOf)
+        : m_rules(ink.rules),
+          m_history(judgedHistoryIn(book, {}, m_rules)),
+          m_labels(labelsOf(book, m_history)),
+          m_light(learntLightOf(book, ink.studio, m_rules, m_history, true, asOf)),
+          m_readiness(readinessOf(m_history, m_rules, asOf, m_light.model())) {}
+
+    TodaySection bringOut() const {
+        return section("bringOut", "Bring out of the dark", [](const ReadinessRow& row) {
+            return row.verdict == Verdict::bringOut && !row.outOfHands;
+        });
+    }
+
+    TodaySection lookAt() const {
+        return section("lookAt", "Look at, and feel", [](const ReadinessRow& row) {
+            return row.verdict == Verdict::lookDue && !row.outOfHands;
+        });
+    }
+
+    TodaySection putAway() const {
+        return section("putAway", "May be put away", [](const ReadinessRow& row) {
+            return row.verdict == Verdict::ready && !row.outOfHands &&
+                   row.lightNow == LightState::lit;
+        });
+    }
+
+    TodaySection leave() const {
+        return section("leave", "Leave in the light", [](const ReadinessRow& row) {
+            return row.verdict == Verdict::moreLight && !row.outOfHands;
+        });
+    }
+
+    TodaySection findOut() const {
+        return section("findOut", "Find out: the record does not decide it",
+                       [](const ReadinessRow& row) {
+                           return row.verdict == Verdict::unknown && !row.outOfHands;
+                       });
+    }
+
+private:
+    template <class Wanted>
+    TodaySection section(const char* name, const char* heading, Wanted&& wanted) const {
+        std::map<int, std::vector<std::uint32_t>> byPlace;
+        for (const ReadinessRow& row : m_readiness.rows)
+            if (wanted(row))
+                byPlace[row.place].push_back(static_cast<std::uint32_t>(row.impression));
+        TodaySection made{name, heading, {}};
+        for (const auto& [place, impressions] : byPlace)
+            made.lines.push_back({namesOf(impressions, m_labels), placeWords(place),
+                                  impressions.size() == 1
+                                      ? "1 print"
+                                      : std::to_string(impressions.size()) + " prints"});
+        return made;
+    }
+
+    std::string placeWords(int place) const {
+        return place < 0 ? "place not recorded"
+                         : m_history.places[static_cast<std::size_t>(place)].name;
+    }
+
+    const HouseRules& m_rules;
+    History m_history;
+    std::vector<ImpressionLabel> m_labels;
+    StudioLight m_light;
+    Readiness m_readiness;
+};
+
+TodaySection heapsToUse(const InkBook& ink, CivilMinute asOf) {
+    TodaySection made{"heaps", "Ink on the slab", {}};
+    const Slab slab = slabOf(ink, asOf);
+    for (const std::size_t mix : slab.heaps) {
+        const HeapLife& life = slab.lives[mix];
+        const bool isPast = life.verdict == HeapVerdict::past;
+        if (!isPast && life.verdict != HeapVerdict::nearItsEnd)
+            continue;
+        made.lines.push_back(
+            {mixAt(ink, static_cast<int>(mix)).name,
+             {},
+             isPast ? "past its life by the house rules: try it, or scrape it off"
+                    : "near its end" +
+                          (life.ends ? ", " + momentWords(*life.ends)
+                                     : std::string())});
+    }
+    return made;
+}
+
+TodaySection tinsToSeeTo(const InkBook& ink, CivilMinute asOf) {
+    TodaySection made{"tins", "Tins, tubes and bottles", {}};
+    const std::vector<LotUse> uses = lotUseOf(ink, asOf);
+    const std::vector<Lot>& lots = ink.records.of<Lot>();
+    for (std::size_t lot = 0; lot < lots.size(); ++lot) {
+        if (lots[lot].finishedOn && lots[lot].finishedOn->latest() <= asOf)
+            continue;
+        if (isOld(uses[lot], asOf))
+            made.lines.push_back({lotWords(lots[lot]), {}, "open for long: try a drawdown"});
+        if (isNearlyOut(uses[lot], asOf))
+            made.lines.push_back({lotWords(lots[lot]), {}, "less than a month of use is left"});
+    }
+    return made;
+}
+
+// The sheets of it that its receiver still holds.
+std::vector<std::string> stillOut(const InkBook& ink, const Transfer& transfer) {
+    std::vector<std::string> names;
+    for (const Ref<Impression>& ref : transfer.impressions) {
+        const int position = ink.records.indexOf<Impression>(ref.id);
+        if (position < 0)
+            continue;
+        const Impression& sheet = ink.records.of<Impression>()[static_cast<std::size_t>(position)];
+        if (sheet.holder && sheet.holder->id == transfer.receiver.id)
+            names.push_back(ref.id);
+    }
+    return names;
+}
+
+std::string partyName(const InkBook& ink, const Ref<Party>& party) {
+    const int position = ink.records.indexOf<Party>(party.id);
+    return position < 0 ? party.id
+                        : ink.records.of<Party>()[static_cast<std::size_t>(position)].name;
+}
+
+TodaySection dueBack(const InkBook& ink, CivilMinute asOf) {
+    TodaySection made{"due", "Due back", {}};
+    for (const Transfer& transfer : ink.records.of<Transfer>()) {
+        if (!transfer.dueOn || transfer.dueOn->earliest() > asOf + soonDue)
+            continue;
+        const std::vector<std::string> out = stillOut(ink, transfer);
+        if (out.empty())
+            continue;
+        const bool isOver = transfer.dueOn->latest() < asOf - minutesPerDay + 1;
+        made.lines.push_back({idsInShort(out), partyName(ink, transfer.receiver),
+                              std::string(textOf(transfer.transferKind)) +
+                                  (isOver ? " overdue since " : " ends ") +
+                                  transfer.dueOn->text()});
+    }
+    return made;
+}
+
+TodaySection promises(const InkBook& ink, CivilMinute asOf) {
+    TodaySection made{"promises", "Promised to buyers", {}};
+    const AuditContext context(ink.records, ink.rules, asOf);
+    for (const AuditRule& rule : auditRules()) {
+        if (std::string(rule.name) != "promised-fate")
+            continue;
+        for (const Finding& finding : rule.run(context))
+            if (finding.severity == Severity::error)
+                made.lines.push_back({finding.where.record, {}, finding.what});
+    }
+    return made;
+}
+
+}  // namespace
+
+std::vector<TodaySection> todayIn(const BookFile& book, const InkBook& ink, CivilMinute asOf) {
+    const PrintsToSeeTo prints(book, ink, asOf);
+    return {prints.bringOut(),      prints.lookAt(),    prints.putAway(),
+            prints.leave(),         prints.findOut(),   heapsToUse(ink, asOf),
+            tinsToSeeTo(ink, asOf), dueBack(ink, asOf), promises(ink, asOf)};
+}
+
+}  // namespace rackbook
