@@ -56,10 +56,11 @@ public:
     }
 
     TodaySection findOut() const {
-        return section("findOut", "Find out: the record does not decide it",
-                       [](const ReadinessRow& row) {
-                           return row.verdict == Verdict::unknown && !row.outOfHands;
-                       });
+        return section(
+            "findOut", "Find out: the record does not decide it", [](const ReadinessRow& row) {
+                // What was never printed waits for the press.
+                return row.verdict == Verdict::unknown && !row.outOfHands && row.lastPull >= 0;
+            });
     }
 
 private:
@@ -98,13 +99,11 @@ TodaySection heapsToUse(const InkBook& ink, CivilMinute asOf) {
         const bool isPast = life.verdict == HeapVerdict::past;
         if (!isPast && life.verdict != HeapVerdict::nearItsEnd)
             continue;
-        made.lines.push_back(
-            {mixAt(ink, static_cast<int>(mix)).name,
-             {},
-             isPast ? "past its life by the house rules: try it, or scrape it off"
-                    : "near its end" +
-                          (life.ends ? ", " + momentWords(*life.ends)
-                                     : std::string())});
+        made.lines.push_back({mixAt(ink, static_cast<int>(mix)).name,
+                              {},
+                              isPast ? "past its life by the house rules: try it, or scrape it off"
+                                     : "near its end" + (life.ends ? ", " + momentWords(*life.ends)
+                                                                   : std::string())});
     }
     return made;
 }
