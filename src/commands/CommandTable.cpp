@@ -15,6 +15,7 @@
 #include "commands/Drawers.h"
 #include "commands/Edition.h"
 #include "commands/Enter.h"
+#include "commands/Find.h"
 #include "commands/Forecast.h"
 #include "commands/GiveOut.h"
 #include "commands/GivenOut.h"
@@ -110,6 +111,7 @@ const std::vector<Command>& commandTable() {
         predictCommand(),
         matchCommand(),
         shadeCommand(),
+        findCommand(),
         showCommand(),
         historyCommand(),
         listCommand(),

@@ -1,0 +1,87 @@
+#include "commands/Find.h"
+
+#include "base/Text.h"
+#include "cli/Table.h"
+#include "commands/BookAccess.h"
+#include "commands/GivenValues.h"
+#include "commands/JsonReport.h"
+#include "commands/OptionRows.h"
+#include "commands/Paragraph.h"
+#include "exchange/TreeJson.h"
+#include "store/TextSearch.h"
+
+namespace rackbook {
+
+namespace {
+
+constexpr int usualMost = 50;
+constexpr int largestMost = 100'000;
+
+Tree treeOf(const TextSearch& search) {
+    Tree report = newReport("find");
+    report.set("count", search.count);
+    Tree found = Tree::array();
+    for (const FoundText& one : search.found) {
+        Tree tree = Tree::object();
+        tree.set("kind", textOf(one.kind)).set("id", one.id);
+        tree.set("field", one.field).set("text", one.text);
+        found.add(std::move(tree));
+    }
+    report.set("found", std::move(found));
+    Tree unknown = Tree::array();
+    for (const auto& [word, nearest] : search.unknown) {
+        Tree tree = Tree::object();
+        tree.set("word", word).set("nearest", nearest ? Tree(*nearest) : Tree());
+        unknown.add(std::move(tree));
+    }
+    report.set("unknownWords", std::move(unknown));
+    return report;
+}
+
+void print(Console& console, const TextSearch& search) {
+    Table table({{"record"}, {"field"}, {"what it says"}});
+    for (const FoundText& one : search.found)
+        table.addRow({nameOf(one.kind, one.id), one.field, one.text});
+    console.out() << table.text(console.width(), "No text of the book has that.");
+    for (const auto& [word, nearest] : search.unknown)
+        printParagraph(
+            console, "No word begins with \"" + printable(word) + "\"." +
+                         (nearest ? " Did you mean " + printable(*nearest) + "?" : std::string()));
+    if (search.count > search.found.size())
+        printParagraph(console, "These are the nearest " + std::to_string(search.found.size()) +
+                                    " of " + std::to_string(search.count) + "; --most shows more.");
+}
+
+ExitCode run(CommandContext& context) {
+    const int most = wholeGiven(context, "most", "--most", 1, largestMost).value_or(usualMost);
+    const TextSearch search =
+        searchTexts(bookToRead(context), joined(context.arguments.values("word"), " "),
+                    static_cast<std::size_t>(most));
+    if (context.arguments.has("json"))
+        context.console.out() << jsonText(treeOf(search));
+    else
+        print(context.console, search);
+    return search.found.empty() ? ExitCode::findings : ExitCode::success;
+}
+
+}  // namespace
+
+Command findCommand() {
+    CommandSpec spec;
+    spec.name = "find";
+    spec.group = "Questions";
+    spec.summary = "Find records by words in their titles, names, colours and notes";
+    spec.details =
+        "Looks through every text of every record for fields in which each of the words begins a "
+        "word; case and accents make no difference. Contacts of people are never looked at. "
+        "rackbook show tells all about what was found. Exit code 1 where nothing was.";
+    spec.positionals = {{"word", "What to look for.", true, true}};
+    spec.options = {valueOption("most", "N", "How many are shown, the nearest first.",
+                                std::to_string(usualMost))};
+    spec.reportsJson = true;
+    spec.examples = {{"rackbook find apricot", "Everything that speaks of apricot."},
+                     {"rackbook find dusk stock", "Fields that have both words."}};
+    return {spec, run};
+}
+
+}  // namespace rackbook

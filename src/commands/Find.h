@@ -1,0 +1,10 @@
+// rackbook find
+#pragma once
+
+#include "commands/Command.h"
+
+namespace rackbook {
+
+Command findCommand();
+
+}  // namespace rackbook
