@@ -33,7 +33,8 @@ void findArgumentFaults(const CommandSpec& spec, std::vector<std::string>& fault
 }  // namespace
 
 const std::vector<std::string>& commonOptionNames() {
-    static const std::vector<std::string> names = {"book", "json", "dry-run", "by", "wait", "help"};
+    static const std::vector<std::string> names = {"book", "json", "said-on", "dry-run",
+                                                   "by",   "wait", "help"};
     return names;
 }
 
@@ -43,6 +44,11 @@ std::vector<OptionSpec> optionsOf(const CommandSpec& spec) {
         options.push_back(option("book", "FILE", "The book to work on.",
                                  "the environment variable RACKBOOK_BOOK, else studio.rackbook in "
                                  "the current folder"));
+    if (spec.needsBook && !spec.writesBook)
+        options.push_back(
+            option("said-on", "DATE",
+                   "Go by what the book said at the end of that day, without what was "
+                   "recorded or corrected later."));
     if (spec.reportsJson)
         options.push_back(option("json", "", "Report as JSON."));
     if (spec.writesBook) {

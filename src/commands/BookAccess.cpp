@@ -5,9 +5,24 @@
 #include "base/Clock.h"
 #include "base/Text.h"
 #include "commands/GivenValues.h"
+#include "exchange/RecordCodec.h"
+#include "store/BookAsSaid.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
+
+namespace {
+
+// The moment at which a zone's clocks showed that minute, as the journal writes it; the first of
+// two, and an hour on where they were put forward over it.
+std::string utcAt(CivilMinute civil, const std::string& timeZone) {
+    const std::vector<int> shifts = shiftsShowing_min(civil, timeZone);
+    if (shifts.empty())
+        return utcAt(civil + 60, timeZone);
+    return formatMinute(civil - shifts.front()) + ":00Z";
+}
+
+}  // namespace
 
 BookOptions bookOptionsOf(const CommandContext& context) {
     BookOptions options;
@@ -26,8 +41,15 @@ BookOptions bookOptionsOf(const CommandContext& context) {
 }
 
 BookFile bookToRead(const CommandContext& context) {
-    return context.jointBook ? context.jointBook->sameBook()
-                             : BookFile::openToRead(bookOptionsOf(context));
+    if (context.jointBook)
+        return context.jointBook->sameBook();
+    BookFile book = BookFile::openToRead(bookOptionsOf(context));
+    if (!context.arguments.has("said-on"))
+        return book;
+    const EdtfDate day = dateFrom(context.arguments.text("said-on"), "said-on");
+    if (day.isBadlyKnown() || day.hasTime())
+        throw UsageError("--said-on takes one day", "Write it as 2026-03-20.");
+    return bookAsSaid(book, utcAt(day.latest() + 1, bookRecordOf(book).timeZone), decodeRecord);
 }
 
 BookFile bookToWrite(const CommandContext& context) {

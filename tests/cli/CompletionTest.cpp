@@ -82,7 +82,7 @@ TEST_F(BashCompletion, OffersVerbsFirst) {
 }
 
 TEST_F(BashCompletion, OffersLaterWordsOfAVerbBesideTheOptionsOfItsFirst) {
-    EXPECT_EQ(offeredByBash("rackbook mix ''", 2), "add\n--book\n--help\n");
+    EXPECT_EQ(offeredByBash("rackbook mix ''", 2), "add\n--book\n--said-on\n--help\n");
     EXPECT_EQ(offeredByBash("rackbook mix add --d", 3), "--dry-run\n");
     EXPECT_EQ(offeredByBash("rackbook mix grey --d", 3), "\n");
 }

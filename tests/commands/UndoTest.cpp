@@ -96,5 +96,23 @@ TEST_F(UndoTest, TellsTheHistoryOfWhatIsGone) {
     EXPECT_TRUE(says(run("rackbook history place cellar"), "knows no place cellar"));
 }
 
+// What the book said on a day is without what was recorded or corrected later.
+TEST_F(UndoTest, GoesBackToWhatTheBookSaid) {
+    run("rackbook hang TIDE:1 line --at 2026-03-20");
+    setenv("SOURCE_DATE_EPOCH", "1774908000", 1);  // 2026-03-30T22:00Z, the next day in Copenhagen
+    run("rackbook enter place line name=Loft --reason \"a slip\"");
+    run("rackbook enter place attic name=Attic placeKind=room");
+    run("rackbook undo --reason \"not ours\"");
+    EXPECT_TRUE(says(run("rackbook show place line"), "Loft"));
+    EXPECT_TRUE(says(run("rackbook show place line --said-on 2026-03-30"), "Drying line"));
+    EXPECT_TRUE(says(run("rackbook show place line --said-on 2026-03-31"), "Loft"));
+    EXPECT_FALSE(says(run("rackbook list place --said-on 2026-03-31"), "Attic"));
+    EXPECT_TRUE(says(run("rackbook show impression TIDE:1 --said-on 2026-03-28"), "Drying line") ||
+                says(run("rackbook show impression TIDE:1 --said-on 2026-03-28"), "line"));
+    EXPECT_TRUE(says(run("rackbook show place line --said-on 2026-03-27"), "no place"));
+    EXPECT_TRUE(says(run("rackbook show place line --said-on 2026-03"), "takes one day"));
+    EXPECT_FALSE(says(run("rackbook verify"), "[1]"));
+}
+
 }  // namespace
 }  // namespace rackbook
