@@ -180,6 +180,9 @@ std::string SheetWords::span(CivilMinute earliest, CivilMinute latest) const {
         first.month == 1 && first.day == 1 && last.month == 12 && last.day == 31;
     if (wholeYears && first.year == last.year)
         return plainDate(std::to_string(first.year));
+    // As an approximate year is read (Edtf.h).
+    if (wholeYears && first.year + 2 == last.year)
+        return filled("dateAbout", {{"date", plainDate(std::to_string(first.year + 1))}});
     return filled("dateBetween",
                   {{"from", wholeYears ? plainDate(std::to_string(first.year)) : day(earliest)},
                    {"to", wholeYears ? plainDate(std::to_string(last.year)) : day(latest)}});

@@ -224,13 +224,13 @@ TEST(Flow, KeepsSignaturesUnderAHeadingWithThePartBeforeIt) {
     }
 }
 
-// Pages on which the lines with these words stand, from 1; 0 where they don't.
+// Pages on which the lines with these words stand first, from 1; 0 where they don't.
 std::vector<std::size_t> pagesOf(const PageModel& model, const std::vector<std::string>& lines) {
     std::vector<std::size_t> pages;
     for (const std::string& line : lines) {
         pages.push_back(0);
         for (std::size_t page = 0; page < model.pages.size(); ++page)
-            if (find(model.pages[page], line))
+            if (pages.back() == 0 && find(model.pages[page], line))
                 pages.back() = page + 1;
     }
     return pages;

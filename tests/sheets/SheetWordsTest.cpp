@@ -98,7 +98,8 @@ TEST(SheetWords, SaysSpansInYearsWhereTheyAreWholeYears) {
         return words.span(EdtfDate::parse(first).earliest(), EdtfDate::parse(last).latest());
     };
     EXPECT_EQ(span("2026-02-21", "2026-02-21"), "21 February 2026");
-    EXPECT_EQ(span("1997", "1999"), "between 1997 and 1999");
+    EXPECT_EQ(span("1990", "1999"), "between 1990 and 1999");
+    EXPECT_EQ(span("1998~", "1998~"), "about 1998");
     EXPECT_EQ(span("1998", "1998"), "1998");
     EXPECT_EQ(span("2026-02-21", "2026-02-23"), "between 21 February 2026 and 23 February 2026");
     EXPECT_EQ(words.span(beginningOfTime, EdtfDate::parse("1998").latest()),

@@ -227,7 +227,7 @@ TEST(TableLayout, RefusesColumnsWiderThanTheSheet) {
 
 TEST(TableLayout, RefusesAHeaderTallerThanHalfAPage) {
     SheetTable table = twoColumns(Alignment::left);
-    table.columns[0].header = std::string(2000, 'x');
+    table.columns[0].header = std::string(8000, 'x');
     EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
               "sheet \"A\": the header of a table takes more than half of a page. Shorten the "
               "headers of its columns in the template.");
