@@ -20,8 +20,10 @@ std::vector<PageModel> make(const SheetRequest& request) {
         certificateFactsOf(request.records, edition, request.subject.impressions, request.asOf,
                            request.namesHolders, request.pictureOf);
     std::vector<PageModel> documents;
+    std::set<std::string> names;
     for (const CertificateImpression& own : facts.impressions) {
         AssociatedFile record = request.recordBehind(aboutOne(edition, own.impression));
+        giveNameOfItsOwn(record, names);
         documents.push_back(certificateSheet(facts, own, {record.name, sha256(record.bytes)},
                                              request.sheetTemplate, request.measurer,
                                              request.created));

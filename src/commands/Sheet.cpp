@@ -12,6 +12,7 @@
 #include "commands/SheetKinds.h"
 #include "commands/SheetSelection.h"
 #include "commands/TemplateAccess.h"
+#include "exchange/PictureFile.h"
 #include "pdf/PdfWriter.h"
 #include "sheets/JoinedModels.h"
 #include "store/AttachmentBytes.h"
@@ -127,6 +128,10 @@ private:
             return std::nullopt;
         PictureFile picture;
         picture.mediaType = attachment.mediaType;
+        // A JPEG goes into the PDF as it is, so what a camera wrote beside it would go out of the
+        // studio with every sheet; of a PNG only the pixels go in.
+        if (attachment.mediaType == mediaTypeOf(PictureForm::jpeg))
+            *bytes = withoutMetadata(PictureForm::jpeg, "attachment " + attachment.id, *bytes);
         picture.bytes = std::make_shared<const std::string>(std::move(*bytes));
         picture.width_px = *attachment.width_px;
         picture.height_px = *attachment.height_px;

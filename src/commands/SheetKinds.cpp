@@ -104,6 +104,19 @@ std::string recordName(const SheetKind& kind, const SheetAbout& about) {
     return one + kind.name + ".json";
 }
 
+void giveNameOfItsOwn(AssociatedFile& record, std::set<std::string>& taken) {
+    const auto small = [](std::string name) {
+        for (char& c : name)
+            c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        return name;
+    };
+    const std::size_t end = record.name.rfind('.');
+    const std::string beginning = record.name.substr(0, end);
+    const std::string ending = record.name.substr(end);
+    for (int copy = 2; !taken.insert(small(record.name)).second; ++copy)
+        record.name = beginning + "-" + std::to_string(copy) + ending;
+}
+
 SheetAbout aboutSubject(const SheetSubject& subject) {
     SheetAbout about;
     const auto idOfIt = [](const auto& record) {

@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -65,6 +66,10 @@ std::string fitForFile(const std::string& words);
 
 // The name of the record inside a sheet of that kind about that.
 std::string recordName(const SheetKind& kind, const SheetAbout& about);
+
+// Ids that differ only in marks that no file name holds, or in capitals, must not become one file:
+// numbers a name that is among those taken already, and adds it to them.
+void giveNameOfItsOwn(AssociatedFile& record, std::set<std::string>& taken);
 
 // What a sheet about that subject is about, by ids.
 SheetAbout aboutSubject(const SheetSubject& subject);

@@ -23,6 +23,8 @@ constexpr int comment = 0xfe;
 constexpr std::string_view jfifName("JFIF\0", 5);
 constexpr std::string_view exifName("Exif\0\0", 6);
 constexpr std::string_view iccName("ICC_PROFILE\0", 12);
+constexpr std::string_view adobeName("Adobe");
+constexpr std::size_t adobeLength = 12;
 
 bool beginsWith(std::string_view text, std::string_view start) {
     return text.substr(0, start.size()) == start;
@@ -94,11 +96,19 @@ private:
             m_profile[static_cast<unsigned char>(content[iccName.size()])] =
                 content.substr(iccName.size() + 2);
             keep(marker, content);
-        } else if (marker == application14 && content.size() == 12) {
-            keep(marker, content);  // which way its colours are coded
+        } else if (marker == application14 && beginsWith(content, adobeName) &&
+                   content.size() >= adobeLength) {
+            keepAdobe(content);
         } else {
             noteBeside(marker, content);
         }
+    }
+
+    // Which way its colours are coded; decoders read no further (ITU-T T.872).
+    void keepAdobe(std::string_view content) {
+        if (content.size() > adobeLength)
+            m_parts.note("other data");
+        keep(application14, content.substr(0, adobeLength));
     }
 
     // Without the small picture that may be in it.

@@ -53,6 +53,15 @@ KeptPicture readPicture(const std::string& file, const std::string& bytes, bool 
     return picture;
 }
 
+std::string withoutMetadata(PictureForm form, const std::string& file, const std::string& bytes) {
+    if (formOf(file, bytes) != form)
+        throw InputError(file,
+                         std::string("it is no ") + mediaTypeOf(form) + ", as its record says",
+                         "Attach the photograph again.");
+    PictureParts parts = form == PictureForm::jpeg ? jpegParts(file, bytes) : pngParts(file, bytes);
+    return std::move(parts.kept);
+}
+
 void PictureParts::note(const std::string& words) {
     if (std::find(metadata.begin(), metadata.end(), words) == metadata.end())
         metadata.push_back(words);

@@ -46,4 +46,9 @@ const char* mediaTypeOf(PictureForm form);
 // CMYK, more than 8 bits a component, arithmetic coding, a see-through or interlaced PNG.
 KeptPicture readPicture(const std::string& file, const std::string& bytes, bool keepsMetadata);
 
+// The bytes that readPicture would keep, without decoding the picture: for one that is handed on as
+// it lies in a book, whoever brought it in and however much lay beside it. Throws InputError where
+// its parts cannot be told from one another.
+std::string withoutMetadata(PictureForm form, const std::string& file, const std::string& bytes);
+
 }  // namespace rackbook

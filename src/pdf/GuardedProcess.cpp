@@ -47,11 +47,15 @@ std::size_t addressSpaceInUse() {
 
 void shutIn(int pipe, const ProcessLimits& limits) {
     const std::size_t memory = addressSpaceInUse() + limits.memory_MB * bytesPerMB;
+    // The pipe may have the number of a standard stream that the program was started without.
+    const int kept = fcntl(pipe, F_DUPFD, pipeInChild + 1);
+    if (kept < 0)
+        _exit(threw);
     const int nothing = open("/dev/null", O_RDWR);
     for (int standard = 0; standard < pipeInChild; ++standard)
         if (dup2(nothing, standard) < 0)
             _exit(threw);
-    if (pipe != pipeInChild && dup2(pipe, pipeInChild) < 0)
+    if (dup2(kept, pipeInChild) < 0)
         _exit(threw);
     closefrom(pipeInChild + 1);
     limit(RLIMIT_NOFILE, descriptorsOfChild);
@@ -83,8 +87,27 @@ int workIn(const std::function<std::string()>& work, std::size_t mostBytes) {
     }
 }
 
+// Whoever starts the program may have told it to ignore the end of its children, and then nobody
+// can ask how they ended.
+class ChildrenWaitedFor {
+public:
+    ChildrenWaitedFor() {
+        struct sigaction usual {};
+        usual.sa_handler = SIG_DFL;
+        sigaction(SIGCHLD, &usual, &m_before);
+    }
+    ~ChildrenWaitedFor() { sigaction(SIGCHLD, &m_before, nullptr); }
+    ChildrenWaitedFor(const ChildrenWaitedFor&) = delete;
+    ChildrenWaitedFor& operator=(const ChildrenWaitedFor&) = delete;
+
+private:
+    struct sigaction m_before {};
+};
+
 // The parent's side.
 class Child {
+    using Clock = std::chrono::steady_clock;
+
 public:
     Child(pid_t id, int pipe) : m_id(id), m_pipe(pipe) {}
     ~Child() {
@@ -92,13 +115,13 @@ public:
         if (m_ended)
             return;
         kill(m_id, SIGKILL);
-        wait();
+        while (waitpid(m_id, nullptr, 0) < 0 && errno == EINTR) {
+        }
     }
     Child(const Child&) = delete;
     Child& operator=(const Child&) = delete;
 
     ProcessOutcome outcome(const ProcessLimits& limits) {
-        using Clock = std::chrono::steady_clock;
         const Clock::time_point until = Clock::now() + std::chrono::seconds(3 * limits.time_s);
         ProcessOutcome outcome;
         std::array<char, 1 << 16> part{};
@@ -119,17 +142,26 @@ public:
             if (outcome.output.size() > limits.output_MB * bytesPerMB)
                 return {ProcessEnd::tooMuchOutput, {}};
         }
-        outcome.end = endOf(wait());
-        return outcome;
+        outcome.end = endBefore(until);
+        return outcome.end == ProcessEnd::finished ? outcome : ProcessOutcome{outcome.end, {}};
     }
 
 private:
-    int wait() {
-        int status = 0;
-        while (waitpid(m_id, &status, 0) < 0 && errno == EINTR) {
+    // A process may shut its pipe and go on. One whose end nobody can tell has not finished.
+    ProcessEnd endBefore(Clock::time_point until) {
+        for (;;) {
+            int status = 0;
+            const pid_t ended = waitpid(m_id, &status, WNOHANG);
+            if (ended < 0 && errno == EINTR)
+                continue;
+            if (ended != 0) {
+                m_ended = true;
+                return ended < 0 ? ProcessEnd::failed : endOf(status);
+            }
+            if (Clock::now() >= until)
+                return ProcessEnd::outOfTime;
+            poll(nullptr, 0, 1);
         }
-        m_ended = true;
-        return status;
     }
 
     // A process at the hard limit of its time is killed outright.
@@ -158,6 +190,7 @@ private:
 }  // namespace
 
 ProcessOutcome runGuarded(const std::function<std::string()>& work, const ProcessLimits& limits) {
+    const ChildrenWaitedFor waitedFor;
     std::array<int, 2> pipe{};
     if (pipe2(pipe.data(), O_CLOEXEC) != 0)
         throw RenderError("process", "no pipe could be made", "Close other programs.");

@@ -66,7 +66,8 @@ void addInk(Flow& flow, const BenchFacts&, const SheetWords& words) {
     flow.note(NoteKind::caution, words("caution"), words("caution.driers"));
 }
 
-// Two impressions a row, the first half left and the second half right.
+// Two impressions a row, the first half left and the second half right; where they have
+// designations one a row, so that there is room for a remark.
 class ImpressionRows {
 public:
     ImpressionRows(const BenchFacts& facts, const SheetWords& words)
@@ -75,14 +76,14 @@ public:
               std::any_of(facts.impressions.begin(), facts.impressions.end(),
                           [](const BenchImpression& one) { return !one.designation.empty(); })) {
         m_table.rowHeight_mm = rowHeight_mm;
-        for (const double before_mm : {0.0, 5.0})
-            addColumns(before_mm, words);
-        const std::size_t half = (facts.impressions.size() + 1) / 2;
-        for (std::size_t i = 0; i < half; ++i) {
+        const std::size_t lists = m_withDesignations ? 1 : 2;
+        for (std::size_t list = 0; list < lists; ++list)
+            addColumns(list == 0 ? 0 : betweenLists_mm, words);
+        const std::size_t rows = (facts.impressions.size() + lists - 1) / lists;
+        for (std::size_t row = 0; row < rows; ++row) {
             std::vector<FieldCell> cells;
-            addCells(cells, facts.impressions[i]);
-            if (half + i < facts.impressions.size())
-                addCells(cells, facts.impressions[half + i]);
+            for (std::size_t at = row; at < facts.impressions.size(); at += rows)
+                addCells(cells, facts.impressions[at]);
             cells.resize(m_table.columns.size());
             m_table.rows.push_back(std::move(cells));
         }
@@ -93,9 +94,11 @@ public:
 private:
     using Shape = FieldColumn::Shape;
 
+    static constexpr double betweenLists_mm = 5;
+
     void addColumns(double before_mm, const SheetWords& words) {
         constexpr double number_mm = 15;
-        constexpr double designation_mm = 16;
+        constexpr double designation_mm = 24;
         constexpr double tick_mm = 16;
         m_table.columns.push_back(
             {words("impressions.number"), Shape::text, 0, number_mm, before_mm});

@@ -49,12 +49,19 @@ std::string daysText(const OwnLight& light, const SheetWords& words) {
     return words.filled("light.daysOf", {{"days", days},
                                          {"needed", words.shortFigure(light.daysNeeded)},
                                          {"layer", std::to_string(light.richLayer)},
-                                         {"date", words.date(*light.richOn)}});
+                                         {"date", words.when(*light.richOn)}});
+}
+
+std::string doseText(const OwnLight& light, const SheetWords& words) {
+    if (!light.dose_sunnyDays)
+        return words("light.notEstimated");
+    const std::string dose = roughly(*light.dose_sunnyDays, words);
+    return words.counted("light.doseOf", dose, {{"dose", dose}});
 }
 
 std::string looksText(const std::vector<OwnLook>& looks, const SheetWords& words) {
     if (looks.empty())
-        return words("none");
+        return words("light.noLooks");
     const OwnLook& last = looks.back();
     std::vector<std::string> found;
     if (last.touch)
@@ -69,7 +76,7 @@ std::string looksText(const std::vector<OwnLook>& looks, const SheetWords& words
 
 std::string stepText(const ProvenanceStep& step, const SheetWords& words) {
     const std::string& what = words.of("provenance", step.why);
-    const std::string date = words.date(step.on);
+    const std::string date = words.when(step.on);
     return step.to.empty() ? words.filled("provenance.step", {{"what", what}, {"date", date}})
                            : words.filled("provenance.stepTo",
                                           {{"what", what}, {"date", date}, {"name", step.to}});
@@ -129,11 +136,7 @@ void addLight(Flow& flow, const Content& content) {
     const std::string date = words.day(content.edition.asOf);
     std::vector<LabelValue> rows = {{words("light.days"), daysText(*light, words)}};
     if (isJudgedByLayer(*light))
-        rows.push_back(
-            {words("light.dose"),
-             light->dose_sunnyDays
-                 ? words.filled("light.doseOf", {{"dose", roughly(*light->dose_sunnyDays, words)}})
-                 : words("light.notEstimated")});
+        rows.push_back({words("light.dose"), doseText(*light, words)});
     rows.push_back({words("light.looks"), looksText(content.own.looks, words)});
     rows.push_back(
         {words("light.verdict"),
@@ -144,13 +147,13 @@ void addLight(Flow& flow, const Content& content) {
 
 void addProvenance(Flow& flow, const Content& content) {
     const SheetWords& words = content.words;
-    std::string steps;
+    std::vector<std::string> steps;
     for (const ProvenanceStep& step : content.own.provenance)
-        steps += (steps.empty() ? "" : words("provenance.gap")) + stepText(step, words);
+        steps.push_back(stepText(step, words));
     if (steps.empty())
         flow.paragraph(words(content.own.isWithHolder ? "provenance.holder" : "provenance.none"));
     else
-        flow.paragraph(words.filled("provenance.line", {{"steps", steps}}));
+        flow.paragraph(words.filled("provenance.line", {{"steps", words.apart(steps)}}));
 }
 
 }  // namespace rackbook::certificateparts

@@ -18,14 +18,11 @@ struct Section {
 
 const std::vector<Section>& allSections() {
     namespace parts = certificateparts;
-    static const std::vector<Section> sections = {{"photograph", parts::addPhotograph},
-                                                  {"identity", parts::addIdentity},
-                                                  {"layers", parts::addLayers},
-                                                  {"light", parts::addLight},
-                                                  {"provenance", parts::addProvenance},
-                                                  {"statement", parts::addStatement},
-                                                  {"code", parts::addCode},
-                                                  {"signatures", parts::addSignatures}};
+    static const std::vector<Section> sections = {
+        {"photograph", parts::addPhotograph}, {"identity", parts::addIdentity},
+        {"layers", parts::addLayers},         {"light", parts::addLight},
+        {"provenance", parts::addProvenance}, {"code", parts::addCode},
+        {"statement", parts::addStatement},   {"signatures", parts::addSignatures}};
     return sections;
 }
 
@@ -67,10 +64,10 @@ TemplateRules certificateSheetRules() {
         "ordinal colour printedOn portion extender drier remembered rememberedNone shareNote "
         "notSeen");
     add("light",
-        "days daysOf orMore noneAsked dose doseOf notEstimated looks looksOf verdict ready lookDue "
-        "moreLight bringOut unknown notAffected notKept note");
-    add("provenance",
-        "consign lend sell give return destroy other step stepTo gap line none holder");
+        "days daysOf orMore noneAsked dose doseOf doseOf.one notEstimated looks looksOf noLooks "
+        "verdict "
+        "ready lookDue moreLight bringOut unknown notAffected notKept note");
+    add("provenance", "consign lend sell give return destroy other step stepTo line none holder");
     add("code", "shows note");
     add("signatures", "maker printer");
     return rules;

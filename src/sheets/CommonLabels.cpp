@@ -8,6 +8,8 @@
 #include "records/Lot.h"
 #include "records/Reading.h"
 #include "sheets/LabelKeys.h"
+#include "sheets/LotText.h"
+#include "sheets/RuleSource.h"
 
 namespace rackbook {
 
@@ -18,12 +20,13 @@ std::vector<std::string> madeKeys() {
     addLabelKeys(keys, "", "pageOf notRecorded notKnown none caution estimate");
     addLabelKeys(keys, "", "orMore upTo metalContent backingNamed");
     addLabelKeys(keys, "caution", "driers");
-    addLabelKeys(keys, "", "listSeparator listLast sentenceGap labelled");
-    addLabelKeys(keys, "", "dateDay dateFirstDay dateMonth dateYear dateRead dateAbout");
+    addLabelKeys(keys, "", "listSeparator listLast listApart sentenceGap labelled");
+    addLabelKeys(keys, "", "dateDay dateFirstDay dateMonth dateYear dateAbout");
     addLabelKeys(keys, "", "dateUncertain dateAboutUncertain dateBetween dateInterval");
     addLabelKeys(keys, "", "dateOpenStart dateOpenEnd dateUnknownStart dateUnknownEnd");
     addLabelKeys(keys, "", "season21 season22 season23 season24");
-    addLabelKeys(keys, "unit", "percent g gm2 days");
+    addLabelKeys(keys, "when", "day longer");
+    addLabelKeys(keys, "unit", "percent g gm2 days days.one");
     addLabelKeys(keys, "size", "mm in");
     addLabelKeysOf<DesignationKind>(keys, "designation");
     addLabelKeysOf<MatrixFate>(keys, "matrixFate");
@@ -35,6 +38,10 @@ std::vector<std::string> madeKeys() {
     addLabelKeysOf<LookColour>(keys, "lookColour");
     addLabelKeysOf<Verdict>(keys, "verdict");
     addLabelKeysOf<Origin>(keys, "origin");
+    for (const std::string& metal : metalsWithWords())
+        keys.push_back("metal." + metal);
+    for (const std::string& rule : rulesWithSources())
+        keys.push_back("source." + rule);
     return keys;
 }
 

@@ -7,6 +7,7 @@
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/ReadinessGroups.h"
+#include "sheets/RuleSource.h"
 #include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 #include "sheets/SpanText.h"
@@ -38,17 +39,17 @@ std::string sinceText(const TimeSpan& span, const SheetWords& words) {
 }
 
 // "EEL 3, 7–9; BRK 2"
-std::string namesText(const std::vector<DrawerName>& names, const DrawerFacts& facts) {
+std::string namesText(const std::vector<DrawerName>& names, const DrawerFacts& facts,
+                      const SheetWords& words) {
     std::map<std::size_t, std::vector<int>> numbers;
     for (const DrawerName& name : names)
         numbers[name.edition].push_back(name.workingNumber);
-    std::string text;
+    std::vector<std::string> texts;
     for (auto& [edition, some] : numbers) {
         std::sort(some.begin(), some.end());
-        text +=
-            (text.empty() ? "" : "; ") + facts.editions[edition].code + " " + numberRanges(some);
+        texts.push_back(facts.editions[edition].code + " " + numberRanges(some));
     }
-    return text;
+    return words.apart(texts);
 }
 
 void addSummary(Flow& flow, const DrawerFacts& facts, const SheetWords& words) {
@@ -128,10 +129,10 @@ void addComeOut(Flow& flow, const DrawerFacts& facts, const SheetWords& words) {
     }
     flow.table(table);
     flow.paragraph(
-        words.filled("comeOut.note",
-                     {{"days", words.withUnit("days", words.shortFigure(facts.airing_days))},
-                      {"origin", facts.airingSource.empty() ? words.of("origin", facts.airingOrigin)
-                                                            : facts.airingSource}}),
+        words.filled(
+            "comeOut.note",
+            {{"days", words.withUnit("days", words.shortFigure(facts.airing_days))},
+             {"origin", sourceText("airing_days", facts.airingOrigin, facts.airingSource, words)}}),
         TextStyle::small);
 }
 
@@ -189,10 +190,11 @@ std::string neighboursText(const std::vector<DrawerName>& names, const DrawerFac
     std::vector<DrawerName> interleaved;
     for (const DrawerName& name : names)
         (name.isInterleaved ? interleaved : bare).push_back(name);
-    std::string text = bare.empty() ? "" : namesText(bare, facts);
+    std::string text = bare.empty() ? "" : namesText(bare, facts, words);
     if (!interleaved.empty())
-        text += (text.empty() ? "" : "\n") +
-                words.filled("beside.interleaved", {{"prints", namesText(interleaved, facts)}});
+        text +=
+            (text.empty() ? "" : "\n") +
+            words.filled("beside.interleaved", {{"prints", namesText(interleaved, facts, words)}});
     return text.empty() ? words("none") : text;
 }
 
@@ -211,7 +213,7 @@ void addBeside(Flow& flow, const DrawerFacts& facts, const SheetWords& words) {
         const std::string felt =
             soft.touch ? words.of("touch", *soft.touch) + "\n" + sinceText(soft.touchOn, words)
                        : words("contents.noLook");
-        const std::string own = namesText(soft.prints, facts);
+        const std::string own = namesText(soft.prints, facts, words);
         table.rows.push_back(
             {{soft.isInterleaved ? words.filled("beside.interleaved", {{"prints", own}}) : own,
               sinceText(soft.putThere, words), felt, neighboursText(soft.besideThen, facts, words),

@@ -80,24 +80,37 @@ private:
     SheetTable m_table;
 };
 
-// "5 spoiled 2026-02-09; 14, 22 spoiled 2026-01-24"
+// "14, 22 spoiled 24 January 2026"
+std::string lostText(const Impression& sample, const std::vector<int>& numbers,
+                     const SheetWords& words) {
+    const std::string fate = std::string("impressions.lost.") + textOf(sample.fate);
+    const std::string text = words.counted(fate, words.count(static_cast<int>(numbers.size())), {});
+    return numberRanges(numbers) + "\u00a0" +
+           (sample.fateOn ? words.filled("impressions.lostOn",
+                                         {{"fate", text}, {"when", words.when(*sample.fateOn)}})
+                          : text);
+}
+
+// "5 spoiled 9 February 2026; 14, 22 spoiled 24 January 2026"
 std::string lostText(const EditionFacts& facts, const SheetWords& words) {
-    std::vector<std::pair<std::string, std::vector<int>>> groups;
+    const auto isAlike = [](const Impression& a, const Impression& b) {
+        return a.fate == b.fate && a.fateOn.has_value() == b.fateOn.has_value() &&
+               (!a.fateOn || a.fateOn->text() == b.fateOn->text());
+    };
+    std::vector<std::pair<const Impression*, std::vector<int>>> groups;
     for (const Impression& impression : facts.impressions) {
         if (impression.fate == ImpressionFate::kept || impression.designation)
             continue;
-        const std::string fate = fateText(
-            impression, impression.fateOn ? words.date(*impression.fateOn) : std::string(), words);
         auto group = std::find_if(groups.begin(), groups.end(),
-                                  [&](const auto& one) { return one.first == fate; });
+                                  [&](const auto& one) { return isAlike(*one.first, impression); });
         if (group == groups.end())
-            group = groups.insert(groups.end(), {fate, {}});
+            group = groups.insert(groups.end(), {&impression, {}});
         group->second.push_back(impression.workingNumber);
     }
-    std::string text;
-    for (const auto& [fate, numbers] : groups)
-        text += (text.empty() ? "" : "; ") + numberRanges(numbers) + " " + fate;
-    return text;
+    std::vector<std::string> texts;
+    for (const auto& [sample, numbers] : groups)
+        texts.push_back(lostText(*sample, numbers, words));
+    return words.apart(texts);
 }
 
 }  // namespace

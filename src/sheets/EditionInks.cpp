@@ -165,7 +165,7 @@ private:
     std::string pulledOn(const std::vector<const PullFacts*>& pulls) const {
         std::vector<std::string> days;
         for (const PullFacts* pull : pulls) {
-            std::string day = m_words.date(pull->start);
+            std::string day = m_words.when(pull->start);
             if (std::find(days.begin(), days.end(), day) == days.end())
                 days.push_back(std::move(day));
         }

@@ -142,9 +142,7 @@ void addNotes(Flow& flow, const EditionFacts& facts, const Columns& columns,
             conditions.insert(conditionsText(*layer.reading, words));
             undrawn = undrawn || !isDrawn(layer.reading);
         }
-    std::string all;
-    for (const std::string& one : conditions)
-        all += (all.empty() ? "" : "; ") + one;
+    const std::string all = words.apart({conditions.begin(), conditions.end()});
     if (!all.empty()) {
         std::vector<std::string> sentences = {
             words.filled("layers.readingNote", {{"conditions", all}})};

@@ -77,7 +77,8 @@ TemplateRules editionSheetRules() {
         "lots lot kind pigments container id part share range layer pulled ofMix remembered "
         "rememberedNone unrecorded unrecordedAll notPrinted note");
     add("impressions",
-        "designation working signedOn unsigned numbers lost withoutKind keptAll fateOn");
+        "designation working signedOn unsigned numbers lost withoutKind keptAll fateOn lostOn");
+    add("impressions.lost", "spoiled spoiled.one destroyed destroyed.one");
     add("matrix", "block promised recorded nothingPromised promisedBy overdue planned different");
     add("disclosure",
         "item answer words stated notApplicable notKnown fromRecord note source fromRecordNote "

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/Error.h"
+#include "sheets/ColumnWidths.h"
 #include "sheets/LineBreaker.h"
 #include "sheets/TextRules.h"
 
@@ -17,6 +18,11 @@ struct Across {
     double width_mm = 0;
 };
 
+double leastWidthIn(const FieldRoom& room, FontRole role, const std::string& text) {
+    return leastWidth_mm(room.measurer, role, room.scale.small_pt,
+                         settable(room.measurer, role, text, room.where));
+}
+
 std::vector<Across> placesOf(const std::vector<FieldColumn>& columns, const FieldRoom& room) {
     const double gap_mm = room.scale.columnGap_mm / 2;
     double left_mm = room.width_mm + gap_mm;
@@ -28,14 +34,17 @@ std::vector<Across> placesOf(const std::vector<FieldColumn>& columns, const Fiel
     if (left_mm < 0 || (shares > 0 && left_mm < tickSide_mm))
         throw RenderError(room.where, "the boxes of a row are wider than the sheet",
                           "Use larger paper or smaller margins in the template.");
+    std::vector<ColumnWidth> widths;
+    for (const FieldColumn& column : columns)
+        widths.push_back({column.fixed_mm > 0 ? column.fixed_mm : left_mm * column.share / shares,
+                          leastWidthIn(room, FontRole::bodyStrong, column.header), 0});
+    makeRoomForHeaders(widths);
     std::vector<Across> places;
     double x_mm = 0;
-    for (const FieldColumn& column : columns) {
-        x_mm += column.before_mm;
-        const double width =
-            column.fixed_mm > 0 ? column.fixed_mm : left_mm * column.share / shares;
-        places.push_back({x_mm, width});
-        x_mm += width + gap_mm;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        x_mm += columns[i].before_mm;
+        places.push_back({x_mm, widths[i].width_mm});
+        x_mm += widths[i].width_mm + gap_mm;
     }
     return places;
 }

@@ -53,6 +53,7 @@ void Flow::heading(int level, const std::string& text) {
     }
     for (Strip& strip : group)
         strip.keepsWithNext = true;
+    layout.leads = false;
     layout.headingBegin = layout.strips.size();
     layout.add(std::move(group), level == 1 ? scale.grid_mm * 1.25 : scale.grid_mm * 0.75);
     layout.afterHeading = true;
@@ -68,7 +69,10 @@ void Flow::paragraph(const std::string& text, TextStyle style) {
     StripGroup group = layout.stack(look, text, 0, layout.width_mm(),
                                     layout.structure.add(ElementKind::paragraph));
     keepEnds(group);
-    layout.add(std::move(group), scale.grid_mm * 0.5);
+    if (style == TextStyle::small)
+        layout.addSmallText(std::move(group), scale.grid_mm * 0.5);
+    else
+        layout.add(std::move(group), scale.grid_mm * 0.5);
 }
 
 void Flow::labelValues(const std::vector<LabelValue>& entries) {
@@ -77,7 +81,7 @@ void Flow::labelValues(const std::vector<LabelValue>& entries) {
     const double labels_mm = std::min(layout.width_mm() * 0.26, 42.0);
     const double values_mm = labels_mm + scale.columnGap_mm;
     const int list = layout.structure.add(ElementKind::list);
-    bool first = true;
+    StripGroup all;
     for (const LabelValue& entry : entries) {
         const int item = layout.structure.add(ElementKind::listItem, list);
         StripGroup group =
@@ -95,9 +99,13 @@ void Flow::labelValues(const std::vector<LabelValue>& entries) {
             for (TextRun& run : value[i].content.texts)
                 group[i].content.texts.push_back(std::move(run));
         keepEnds(group);
-        layout.add(std::move(group), scale.grid_mm * (first ? 0.5 : 0.15));
-        first = false;
+        group.front().before_mm = all.empty() ? 0 : scale.grid_mm * 0.15;
+        std::move(group.begin(), group.end(), std::back_inserter(all));
     }
+    constexpr std::size_t mostTogether = 12;
+    if (all.size() <= mostTogether)
+        keepAll(all);
+    layout.add(std::move(all), scale.grid_mm * 0.5);
 }
 
 void Flow::note(NoteKind kind, const std::string& label, const std::string& text) {

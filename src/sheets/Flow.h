@@ -44,10 +44,11 @@ public:
     // level 1 (a section, under a hairline) to 3; stays with what follows.
     void heading(int level, const std::string& text);
 
-    // Never one line alone at the foot or the head of a page.
+    // Never one line alone at the foot or the head of a page. A short one in small type stays with
+    // the part before it, and right below a heading with the part that follows.
     void paragraph(const std::string& text, TextStyle style = TextStyle::plain);
 
-    // Two columns, labels left.
+    // Two columns, labels left. A short list stays on one page.
     void labelValues(const std::vector<LabelValue>& entries);
 
     void table(const SheetTable& table);

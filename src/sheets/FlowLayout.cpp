@@ -53,7 +53,22 @@ void Flow::Layout::add(StripGroup group, double before_mm) {
     group.front().before_mm += afterHeading ? pendingSpace_mm : before_mm + pendingSpace_mm;
     pendingSpace_mm = 0;
     afterHeading = false;
+    if (leads)
+        strips.back().keepsWithNext = true;
+    leads = false;
     std::move(group.begin(), group.end(), std::back_inserter(strips));
+}
+
+void Flow::Layout::addSmallText(StripGroup group, double before_mm) {
+    constexpr std::size_t mostLines = 6;
+    const bool isShort = !group.empty() && group.size() <= mostLines;
+    const bool isLead = isShort && afterHeading;
+    if (isShort && !strips.empty())
+        strips.back().keepsWithNext = true;
+    if (isShort)
+        keepAll(group);
+    add(std::move(group), before_mm);
+    leads = isLead;
 }
 
 void Flow::Layout::letterhead() {

@@ -35,6 +35,10 @@ struct Flow::Layout {
 
     void add(StripGroup group, double before_mm);
 
+    // A short text in small type says something about the part before it, or, right below a
+    // heading, about the part that follows; it stays with either.
+    void addSmallText(StripGroup group, double before_mm);
+
     void letterhead();
 
     Rule hairline(double fromX_mm, double toX_mm, double y_mm) const {
@@ -54,6 +58,7 @@ struct Flow::Layout {
     double pendingSpace_mm = 0;
     bool afterHeading = false;
     std::size_t headingBegin = 0;  // first strip of the last heading
+    bool leads = false;            // the last strip is a text that stays with what follows
 };
 
 // Two lines stay together at either end.

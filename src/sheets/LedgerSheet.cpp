@@ -48,8 +48,9 @@ void addTotals(Flow& flow, const LedgerEdition& edition, const SheetWords& words
     table.columns = {{words("totals.kind"), Alignment::left, 1, 0}};
     for (const ImpressionFate fate :
          {ImpressionFate::kept, ImpressionFate::spoiled, ImpressionFate::destroyed})
-        table.columns.push_back({words.of("impressionFate", fate), Alignment::right, 0, 25});
-    table.columns.push_back({words("totals.all"), Alignment::right, 0, 25});
+        table.columns.push_back(
+            {asHeading(words.of("impressionFate", fate)), Alignment::right, 0, 25});
+    table.columns.push_back({asHeading(words("totals.all")), Alignment::right, 0, 25});
     for (const auto& [kind, counts] : ofKind)
         table.rows.push_back(countsRow(words.of("designation", kind), counts, words));
     if (withoutKind != FateCounts{})
@@ -67,7 +68,7 @@ std::string fateText(const Impression& impression, const SheetWords& words) {
     const std::string& fate = words.of("impressionFate", impression.fate);
     if (impression.fate == ImpressionFate::kept)
         return fate;
-    return fate + "\n" + words.tableDateOrNotRecorded(impression.fateOn);
+    return words.inRow({fate, words.tableDateOrNotRecorded(impression.fateOn)});
 }
 
 TableRow impressionRow(const LedgerRow& row, const SheetWords& words) {
@@ -83,20 +84,18 @@ TableRow impressionRow(const LedgerRow& row, const SheetWords& words) {
 }
 
 constexpr std::size_t signedOnColumn = 2;
-constexpr std::size_t fateColumn = 3;
 
 void addImpressions(Flow& flow, const LedgerEdition& edition, const SheetWords& words) {
     SheetTable table;
     table.columns = {{words("impressions.working"), Alignment::right, 0, 15.5},
                      {words("impressions.designation"), Alignment::left, 0, 17.5},
                      {words("impressions.signedOn"), Alignment::left, 0, 0},
-                     {words("impressions.fate"), Alignment::left, 0, 0},
+                     {words("impressions.fate"), Alignment::left, 0, 33},
                      {words("impressions.where"), Alignment::left, 1, 0},
-                     {words("impressions.readiness"), Alignment::left, 0, 20}};
+                     {words("impressions.readiness"), Alignment::left, 0, 25}};
     for (const LedgerRow& row : edition.rows)
         table.rows.push_back(impressionRow(row, words));
-    for (const std::size_t column : {signedOnColumn, fateColumn})
-        table.columns[column].fixed_mm = dateWidth_mm(table, column);
+    table.columns[signedOnColumn].fixed_mm = dateWidth_mm(table, signedOnColumn);
     flow.table(table);
 }
 

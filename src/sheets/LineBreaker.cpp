@@ -1,5 +1,7 @@
 #include "sheets/LineBreaker.h"
 
+#include <algorithm>
+
 #include "base/Text.h"
 
 namespace rackbook {
@@ -138,7 +140,8 @@ private:
 };
 
 // A word in the parts between which a line may end.
-void addWord(Breaking& breaking, std::string_view word) {
+template <class Parts>
+void addWord(Parts& parts, std::string_view word) {
     const std::u32string points = codePoints(word);
     std::size_t from = 0;
     std::size_t at = 0;
@@ -149,29 +152,60 @@ void addWord(Breaking& breaking, std::string_view word) {
         const bool last = i + 1 == points.size();
         if (!last && !breaksAfter(points[i], before, points[i + 1]))
             continue;
-        breaking.add(word.substr(from, at - from), spaced);
+        parts.add(word.substr(from, at - from), spaced);
         spaced = false;
         from = at;
     }
 }
+
+template <class Parts>
+void addText(Parts& parts, std::string_view text) {
+    for (std::size_t from = 0; from <= text.size();) {
+        const std::size_t lineEnd = std::min(text.find('\n', from), text.size());
+        for (std::size_t at = from; at < lineEnd;) {
+            const std::size_t wordEnd = std::min(text.find(' ', at), lineEnd);
+            if (wordEnd > at)
+                addWord(parts, text.substr(at, wordEnd - at));
+            at = wordEnd + 1;
+        }
+        parts.endLine();
+        from = lineEnd + 1;
+    }
+}
+
+// Keeps nothing of a text but the width of its widest part.
+class Widest {
+public:
+    Widest(const TextMeasurer& measurer, FontRole role, double size_pt)
+        : m_measurer(measurer), m_role(role), m_size_pt(size_pt) {}
+
+    void add(std::string_view part, bool) {
+        m_width_mm = std::max(m_width_mm, m_measurer.width_mm(m_role, m_size_pt, part));
+    }
+    void endLine() {}
+    double width_mm() const { return m_width_mm; }
+
+private:
+    const TextMeasurer& m_measurer;
+    FontRole m_role;
+    double m_size_pt;
+    double m_width_mm = 0;
+};
 
 }  // namespace
 
 std::vector<std::string> breakLines(const TextMeasurer& measurer, FontRole role, double size_pt,
                                     std::string_view text, double width_mm) {
     Breaking breaking(measurer, role, size_pt, width_mm);
-    for (std::size_t from = 0; from <= text.size();) {
-        const std::size_t lineEnd = std::min(text.find('\n', from), text.size());
-        for (std::size_t at = from; at < lineEnd;) {
-            const std::size_t wordEnd = std::min(text.find(' ', at), lineEnd);
-            if (wordEnd > at)
-                addWord(breaking, text.substr(at, wordEnd - at));
-            at = wordEnd + 1;
-        }
-        breaking.endLine();
-        from = lineEnd + 1;
-    }
+    addText(breaking, text);
     return std::move(breaking).lines();
+}
+
+double leastWidth_mm(const TextMeasurer& measurer, FontRole role, double size_pt,
+                     std::string_view text) {
+    Widest widest(measurer, role, size_pt);
+    addText(widest, text);
+    return widest.width_mm();
 }
 
 }  // namespace rackbook

@@ -19,4 +19,8 @@ namespace rackbook {
 std::vector<std::string> breakLines(const TextMeasurer& measurer, FontRole role, double size_pt,
                                     std::string_view text, double width_mm);
 
+// The width below which breakLines would break a word of the text between its letters.
+double leastWidth_mm(const TextMeasurer& measurer, FontRole role, double size_pt,
+                     std::string_view text);
+
 }  // namespace rackbook

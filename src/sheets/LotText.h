@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "records/Lot.h"
 #include "sheets/SheetWords.h"
@@ -11,6 +12,12 @@ namespace rackbook {
 // Pigments of an ink, metals of a drier with their content; "not recorded" where an ink or a drier
 // has none. Neither is asked of a base or a modifier.
 std::string pigmentsText(const Lot& lot, const SheetWords& words);
+
+// A metal as the language calls it; one that is not among metalsWithWords as it was recorded.
+std::string metalText(const std::string& metal, const SheetWords& words);
+
+// Of driers, in English, which have a label "metal.name".
+const std::vector<std::string>& metalsWithWords();
 
 // To be handled with care: metal compounds, solvents.
 inline bool needsCaution(const Lot& lot) {

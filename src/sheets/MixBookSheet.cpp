@@ -39,8 +39,7 @@ std::string drierText(const MixAccount& account, const SheetWords& words) {
 std::string headingText(const MixAccount& account, const SheetWords& words) {
     std::string text = account.mix.name + " – " + words.of("mixes.purpose", account.mix.purpose);
     if (account.mix.madeOn)
-        text +=
-            " · " + words.filled("mixes.made", {{"date", words.tableDate(*account.mix.madeOn)}});
+        text += " · " + words.filled("mixes.made", {{"date", words.when(*account.mix.madeOn)}});
     return text + " · " + drierText(account, words);
 }
 
@@ -69,7 +68,7 @@ std::string usedInText(const MixAccount& account, const SheetWords& words) {
 
 std::string leftText(const MixAccount& account, const SheetWords& words) {
     if (account.mix.finishedOn)
-        return words.filled("mixes.finished", {{"date", words.tableDate(*account.mix.finishedOn)}});
+        return words.filled("mixes.finished", {{"date", words.when(*account.mix.finishedOn)}});
     return words.filled("mixes.leftByTheBook", {{"mass", massText(account.left_g, words)}});
 }
 

@@ -8,7 +8,7 @@ namespace rackbook {
 
 namespace {
 
-constexpr double leastWidth_mm = 60;
+constexpr double leastText_mm = 60;
 
 std::string replaced(std::string text, const std::string& name, std::size_t value) {
     const std::size_t at = text.find(name);
@@ -22,7 +22,7 @@ PageFurniture::PageFurniture(const TextMeasurer& measurer, const TypeScale& scal
     : m_measurer(measurer), m_scale(scale), m_setup(setup) {
     const Margins& margins = setup.margins;
     m_width_mm = setup.paper.width_mm - margins.left_mm - margins.right_mm;
-    if (m_width_mm < leastWidth_mm)
+    if (m_width_mm < leastText_mm)
         throw RenderError(where, "less than 60 mm of the page's width is left for text",
                           "Use larger paper or smaller margins in the template.");
     const auto lines = [&](const std::string& text, double share) {

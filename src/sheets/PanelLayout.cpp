@@ -12,7 +12,7 @@ namespace rackbook {
 
 namespace {
 
-constexpr double leastWidth_mm = 12;
+constexpr double leastPanel_mm = 12;
 
 class PanelSetter {
 public:
@@ -152,7 +152,7 @@ Strip layOutPanels(const std::vector<Panel>& panels, const PanelRoom& room,
     double x_mm = 0;
     for (const Panel& panel : panels) {
         const double width_mm = isCode(panel) ? room.height_mm : left_mm * panel.share / shares;
-        if (width_mm < leastWidth_mm || left_mm < 0)
+        if (width_mm < leastPanel_mm || left_mm < 0)
             throw RenderError(where, "the pictures and plots of a row have too little room",
                               "Use larger paper or smaller margins in the template.");
         setter.set(panel, x_mm, width_mm);

@@ -127,13 +127,6 @@ Plot plotOf(const GroupDose& dose, const SheetWords& words) {
     return plot;
 }
 
-std::string pulledText(const ReadinessRow& row, const SheetWords& words) {
-    if (dayOf(row.pulled.earliest) == dayOf(row.pulled.latest))
-        return words.day(row.pulled.earliest);
-    return words.filled("dateBetween", {{"from", words.day(row.pulled.earliest)},
-                                        {"to", words.day(row.pulled.latest)}});
-}
-
 std::string layerText(const ReadinessFacts& facts, const ReadinessRow& row,
                       const SheetWords& words) {
     return row.layer < 0
@@ -142,18 +135,20 @@ std::string layerText(const ReadinessFacts& facts, const ReadinessRow& row,
 }
 
 std::string captionOf(const ReadinessFacts& facts, const GroupDose& dose, const SheetWords& words) {
+    const std::string had = doseText(dose.points.back().dose.sunnyDays, words);
     std::vector<std::string> sentences = {
-        words.filled("doses.caption", {{"impressions", groupName(*dose.group)},
-                                       {"dose", doseText(dose.points.back().dose.sunnyDays, words)},
-                                       {"layer", layerText(facts, *dose.row, words)},
-                                       {"date", pulledText(*dose.row, words)},
-                                       {"look", doseFigure(dose.look_sunnyDays, words)},
-                                       {"enough", doseFigure(dose.enough_sunnyDays, words)}})};
+        words.counted("doses.caption", had,
+                      {{"impressions", groupName(*dose.group)},
+                       {"dose", had},
+                       {"layer", layerText(facts, *dose.row, words)},
+                       {"date", words.span(dose.row->pulled.earliest, dose.row->pulled.latest)},
+                       {"look", doseFigure(dose.look_sunnyDays, words)},
+                       {"enough", doseFigure(dose.enough_sunnyDays, words)}})};
     std::vector<std::string> looks;
     for (const SeenLook& look : dose.looks)
         looks.push_back(words.filled(
             "doses.onDay",
-            {{"date", shortDay(look.at, words)}, {"found", words.of("lookColour", look.colour)}}));
+            {{"date", words.day(look.at)}, {"found", words.of("lookColour", look.colour)}}));
     sentences.push_back(looks.empty()
                             ? words("doses.noLook")
                             : words.filled("doses.looks", {{"looks", words.inRow(looks)}}));
@@ -167,9 +162,9 @@ std::string alternateOf(const GroupDose& dose, const std::string& caption,
     for (const CivilMinute moment : momentsOf(dose)) {
         const auto after = std::find_if(dose.points.begin(), dose.points.end(),
                                         [&](const DosePoint& point) { return point.at >= moment; });
-        course.push_back(
-            words.filled("doses.onDay", {{"date", shortDay(after->at, words)},
-                                         {"found", doseText(after->dose.sunnyDays, words)}}));
+        course.push_back(words.filled(
+            "doses.onDay",
+            {{"date", words.day(after->at)}, {"found", doseText(after->dose.sunnyDays, words)}}));
     }
     return words.sentences(
         {caption, words.filled("doses.course", {{"course", words.inRow(course)}})});
@@ -236,7 +231,8 @@ void addDoses(Flow& flow, const ReadinessFacts& facts, const std::vector<Readine
 
 void addDoseLabels(std::vector<std::string>& keys) {
     addLabelKeys(keys, "doses",
-                 "legend axis caption looks noLook onDay course more undated nothing notEstimated "
+                 "legend axis caption caption.one looks noLook onDay course more undated nothing "
+                 "notEstimated "
                  "curve axisShare curveCaption curveShows learnt learntFew learntNone ownGroups "
                  "estimates");
 }

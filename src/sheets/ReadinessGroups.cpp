@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "base/Numbers.h"
+#include "sheets/ReadinessWhy.h"
 #include "sheets/SpanText.h"
 
 namespace rackbook {
@@ -20,7 +21,7 @@ std::size_t urgencyOf(Verdict verdict) {
 std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,
                       const SheetWords& words) {
     if (row.layer < 0)
-        return row.verdict == Verdict::notAffected ? words("none") : words("notKnown");
+        return words(row.verdict == Verdict::notAffected ? "impressions.noLayer" : "notKnown");
     const HistoryLayer& layer = facts.history.layers[static_cast<std::size_t>(row.layer)];
     return words.filled("impressions.layerOn",
                         {{"layer", std::to_string(layer.ordinal)}, {"date", spanText(row.pulled)}});
@@ -44,7 +45,7 @@ std::string lookText(const ReadinessRow& row, const ReadinessFacts& facts,
         parts.push_back(words.of(
             "lookColour", facts.history.looks[static_cast<std::size_t>(row.colourLook)].colour));
     if (parts.empty())
-        return words("none");
+        return words("impressions.noLook");
     const int last = std::max(row.touchLook, row.colourLook);
     return words.inRow(parts) + "\n" +
            spanText(facts.history.looks[static_cast<std::size_t>(last)].at);
@@ -82,7 +83,7 @@ std::vector<ReadinessGroup> readinessGroups(const ReadinessFacts& facts, const S
         made.look = lookText(row, facts, words);
         made.place = row.place < 0 ? words("notKnown")
                                    : facts.history.places[static_cast<std::size_t>(row.place)].name;
-        made.reasons = reasonsFor(row, facts.history, facts.rules);
+        made.reasons = whySentences(row, facts, words);
         Key key{urgencyOf(row.verdict),
                 impression.edition,
                 made.layer,
@@ -100,6 +101,16 @@ std::vector<ReadinessGroup> readinessGroups(const ReadinessFacts& facts, const S
         std::sort(group.numbers.begin(), group.numbers.end());
         ordered.push_back(std::move(group));
     }
+    // By what no language changes.
+    const auto place = [&](const ReadinessGroup& group) {
+        const ReadinessRow& row = facts.readiness.rows[group.sample];
+        return std::tuple(urgencyOf(row.verdict),
+                          facts.impressions[static_cast<std::size_t>(row.impression)].edition,
+                          group.numbers.front());
+    };
+    std::sort(
+        ordered.begin(), ordered.end(),
+        [&](const ReadinessGroup& a, const ReadinessGroup& b) { return place(a) < place(b); });
     return ordered;
 }
 

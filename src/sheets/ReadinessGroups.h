@@ -22,7 +22,7 @@ struct ReadinessGroup {
 };
 
 // By what to do first: bring out, more light, look due, not known, ready, not affected; then by
-// edition.
+// edition and lowest working number.
 std::vector<ReadinessGroup> readinessGroups(const ReadinessFacts& facts, const SheetWords& words);
 
 // "8", "8–11" days in light, rounded down, as the sentences of calc/Wording do it.

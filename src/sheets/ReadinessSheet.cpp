@@ -9,6 +9,8 @@
 #include "sheets/LabelKeys.h"
 #include "sheets/ReadinessDoses.h"
 #include "sheets/ReadinessGroups.h"
+#include "sheets/ReadinessWhy.h"
+#include "sheets/RuleSource.h"
 #include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
@@ -39,8 +41,9 @@ void addSummary(Flow& flow, const Content& content) {
     SheetTable table;
     table.columns = {{words("summary.edition"), Alignment::left, 1, 0}};
     for (const Verdict verdict : verdictsByUrgency())
-        table.columns.push_back({verdictText(content, verdict), Alignment::right, 0, 14});
-    table.columns.push_back({words("summary.together"), Alignment::right, 0, 12});
+        table.columns.push_back(
+            {asHeading(verdictText(content, verdict)), Alignment::right, 0, 14});
+    table.columns.push_back({asHeading(words("summary.together")), Alignment::right, 0, 12});
     std::map<Verdict, int> all;
     const auto add = [&](const std::string& name, std::map<Verdict, int>& of, bool total) {
         TableRow row{{name}};
@@ -156,19 +159,16 @@ void addImpressions(Flow& flow, const Content& content) {
     addReasons(flow, content);
 }
 
-// The label that gives a rule's unit, where it is not a share.
-const char* unitLabel(const std::string& unit) {
-    if (unit == "sunny days")
-        return "rules.sunnyDays";
-    if (unit == "looks")
-        return "rules.looks";
-    return unit == "times" ? "rules.times" : "unit.days";
-}
-
 std::string ruleValue(const RuleInForce& rule, const SheetWords& words) {
     if (rule.unit == "share")
         return words.withUnit("percent", words.shortFigure(rule.value * 100));
-    return words.filled(unitLabel(rule.unit), {{"value", words.shortFigure(rule.value)}});
+    const std::string shown = words.shortFigure(rule.value);
+    if (rule.unit == "times")
+        return words.filled("rules.times", {{"value", shown}});
+    const char* key = rule.unit == "sunny days" ? "rules.sunnyDays"
+                      : rule.unit == "looks"    ? "rules.looks"
+                                                : "unit.days";
+    return words.counted(key, shown, {{"value", shown}});
 }
 
 void addRules(Flow& flow, const Content& content) {
@@ -180,8 +180,7 @@ void addRules(Flow& flow, const Content& content) {
     for (const std::string& name : rulesOfReadiness()) {
         const RuleInForce& rule = content.facts.rules.rule(name);
         table.rows.push_back(
-            {{words("rules." + name), ruleValue(rule, words),
-              rule.source.empty() ? words.of("origin", rule.origin) : rule.source}});
+            {{words("rules." + name), ruleValue(rule, words), sourceText(rule, words)}});
     }
     flow.table(table);
     flow.paragraph(words("rules.note"), TextStyle::small);
@@ -224,8 +223,10 @@ TemplateRules readinessSheetRules() {
     add("summary", "edition together all leftOut nothing");
     add("doFirst", "nothing impressions designation place days unsigned untilTrue");
     addDoseLabels(rules.labels);
-    add("impressions", "impressions verdict layer layerOn days daysOf look place why reasons");
-    add("rules", "rule value sunnyDays looks times origin note");
+    add("impressions", "impressions verdict layer layerOn noLayer days daysOf look noLook place");
+    add("impressions", "why reasons");
+    addWhyLabels(rules.labels);
+    add("rules", "rule value sunnyDays sunnyDays.one looks looks.one times origin note");
     for (const std::string& name : rulesOfReadiness())
         rules.labels.push_back("rules." + name);
     for (const Verdict verdict : verdictsByUrgency())

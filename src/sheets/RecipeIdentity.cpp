@@ -6,8 +6,9 @@ namespace rackbook::recipeparts {
 namespace {
 
 std::string runText(const RecipeRun& run, std::size_t runs, const SheetWords& words) {
-    const std::string text = words.filled(
-        "identity.run", {{"date", words.date(run.start)}, {"sheets", words.count(run.goodSheets)}});
+    const std::string sheets = words.count(run.goodSheets);
+    const std::string text = words.counted("identity.run", sheets,
+                                           {{"date", words.date(run.start)}, {"sheets", sheets}});
     if (run.isSource)
         return runs > 1 ? text + " – " + words("identity.runSource") : text;
     if (!run.isComputable)
@@ -33,7 +34,7 @@ std::string mixText(const Mix& mix, const SheetWords& words) {
     std::vector<std::string> parts = {mix.name + " (" + mix.id + ")",
                                       words.of("identity.purpose", mix.purpose)};
     if (mix.madeOn)
-        parts.push_back(words.filled("identity.made", {{"date", words.date(*mix.madeOn)}}));
+        parts.push_back(words.filled("identity.made", {{"date", words.when(*mix.madeOn)}}));
     return words.inRow(parts);
 }
 
@@ -56,9 +57,9 @@ void addIdentity(Flow& flow, const RecipeFacts& facts, const SheetWords& words) 
         entries.push_back({words("identity.runs"), runsText(facts, words)});
         const std::optional<double>& aimed = facts.layer->filmWeight_gm2;
         const std::string aim =
-            words.filled("identity.filmAimed",
-                         {{"weight", aimed ? words.withUnit("gm2", words.shortFigure(*aimed))
-                                           : words("notRecorded")}});
+            aimed ? words.filled("identity.filmAimed",
+                                 {{"weight", words.withUnit("gm2", words.shortFigure(*aimed))}})
+                  : words("identity.filmNotAimed");
         const std::string laid =
             facts.filmLaid_gm2.isKnown()
                 ? words.filled("identity.filmLaidOf",

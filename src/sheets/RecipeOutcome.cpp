@@ -58,7 +58,7 @@ std::string metalsText(const InkFacts& ink, const SheetWords& words) {
             if (metal.contentShare && part.share.isKnown())
                 metals.push_back(words.filled(
                     "composition.metalIn",
-                    {{"metal", metal.metal},
+                    {{"metal", metalText(metal.metal, words)},
                      {"share", words.percent(part.share.best * *metal.contentShare, 3)}}));
     return metals.empty() ? std::string()
                           : words.filled("composition.metals", {{"metals", words.listed(metals)}});

@@ -61,8 +61,8 @@ TemplateRules recipeSheetRules() {
     };
     add("", "sheet footer");
     add("identity",
-        "edition layer layerOf mix made runs run runSource runAlike runDiffers runUnknown "
-        "notPrinted filmAimed filmLaid filmLaidOf film");
+        "edition layer layerOf mix made runs run run.one runSource runAlike runDiffers runUnknown "
+        "notPrinted filmAimed filmNotAimed filmLaid filmLaidOf film");
     addLabelKeysOf<MixPurpose>(rules.labels, "identity.purpose");
     add("before",
         "replaced strengthDiffers baseDiffers metalsDiffer gramForGram factor leftNotKnown "

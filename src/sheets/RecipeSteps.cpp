@@ -119,6 +119,15 @@ private:
                  pigmentsText(lot(part.lot), m_words), share, ""}};
     }
 
+    std::string stepThatTakes(std::size_t position) const {
+        std::vector<std::string> steps;
+        for (std::size_t i = position + 1; i < m_plan.stages.size(); ++i)
+            for (const PlanPart& part : m_plan.stages[i].parts)
+                if (part.lot < 0 && part.stage == static_cast<int>(position))
+                    steps.push_back(std::to_string(i + 1));
+        return m_words.listed(steps);
+    }
+
     // With what the step makes, what of it goes on, and what is left over.
     std::string headingText(std::size_t position) const {
         const PlanStage& stage = m_plan.stages[position];
@@ -127,9 +136,12 @@ private:
                                                          {"name", stageName(position)},
                                                          {"mass", grams(stage.total_g)}});
         if (stage.leftOver_g > m_weighing.request.balance.readability_g / 2)
-            text += " · " + m_words.filled(isLast ? "steps.wanted" : "steps.goOn",
-                                           {{"taken", grams(stage.taken_g)},
-                                            {"left", grams(stage.leftOver_g)}});
+            text += " · " +
+                    (isLast ? m_words.filled("steps.wanted", {{"taken", grams(stage.taken_g)},
+                                                              {"left", grams(stage.leftOver_g)}})
+                            : m_words.filled("steps.goOn", {{"taken", grams(stage.taken_g)},
+                                                            {"step", stepThatTakes(position)},
+                                                            {"left", grams(stage.leftOver_g)}}));
         const bool hasDrier =
             std::any_of(stage.parts.begin(), stage.parts.end(), [&](const PlanPart& part) {
                 return part.lot >= 0 && lot(part.lot).lotKind == LotKind::drier;

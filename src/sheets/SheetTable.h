@@ -39,6 +39,7 @@ struct TableRow {
     // One cell across all columns, set strong; stays with the row that follows.
     bool heading = false;
     bool keepsWithNext = false;  // stands on the same page as the row that follows
+    double least_mm = 0;         // its height, at least: room to write in
 };
 
 struct SheetTable {

@@ -68,6 +68,10 @@ std::string SheetWords::listed(const std::vector<std::string>& parts) const {
            m_template.label("listLast") + parts.back();
 }
 
+std::string SheetWords::apart(const std::vector<std::string>& parts) const {
+    return joinedWith(m_template.label("listApart"), parts.begin(), parts.end());
+}
+
 std::string SheetWords::labelled(const std::string& label, const std::string& value) const {
     return filled("labelled", {{"label", label}, {"value", value}});
 }
@@ -100,8 +104,25 @@ std::string SheetWords::percentRange(const Estimate& share, int decimals) const 
     return percent(share.low, decimals) + "–" + percent(share.high, decimals);
 }
 
+// Plural rules of CLDR 41 for cardinal numbers, of the languages that sheets come in; others are
+// taken to have the English one.
+bool SheetWords::isOne(const std::string& shown) const {
+    if (m_template.language().compare(0, 2, "fr") == 0)
+        return (shown == "0" || shown == "1" || shown.rfind("0,", 0) == 0 ||
+                shown.rfind("1,", 0) == 0) &&
+               shown.find_first_not_of("0123456789,") == std::string::npos;
+    return shown == "1";
+}
+
+std::string SheetWords::counted(const std::string& key, const std::string& shown,
+                                Filling filling) const {
+    return filled(isOne(shown) ? key + ".one" : key, filling);
+}
+
 std::string SheetWords::withUnit(const std::string& unit, const std::string& figure) const {
-    return filled("unit." + unit, {{"value", figure}});
+    const std::string key = "unit." + unit;
+    return unit == "days" ? counted(key, figure, {{"value", figure}})
+                          : filled(key, {{"value", figure}});
 }
 
 std::string SheetWords::size(const std::optional<double>& height_mm,
@@ -130,10 +151,41 @@ std::string SheetWords::dateOrNotRecorded(const std::optional<EdtfDate>& given) 
 }
 
 std::string SheetWords::tableDate(const EdtfDate& date) const {
+    return reading(withoutClock(date.text()), DateStyle::table);
+}
+
+std::string SheetWords::when(const EdtfDate& date) const {
     const std::string written = withoutClock(date.text());
-    const std::string words = reading(written, DateStyle::table);
-    return words == written ? written
-                            : filled("dateRead", {{"written", written}, {"words", words}});
+    const bool isPlain = written.find_first_not_of("0123456789-") == std::string::npos;
+    const bool isSeason = written.size() == 7 && written[5] == '2';
+    const std::string words = reading(written, DateStyle::prose);
+    if (!isPlain || isSeason || written.front() == '-')
+        return words;
+    return filled(written.size() == 10 ? "when.day" : "when.longer", {{"date", words}});
+}
+
+std::string SheetWords::span(CivilMinute earliest, CivilMinute latest) const {
+    const bool fromEver = earliest <= beginningOfTime;
+    const bool forEver = latest >= endOfTime;
+    if (fromEver && forEver)
+        return m_template.label("notKnown");
+    if (fromEver || forEver)
+        return filled(fromEver ? "dateOpenStart" : "dateOpenEnd",
+                      {{"date", day(fromEver ? latest : earliest)}});
+    if (rackbook::dayOf(earliest) == rackbook::dayOf(latest))
+        return day(earliest);
+    const CivilDate first = civilFromDays(rackbook::dayOf(earliest));
+    const CivilDate last = civilFromDays(rackbook::dayOf(latest));
+    const bool wholeYears =
+        first.month == 1 && first.day == 1 && last.month == 12 && last.day == 31;
+    if (wholeYears && first.year == last.year)
+        return plainDate(std::to_string(first.year));
+    // As an approximate year is read (Edtf.h).
+    if (wholeYears && first.year + 2 == last.year)
+        return filled("dateAbout", {{"date", plainDate(std::to_string(first.year + 1))}});
+    return filled("dateBetween",
+                  {{"from", wholeYears ? plainDate(std::to_string(first.year)) : day(earliest)},
+                   {"to", wholeYears ? plainDate(std::to_string(last.year)) : day(latest)}});
 }
 
 std::string SheetWords::tableDateOrNotRecorded(const std::optional<EdtfDate>& given) const {
@@ -169,8 +221,13 @@ std::string SheetWords::oneDate(std::string_view written, DateStyle style) const
     }
     if (written.find('X') != std::string_view::npos) {
         const EdtfDate bounds = EdtfDate::parse(written);
-        return filled("dateBetween", {{"from", dayOf(bounds.earliest(), style)},
-                                      {"to", dayOf(bounds.latest(), style)}});
+        const bool isYear = written.find('-') == std::string_view::npos;
+        const auto bound = [&](CivilMinute minute) {
+            return isYear ? plainDate(std::to_string(civilFromDays(rackbook::dayOf(minute)).year))
+                          : dayOf(minute, style);
+        };
+        return filled("dateBetween",
+                      {{"from", bound(bounds.earliest())}, {"to", bound(bounds.latest())}});
     }
     const bool isSeason = written.size() == 7 && written[4] == '-' && written[5] == '2';
     if (isSeason)
@@ -215,6 +272,19 @@ std::string numberRanges(const std::vector<int>& numbers) {
     for (const char c : formatRanges(numbers))
         text += c == '-' ? std::string("–") : c == ',' ? std::string(", ") : std::string(1, c);
     return text;
+}
+
+std::string asHeading(std::string words) {
+    const auto at = [&](std::size_t i) {
+        return i < words.size() ? static_cast<unsigned char>(words[i]) : 0u;
+    };
+    constexpr unsigned toCapital = 0x20;
+    if (at(0) >= 'a' && at(0) <= 'z')
+        words[0] = static_cast<char>(at(0) - toCapital);
+    // U+00E0 to U+00FE, but for the sign of division.
+    else if (at(0) == 0xC3 && at(1) >= 0xA0 && at(1) <= 0xBE && at(1) != 0xB7)
+        words[1] = static_cast<char>(at(1) - toCapital);
+    return words;
 }
 
 std::string shortWords(const std::string& words) {

@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/CivilTime.h"
 #include "base/Edtf.h"
 #include "calc/Estimate.h"
 #include "records/Book.h"
@@ -43,6 +44,9 @@ public:
     // "Artist's proof: 3"
     std::string labelled(const std::string& label, const std::string& value) const;
 
+    // "a; b", as the language sets the mark.
+    std::string apart(const std::vector<std::string>& parts) const;
+
     // One sentence after the other.
     std::string sentences(const std::vector<std::string>& parts) const;
 
@@ -57,7 +61,11 @@ public:
     std::string percent(double share, int decimals) const;
     std::string percentRange(const Estimate& share, int decimals) const;
 
-    // The figure with the label of its unit: "12 %" for "percent".
+    // The label for one, "key.one", where the language speaks of the shown figure as of one thing
+    // ("1 day", in French also "0,5 jour"), else the label "key". Pre: the template has both.
+    std::string counted(const std::string& key, const std::string& shown, Filling filling) const;
+
+    // The figure with the label of its unit: "12 %" for "percent", "1 day" for "days".
     std::string withUnit(const std::string& unit, const std::string& figure) const;
 
     // "300 × 420 mm", in the studio's unit first.
@@ -69,8 +77,15 @@ public:
     std::string date(const EdtfDate& date) const;
     std::string dateOrNotRecorded(const std::optional<EdtfDate>& date) const;
 
-    // For narrow columns: as written (ISO 8601), without a clock time; with a reading in plain
-    // words where it is badly known: "1998~ (about 1998)".
+    // As it follows a verb: "am 20. März 2026", "im März 2026"; badly known ones without.
+    std::string when(const EdtfDate& date) const;
+
+    // "between 1997 and 1999", "2026-03-20" in full; whole years as years, open ends as such. Words
+    // for a moment that is known within bounds only.
+    std::string span(CivilMinute earliest, CivilMinute latest) const;
+
+    // For narrow columns: as written (ISO 8601), without a clock time; in plain words where it is
+    // badly known: "about 1998".
     std::string tableDate(const EdtfDate& date) const;
     std::string tableDateOrNotRecorded(const std::optional<EdtfDate>& date) const;
 
@@ -84,6 +99,8 @@ private:
     std::string plainDate(std::string_view written) const;
     std::string dayOf(CivilMinute minute, DateStyle style) const;
 
+    bool isOne(const std::string& shown) const;
+
     const SheetTemplate& m_template;
 };
 
@@ -92,6 +109,9 @@ bool printsAsOne(const Estimate& share, int decimals);
 
 // "1–12, 15" of {1, 2, … 12, 15}. Pre: sorted, without repeats.
 std::string numberRanges(const std::vector<int>& numbers);
+
+// With a capital at the beginning, where that is a Latin letter.
+std::string asHeading(std::string words);
 
 // The words before the first semicolon: the name that a container goes by.
 std::string shortWords(const std::string& words);

@@ -7,6 +7,7 @@
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/LotText.h"
+#include "sheets/RuleSource.h"
 #include "sheets/SheetSetup.h"
 #include "sheets/SheetWords.h"
 
@@ -44,18 +45,18 @@ std::string timeText(double low_days, double high_days, const SheetWords& words)
     const AgeUnit unit = unitFor(high_days);
     const std::string low = inUnit(low_days, unit, words);
     const std::string high = inUnit(high_days, unit, words);
-    if (high == words.count(1) && low == high)
-        return words("lots.oneDay");
-    return words.filled(unit.label, {{"value", low == high ? high : low + "–" + high}});
+    const std::string shown = low == high ? high : low + "–" + high;
+    return words.counted(unit.label, shown, {{"value", shown}});
 }
 
 // A usual life is a round number of the studio's own; 730 days are two years.
 std::string lifeText(double days, const SheetWords& words) {
     constexpr double daysInYear = 365;
     const double years = days / daysInYear;
-    if (years >= 1 && std::abs(years - std::round(years)) < 0.005)
-        return words.filled(years < 1.5 ? "lots.oneYear" : "lots.years",
-                            {{"value", words.shortFigure(std::round(years))}});
+    if (years >= 1 && std::abs(years - std::round(years)) < 0.005) {
+        const std::string shown = words.shortFigure(std::round(years));
+        return words.counted("lots.years", shown, {{"value", shown}});
+    }
     return timeText(days, days, words);
 }
 
@@ -123,7 +124,7 @@ void addLots(Flow& flow, const StockSheetFacts& facts, const SheetWords& words) 
                      {words("lots.pigments"), Alignment::left, 0, 25},
                      {words("lots.opened"), Alignment::left, 0, 21},
                      {words("lots.age"), Alignment::left, 0, 28},
-                     {words("lots.left"), Alignment::left, 0, 29},
+                     {words("lots.left"), Alignment::right, 0, 29},
                      {words("lots.place"), Alignment::left, 1, 0}};
     addByKind(table, facts.open, words, [&](const StockLine& line) {
         const Lot& lot = line.lot;
@@ -166,7 +167,7 @@ void addToSeeTo(Flow& flow, const StockSheetFacts& facts, const SheetWords& word
     SheetTable table;
     table.columns = {{words("toSeeTo.lot"), Alignment::left, 1.7, 0},
                      {words("lots.age"), Alignment::left, 0, 32},
-                     {words("lots.left"), Alignment::left, 0, 34},
+                     {words("lots.left"), Alignment::right, 0, 34},
                      {words("lots.place"), Alignment::left, 1, 0}};
     addMatter(table, facts, words, "toSeeTo.old", &StockLine::isOld);
     addMatter(table, facts, words, "toSeeTo.low", &StockLine::isRunningLow);
@@ -203,9 +204,8 @@ void addRules(Flow& flow, const StockSheetFacts& facts, const SheetWords& words)
                      {words("rules.origin"), Alignment::left, 1, 0}};
     for (const RuleInForce& rule : facts.rules)
         table.rows.push_back(
-            {{words("rules." + rule.rule),
-              words.filled("unit.days", {{"value", words.shortFigure(rule.value)}}),
-              rule.source.empty() ? words.of("origin", rule.origin) : rule.source}});
+            {{words("rules." + rule.rule), words.withUnit("days", words.shortFigure(rule.value)),
+              sourceText(rule, words)}});
     flow.table(table);
     flow.paragraph(words("rules.note"), TextStyle::small);
 }
@@ -242,8 +242,8 @@ TemplateRules stockSheetRules() {
     add("", "sheet subtitle footer");
     add("toSeeTo", "lot nothing old low noMass");
     add("lots",
-        "lot pigments opened age left place usual counted away nothing note days oneDay months "
-        "years oneYear");
+        "lot pigments opened age left place usual counted away nothing note days days.one months "
+        "months.one years years.one");
     addLabelKeysOf<LotKind>(rules.labels, "lots.kind");
     add("finished", "finished used");
     add("rules", "rule value origin note openedLifeTin_days openedLifeTube_days");

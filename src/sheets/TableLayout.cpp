@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/Error.h"
+#include "sheets/ColumnWidths.h"
 #include "sheets/DecimalPlace.h"
 #include "sheets/LineBreaker.h"
 #include "sheets/TextRules.h"
@@ -62,9 +63,8 @@ public:
         std::size_t tallest = 1;
         const int row = m_structure.add(ElementKind::tableRow, m_element);
         for (std::size_t i = 0; i < m_columns.size(); ++i) {
-            const Alignment alignment =
-                m_columns[i].alignment == Alignment::left ? Alignment::left : Alignment::right;
-            cells.push_back(setCell(i, m_table.columns[i].header, true, alignment));
+            cells.push_back(setCell(i, m_table.columns[i].header, true,
+                                    headerAlignment(m_columns[i].alignment)));
             cells.back().element = m_structure.add(ElementKind::headerCell, row);
             tallest = std::max(tallest, cells.back().lines.size());
         }
@@ -92,6 +92,7 @@ public:
         for (const SetCell& cell : cells)
             if (cell.swatch)
                 addSwatch(strips, *cell.swatch);
+        strips.back().height_mm += std::max(0.0, row.least_mm - heightOf(strips));
         if (row.ruleAbove)
             strips.front().content.rules.push_back(acrossAt(0, m_scale.rule_mm, 0));
         strips.back().content.rules.push_back(
@@ -113,13 +114,43 @@ private:
         if (left_mm < -tolerance_mm || (shares > 0 && left_mm < m_scale.grid_mm))
             throw RenderError(m_where, "the columns of a table are wider than the sheet",
                               "Use larger paper or smaller margins in the template.");
+        std::vector<ColumnWidth> widths;
+        for (const TableColumn& column : m_table.columns)
+            widths.push_back(
+                {column.fixed_mm > 0 ? column.fixed_mm : left_mm * column.share / shares,
+                 leastWidth(roleOf(headerAlignment(column.alignment), true), column.header), 0});
+        widen(widths);
         double x_mm = 0;
-        for (const TableColumn& column : m_table.columns) {
-            const double width_mm =
-                column.fixed_mm > 0 ? column.fixed_mm : left_mm * column.share / shares;
-            m_columns.push_back({x_mm, width_mm, column.alignment, 0});
-            x_mm += width_mm + m_scale.columnGap_mm;
+        for (std::size_t i = 0; i < widths.size(); ++i) {
+            m_columns.push_back({x_mm, widths[i].width_mm, m_table.columns[i].alignment, 0});
+            x_mm += widths[i].width_mm + m_scale.columnGap_mm;
         }
+    }
+
+    // Cells are measured only where a header wants room: a table may have many.
+    void widen(std::vector<ColumnWidth>& widths) const {
+        if (std::all_of(widths.begin(), widths.end(), [](const ColumnWidth& column) {
+                return column.ofHeader_mm <= column.width_mm + tolerance_mm;
+            }))
+            return;
+        for (const TableRow& row : m_table.rows)
+            for (std::size_t i = 0; !row.heading && i < row.cells.size(); ++i) {
+                const double swatch_mm = row.cells[i].swatch ? swatchWidth_mm : 0;
+                widths[i].ofContent_mm = std::max(
+                    widths[i].ofContent_mm,
+                    swatch_mm + leastWidth(roleOf(m_table.columns[i].alignment, row.strong),
+                                           row.cells[i].text));
+            }
+        makeRoomForHeaders(widths);
+    }
+
+    double leastWidth(FontRole role, const std::string& text) const {
+        return leastWidth_mm(m_measurer, role, m_scale.small_pt,
+                             settable(m_measurer, role, text, m_where));
+    }
+
+    static Alignment headerAlignment(Alignment alignment) {
+        return alignment == Alignment::left ? Alignment::left : Alignment::right;
     }
 
     double width_mm(FontRole role, std::string_view text) const {
@@ -272,6 +303,20 @@ void keepLines(StripGroup& row, double body_mm) {
         row[line].keepsWithNext = !breaks || line == 0 || line + 2 == row.size();
 }
 
+// Which rows stand on the page of the row after them. Tall rows fill a page by themselves; a few
+// low ones alone at the head of a page look lost below a table that filled the page before.
+bool keepsWithNext(const SheetTable& table, std::size_t row, std::size_t lines) {
+    constexpr std::size_t longTable = 12;
+    constexpr std::size_t tallRow = 3;
+    const std::size_t rows = table.rows.size();
+    const std::size_t atEnd = rows >= longTable ? 4 : 2;
+    if (row + 1 == rows)
+        return false;
+    const bool isAtAnEnd = row == 0 || row + atEnd >= rows;
+    return table.rows[row].heading || table.rows[row].keepsWithNext ||
+           (isAtAnEnd && lines < tallRow);
+}
+
 }  // namespace
 
 TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
@@ -290,10 +335,7 @@ TableStrips layOutTable(const SheetTable& table, const TextMeasurer& measurer,
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         StripGroup row = setter.row(table.rows[i]);
         keepLines(row, body_mm);
-        const bool isLast = i + 1 == table.rows.size();
-        row.back().keepsWithNext =
-            !isLast && (i == 0 || i + 2 == table.rows.size() || table.rows[i].heading ||
-                        table.rows[i].keepsWithNext);
+        row.back().keepsWithNext = keepsWithNext(table, i, row.size());
         for (Strip& strip : row) {
             strip.repeatedHeader = headerNumber;
             strips.rows.push_back(std::move(strip));

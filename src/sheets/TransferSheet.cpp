@@ -87,7 +87,9 @@ std::string editionText(const TransferEdition& of, const TransferFacts& facts,
          {"size", words.size(edition.imageHeight_mm, edition.imageWidth_mm, facts.lengthUnit)}});
 }
 
-// Two lines, so that there is room to write beside them.
+// As much as a line that is written by hand wants.
+constexpr double rowHeight_mm = 10;
+
 TableRow rowOf(const TransferPrint& print, const TransferFacts& facts, const SheetWords& words) {
     std::string second = workingName(print, words);
     if (print.fate != ImpressionFate::kept)
@@ -97,6 +99,7 @@ TableRow rowOf(const TransferPrint& print, const TransferFacts& facts, const She
                   ""}};
     if (comesBack(facts))
         row.cells.emplace_back("");
+    row.least_mm = rowHeight_mm;
     return row;
 }
 
@@ -124,7 +127,7 @@ void addImpressions(Flow& flow, const TransferFacts& facts, const SheetWords& wo
 // "EEL 7/30, 8/30; BRK #4", of those with one of the verdicts.
 std::string namesWith(std::initializer_list<Verdict> wanted, const TransferFacts& facts,
                       const SheetWords& words) {
-    std::string all;
+    std::vector<std::string> all;
     for (const TransferEdition& edition : facts.editions) {
         std::vector<std::string> names;
         for (const TransferPrint& print : edition.prints)
@@ -134,9 +137,9 @@ std::string namesWith(std::initializer_list<Verdict> wanted, const TransferFacts
                                         ? "#" + std::to_string(print.workingNumber)
                                         : print.designation);
         if (!names.empty())
-            all += (all.empty() ? "" : "; ") + edition.edition.code + " " + words.inRow(names);
+            all.push_back(edition.edition.code + " " + words.inRow(names));
     }
-    return all;
+    return words.apart(all);
 }
 
 void addLight(Flow& flow, const TransferFacts& facts, const SheetWords& words) {

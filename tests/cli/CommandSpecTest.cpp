@@ -24,7 +24,7 @@ TEST(CommandSpec, OffersOnlyHelpWhereTheVerbHasNoTraits) {
 
 TEST(CommandSpec, AddsCommonOptionsByTrait) {
     CommandSpec spec;
-    EXPECT_EQ(namesOf(spec), Names({"book", "help"}));
+    EXPECT_EQ(namesOf(spec), Names({"book", "said-on", "help"}));
     spec.reportsJson = true;
     EXPECT_EQ(namesOf(spec), Names({"book", "said-on", "json", "help"}));
     spec.writesBook = true;

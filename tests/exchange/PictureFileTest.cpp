@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include "base/Error.h"
 #include "base/Text.h"
 #include "support/Paths.h"
 #include "support/RunShell.h"
@@ -162,6 +163,35 @@ TEST(PictureFile, TakesTheSmallCopyOutOfAJfifHead) {
     EXPECT_EQ(picture.facts.metadata, Words{"a small copy of the picture"});
     EXPECT_EQ(picture.bytes.size(), plain.size());
     EXPECT_EQ(picture.bytes.find("rgb"), std::string::npos);
+}
+
+// Some programs write more behind the twelve bytes that say how colours are coded; libjpeg reads
+// those from any such segment that is long enough (its jdmarker.c, APP14_DATA_LEN).
+TEST(PictureFile, KeepsHowColoursAreCodedHoweverLongItsSegmentIs) {
+    const std::string plain = bytesOf("rgb.jpg");
+    const std::size_t at = plain.find("\xff\xee");
+    ASSERT_NE(at, std::string::npos);
+    ASSERT_EQ(plain.substr(at, 9), std::string("\xff\xee\x00\x0e"
+                                               "Adobe",
+                                               9));
+    std::string longer = plain;
+    longer[at + 3] = 0x10;
+    longer.insert(at + 16, "me");
+    const KeptPicture picture = readPicture("longer.jpg", longer, false);
+    EXPECT_TRUE(picture.bytes == plain);
+    EXPECT_EQ(picture.facts.metadata, Words{"other data"});
+}
+
+TEST(PictureFile, StripsWithoutDecoding) {
+    for (const char* name : {"with-everything.jpg", "plain.jpg", "rgb.jpg", "grey.jpg"})
+        EXPECT_TRUE(withoutMetadata(PictureForm::jpeg, name, bytesOf(name)) == read(name).bytes)
+            << name;
+    for (const char* name : {"with-everything.png", "plain.png", "indexed.png"})
+        EXPECT_TRUE(withoutMetadata(PictureForm::png, name, bytesOf(name)) == read(name).bytes)
+            << name;
+    EXPECT_THROW(withoutMetadata(PictureForm::jpeg, "plain.png", bytesOf("plain.png")), InputError);
+    const std::string cut = bytesOf("with-everything.jpg").substr(0, 400);
+    EXPECT_THROW(withoutMetadata(PictureForm::jpeg, "cut.jpg", cut), InputError);
 }
 
 }  // namespace

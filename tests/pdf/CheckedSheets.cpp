@@ -102,10 +102,8 @@ AssociatedFile recordBehind(const SheetRecords& behind, const SheetKind& kind,
             behind.textFor({kind.name, "2026-03-20", "en", about})};
 }
 
-void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const RecordSet& records,
-             const SheetSubject& subject) {
-    const SheetTemplate shipped = test::shippedTemplate(kind.name, kind.rules());
-    const PdfFonts fonts(shipped.fonts());
+PageModel modelOf(const SheetKind& kind, const RecordSet& records, const SheetSubject& subject,
+                  const SheetTemplate& shipped, const PdfFonts& fonts) {
     const CivilMinute asOf = EdtfDate::parse("2026-03-20").latest();
     const SheetIndexes indexes(records);
     const SheetRecords behind(indexes, kind.depth, asOf);
@@ -126,8 +124,15 @@ void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const Rec
     for (PageModel& document : documents)
         if (document.files.empty())
             document.files.push_back(recordBehind(behind, kind, aboutSubject(subject)));
+    return joinedModels(std::move(documents));
+}
+
+void addKind(std::vector<CheckedSheet>& sheets, const SheetKind& kind, const RecordSet& records,
+             const SheetSubject& subject) {
+    const SheetTemplate shipped = test::shippedTemplate(kind.name, kind.rules());
+    const PdfFonts fonts(shipped.fonts());
     add(sheets, (subject.words.empty() ? "" : fitForFile(subject.words) + "-") + kind.name,
-        joinedModels(std::move(documents)), fonts);
+        modelOf(kind, records, subject, shipped, fonts), fonts);
 }
 
 // Accents one over another, three scripts, ligatures that stay letters, odd spaces and signs.
@@ -157,6 +162,19 @@ std::vector<CheckedSheet> madeSheets() {
 const std::vector<CheckedSheet>& checkedSheets() {
     static const std::vector<CheckedSheet> sheets = madeSheets();
     return sheets;
+}
+
+void forEachDemoSheet(const std::string& language,
+                      const std::function<void(const PageModel&, const SheetTemplate&,
+                                               const TemplateRules&)>& check) {
+    const RecordSet records = test::demoRecords();
+    for (const SheetKind& kind : sheetKinds()) {
+        const TemplateRules rules = kind.rules();
+        const SheetTemplate shipped = test::shippedTemplate(kind.name, rules, language);
+        const PdfFonts fonts(shipped.fonts());
+        for (const SheetSubject& subject : subjectsFor(kind.subject, records))
+            check(modelOf(kind, records, subject, shipped, fonts), shipped, rules);
+    }
 }
 
 std::string fileOf(const CheckedSheet& sheet, PdfLevel level) {

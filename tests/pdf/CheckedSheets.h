@@ -3,11 +3,13 @@
 // in checkedSheets().
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
 #include "pdf/PdfLevel.h"
 #include "sheets/PageModel.h"
+#include "sheets/Template.h"
 
 namespace rackbook {
 
@@ -22,6 +24,11 @@ struct CheckedSheet {
 // FER), the sample sheet, one of hard words, and the rich sheet with tags, pictures and files
 // inside; made once for all tests.
 const std::vector<CheckedSheet>& checkedSheets();
+
+// The same kinds of the demonstration book in a language, as page models set in their own fonts.
+void forEachDemoSheet(
+    const std::string& language,
+    const std::function<void(const PageModel&, const SheetTemplate&, const TemplateRules&)>& check);
 
 // Where the files are, written once: "…/EEL-edition.pdf".
 std::string fileOf(const CheckedSheet& sheet, PdfLevel level = PdfLevel::a3b);

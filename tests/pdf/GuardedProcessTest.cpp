@@ -2,6 +2,7 @@
 
 #include <fcntl.h>
 #include <gtest/gtest.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
 #include <chrono>
@@ -92,6 +93,50 @@ TEST(GuardedProcess, HoldsNoFileOfTheProgramAndWritesNone) {
     EXPECT_EQ(outcome.output, "");
     EXPECT_EQ(outcome.end, ProcessEnd::failed) << "writing a file ends it";
     EXPECT_EQ(readWith("cat " + path).output, "before");
+}
+
+// What `checked` says in a copy of the tests that it may spoil.
+bool holdsInACopy(const std::function<bool()>& checked) {
+    const pid_t id = fork();
+    if (id == 0) {
+        alarm(20);
+        _exit(checked() ? 0 : 1);
+    }
+    int status = 0;
+    return waitpid(id, &status, 0) == id && WIFEXITED(status) && WEXITSTATUS(status) == 0;
+}
+
+// POSIX leaves it to who starts a program whether the standard streams are open.
+TEST(GuardedProcess, WorksWithoutStandardStreams) {
+    for (const std::vector<int>& shut : {std::vector<int>{0}, {1}, {2}, {0, 1}, {1, 2}, {0, 1, 2}})
+        EXPECT_TRUE(holdsInACopy([&] {
+            for (const int stream : shut)
+                close(stream);
+            const ProcessOutcome outcome =
+                runGuarded([] { return std::string("said"); }, smallLimits());
+            return outcome.end == ProcessEnd::finished && outcome.output == "said";
+        })) << shut.front()
+            << " to " << shut.back();
+}
+
+// POSIX, wait(): where SIGCHLD is ignored, it fails with ECHILD.
+TEST(GuardedProcess, TellsHowWorkEndedWhereEndsOfChildrenAreIgnored) {
+    EXPECT_TRUE(holdsInACopy([] {
+        signal(SIGCHLD, SIG_IGN);
+        const bool told = endOf([]() -> std::string { std::abort(); }) == ProcessEnd::failed &&
+                          endOf([] { return std::string(); }) == ProcessEnd::finished;
+        return told && signal(SIGCHLD, SIG_DFL) == SIG_IGN;
+    }));
+}
+
+TEST(GuardedProcess, EndsWorkThatShutsItsPipeAndGoesOn) {
+    EXPECT_TRUE(holdsInACopy([] {
+        return endOf([]() -> std::string {
+                   closefrom(0);
+                   for (;;)
+                       pause();
+               }) == ProcessEnd::outOfTime;
+    }));
 }
 
 }  // namespace

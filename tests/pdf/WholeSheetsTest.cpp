@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "CheckedSheets.h"
 #include "OutsideReader.h"
 #include "pdf/PdfWriter.h"
 #include "sheets/CommonLabels.h"
@@ -127,6 +128,11 @@ TEST(WholeSheets, CutNoWordInANarrowColumn) {
         for (const std::string& word : printed)
             EXPECT_EQ(known.count(word), 1u) << language << " " << word;
     }
+}
+
+TEST(WholeSheets, BreakNoWordOfAHeading) {
+    for (const char* language : {"en", "de", "fr", "es", "ja"})
+        forEachDemoSheet(language, test::expectWholeHeadings);
 }
 
 TEST(WholeSheets, AreTheSameBytesEachTime) {

@@ -142,6 +142,8 @@ TEST(BenchSheet, IsTidyWhateverStandsOnIt) {
         const BenchSheet large = sheetOf(book.records, "L-layer1", "2026-01-05", language);
         expectTidy(large.model, Margins{});
         EXPECT_EQ(placesOf(large, "printed").size(), 152u);
+        const SheetTemplate shipped = test::shippedTemplate("bench", benchSheetRules(), language);
+        test::expectWholeHeadings(large.model, shipped, benchSheetRules());
     }
 }
 

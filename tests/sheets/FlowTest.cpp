@@ -224,5 +224,72 @@ TEST(Flow, KeepsSignaturesUnderAHeadingWithThePartBeforeIt) {
     }
 }
 
+// Pages on which the lines with these words stand first, from 1; 0 where they don't.
+std::vector<std::size_t> pagesOf(const PageModel& model, const std::vector<std::string>& lines) {
+    std::vector<std::size_t> pages;
+    for (const std::string& line : lines) {
+        pages.push_back(0);
+        for (std::size_t page = 0; page < model.pages.size(); ++page)
+            if (pages.back() == 0 && find(model.pages[page], line))
+                pages.back() = page + 1;
+    }
+    return pages;
+}
+
+void expectTogether(const PageModel& model, const std::vector<std::string>& lines) {
+    const std::vector<std::size_t> pages = pagesOf(model, lines);
+    EXPECT_GT(pages.front(), 0u);
+    for (const std::size_t page : pages)
+        EXPECT_EQ(page, pages.front());
+}
+
+SheetTable shortTable(int rows) {
+    SheetTable table;
+    table.columns = {{"Word", Alignment::left, 1, 0}};
+    for (int i = 1; i <= rows; ++i)
+        table.rows.push_back({{"row " + std::to_string(i)}});
+    return table;
+}
+
+// However far down the page the part before them ends.
+TEST(Flow, KeepsAHeadingItsNoteAndTheFirstRowsTogether) {
+    for (int lines = 20; lines < 50; ++lines) {
+        Flow flow(measurer, setup());
+        for (int i = 0; i < lines; ++i)
+            flow.paragraph("line " + std::to_string(i));
+        flow.heading(1, "What it is made of");
+        flow.paragraph("By mass", TextStyle::small);
+        flow.table(shortTable(9));
+        expectTogether(flow.finish(), {"What it is made of", "By mass", "Word", "row 1", "row 2"});
+    }
+}
+
+TEST(Flow, KeepsANoteWithTheEndOfWhatItIsAbout) {
+    for (int lines = 0; lines < 40; ++lines) {
+        Flow flow(measurer, setup());
+        for (int i = 0; i < lines; ++i)
+            flow.paragraph("line " + std::to_string(i));
+        flow.table(shortTable(9));
+        flow.paragraph("first note", TextStyle::small);
+        flow.paragraph("second note", TextStyle::small);
+        flow.panels({{LabColour{50, 0, 0}, "caption", "a field", 1}}, 45);
+        flow.paragraph("the note of the field", TextStyle::small);
+        const PageModel model = flow.finish();
+        expectTogether(model, {"row 8", "row 9", "first note", "second note"});
+        expectTogether(model, {"caption", "the note of the field"});
+    }
+}
+
+TEST(Flow, KeepsAShortListOfLabelsOnOnePage) {
+    for (int lines = 20; lines < 50; ++lines) {
+        Flow flow(measurer, setup());
+        for (int i = 0; i < lines; ++i)
+            flow.paragraph("line " + std::to_string(i));
+        flow.heading(1, "Paper and sizes");
+        flow.labelValues({{"Paper", "cotton"}, {"Image", "small"}, {"Sheet", "large"}});
+        expectTogether(flow.finish(), {"Paper and sizes", "cotton", "small", "large"});
+    }
+}
+
 }  // namespace
 }  // namespace rackbook

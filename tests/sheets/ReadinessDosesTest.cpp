@@ -194,9 +194,10 @@ TEST(ReadinessDoses, SaysInWordsWhatThePlotShows) {
     const std::string& alternate = model.structure[static_cast<std::size_t>(figure)].alternate;
     EXPECT_NE(alternate.find("sunny days since layer 1 (2 March 2026)."), std::string::npos)
         << alternate;
-    EXPECT_NE(alternate.find("Looks: 2026-03-12 turned, 2026-03-17 returning."), std::string::npos);
-    EXPECT_NE(alternate.find("Sunny days by date: 2026-03-02 0, "), std::string::npos);
-    EXPECT_TRUE(test::says(model, "Looks: 2026-03-12 turned, 2026-03-17 returning."));
+    EXPECT_NE(alternate.find("Looks: 12 March 2026 turned, 17 March 2026 returning."),
+              std::string::npos);
+    EXPECT_NE(alternate.find("Sunny days by date: 2 March 2026 0, "), std::string::npos);
+    EXPECT_TRUE(test::says(model, "Looks: 12 March 2026 turned, 17 March 2026 returning."));
 
     const DrawnPlot plot = plotOf(model, figure);
     const SaidDose said = doseIn(alternate);

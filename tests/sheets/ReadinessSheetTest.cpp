@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "EditionBook.h"
 #include "SheetMeasures.h"
 #include "SheetTools.h"
@@ -14,8 +16,10 @@ using test::onDay;
 const test::SheetMeasurer measurer;
 
 PageModel sheetOf(const RecordSet& records, const std::string& edition = {},
-                  bool namesHolders = false, const char* day = "2026-03-20") {
-    const SheetTemplate shipped = test::shippedTemplate("readiness", readinessSheetRules());
+                  bool namesHolders = false, const char* day = "2026-03-20",
+                  const std::string& language = "en") {
+    const SheetTemplate shipped =
+        test::shippedTemplate("readiness", readinessSheetRules(), language);
     const ReadinessQuestion question{onDay(day), edition, namesHolders, shipped.label("atGallery"),
                                      shipped.label("atHolder")};
     return readinessSheet(readinessFactsOf(records, question), shipped, measurer, test::fixedClock);
@@ -94,6 +98,41 @@ TEST(ReadinessSheet, ManagesWithoutImpressions) {
     EXPECT_TRUE(
         test::says(model, "Nothing: every impression that was checked can go into storage."));
     expectTidy(model, Margins{});
+}
+
+// The groups in the order in which they first stand on the sheet.
+std::vector<std::string> groupsIn(const PageModel& model) {
+    const std::string words = test::wordsOf(model);
+    std::vector<std::pair<std::size_t, std::string>> places;
+    for (const char* group : {"HB 1, 2", "HB 3", "HB 4", "HB 5", "ZZ 1, 2"})
+        places.emplace_back(words.find(group), group);
+    std::sort(places.begin(), places.end());
+    std::vector<std::string> groups;
+    for (const auto& [at, group] : places) {
+        EXPECT_NE(at, std::string::npos) << group;
+        groups.push_back(group);
+    }
+    return groups;
+}
+
+TEST(ReadinessSheet, SaysWhyInTheLanguageOfTheSheetAndInOneOrder) {
+    const RecordSet records = rackBook().records;
+    const PageModel english = sheetOf(records);
+    EXPECT_TRUE(
+        test::says(english, "Layer 1 (98 % extender, 2 % drier) was printed 2 March 2026."));
+    EXPECT_TRUE(test::says(english, "Put away too early, 6 March 2026 (drawer)"));
+    EXPECT_TRUE(test::says(english, "No printing is recorded."));
+    EXPECT_TRUE(test::says(sheetOf(records, {}, false, "2026-03-20", "de"),
+                           "wurde am 2. März 2026 gedruckt."));
+    EXPECT_TRUE(test::says(sheetOf(records, {}, false, "2026-03-20", "fr"),
+                           "a été imprimée le 2 mars 2026."));
+    for (const char* language : {"de", "fr", "es", "ja"}) {
+        const PageModel model = sheetOf(records, {}, false, "2026-03-20", language);
+        EXPECT_EQ(groupsIn(model), groupsIn(english)) << language;
+        for (const char* word : {" the ", "extender", "light", " is ", "common practice"})
+            EXPECT_FALSE(test::says(model, word)) << language << " " << word;
+        expectTidy(model, Margins{});
+    }
 }
 
 }  // namespace

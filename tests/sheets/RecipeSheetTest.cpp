@@ -50,9 +50,14 @@ TEST(RecipeSheet, ShowsEveryStepOfThePlan) {
         }
         EXPECT_NEAR(sum_g, plan.stages[i].total_g, 1e-9);
         if (plan.stages[i].leftOver_g > 0.05) {
-            EXPECT_TRUE(test::says(model, formatFixed(plan.stages[i].taken_g, 1) + " g go on, " +
+            std::string where = " g wanted, ";
+            for (std::size_t later = i + 1; later < plan.stages.size(); ++later)
+                for (const PlanPart& part : plan.stages[later].parts)
+                    if (part.lot < 0 && part.stage == static_cast<int>(i))
+                        where = " g into step " + std::to_string(later + 1) + ", ";
+            EXPECT_TRUE(test::says(model, formatFixed(plan.stages[i].taken_g, 1) + where +
                                               formatFixed(plan.stages[i].leftOver_g, 1) +
-                                              " g are left over"));
+                                              " g left over"));
         }
     }
     EXPECT_TRUE(test::says(model, "with drier in it, print from it now"));
@@ -79,7 +84,8 @@ TEST(RecipeSheet, GivesTheRangesOfSharesThatAreBadlyKnown) {
     EXPECT_TRUE(test::says(model, "Figures with a range are estimates"));
     EXPECT_TRUE(test::says(model, "aimed at 5 g/m²"));
     EXPECT_TRUE(test::says(model, "laid 8.9 (7.8–10.0) g/m² (an estimate)"));
-    EXPECT_TRUE(test::says(model, "another ink: up to 1.20 % of it differs in one lot"));
+    EXPECT_TRUE(
+        test::says(model, "another ink: the share of one part differs by up to 1.20 % of the ink"));
 }
 
 TEST(RecipeSheet, DrawsSwatchAndCurveWithTheirConditions) {

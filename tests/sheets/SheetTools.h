@@ -2,15 +2,20 @@
 // and a sheet as text.
 #pragma once
 
+#include <gtest/gtest.h>
+
 #include <cmath>
 #include <map>
+#include <set>
 #include <string>
 
 #include "EvenMeasurer.h"
 #include "base/Files.h"
 #include "base/Numbers.h"
 #include "exchange/TreeJson.h"
+#include "sheets/CommonLabels.h"
 #include "sheets/PageModel.h"
+#include "sheets/SheetWords.h"
 #include "sheets/Template.h"
 #include "sheets/TemplateFiles.h"
 
@@ -80,6 +85,45 @@ inline bool says(const PageModel& model, const std::string& text) {
     for (char& c : all)
         c = c == '\n' ? ' ' : c;
     return all.find(text) != std::string::npos;
+}
+
+// A text without its line ends: these are spaces, but for those after a hyphen, dash or slash and
+// between East Asian characters.
+inline std::string inOneLine(const std::string& lines) {
+    std::string all;
+    for (std::size_t at = 0; at < lines.size(); ++at) {
+        const bool joins = all.empty() || std::string("-/").find(all.back()) != std::string::npos ||
+                           (all.back() < 0 && at + 1 < lines.size() && lines[at + 1] < 0);
+        if (lines[at] != '\n')
+            all += lines[at];
+        else if (!joins)
+            all += ' ';
+    }
+    return all;
+}
+
+// Every heading of a column stands there as one of the template's labels has it, so that none of
+// its words was broken.
+inline void expectWholeHeadings(const PageModel& model, const SheetTemplate& shipped,
+                                const TemplateRules& rules) {
+    std::set<std::string> known;
+    for (const std::vector<std::string>* keys : {&rules.labels, &commonLabels()})
+        for (const std::string& key : *keys) {
+            known.insert(inOneLine(shipped.label(key)));
+            known.insert(inOneLine(asHeading(shipped.label(key))));
+        }
+    std::map<int, std::string> headings;
+    for (const Page& page : model.pages)
+        for (const TextRun& run : page.texts) {
+            const bool isHeading = run.element != noElement &&
+                                   model.structure[static_cast<std::size_t>(run.element)].kind ==
+                                       ElementKind::headerCell;
+            if (isHeading)
+                headings[run.element] += (headings[run.element].empty() ? "" : "\n") + run.text;
+        }
+    for (const auto& [element, heading] : headings)
+        EXPECT_EQ(known.count(inOneLine(heading)), 1u)
+            << shipped.sheet() << " " << shipped.language() << ": " << heading;
 }
 
 // "page 1", then for each baseline its height in mm and its runs with a bar between them.

@@ -4,6 +4,8 @@
 
 #include "SheetTools.h"
 #include "sheets/EditionSheet.h"
+#include "sheets/LotText.h"
+#include "sheets/RuleSource.h"
 
 namespace rackbook {
 namespace {
@@ -19,19 +21,20 @@ TEST(SheetWords, PrintsGoodDatesAsTheyAre) {
     EXPECT_EQ(dateWords("2026-03-04T09:30"), "2026-03-04");
 }
 
-TEST(SheetWords, ReadsBadlyKnownDatesOut) {
-    EXPECT_EQ(dateWords("1998~"), "1998~ (about 1998)");
-    EXPECT_EQ(dateWords("2004-06?"), "2004-06? (2004-06, uncertain)");
-    EXPECT_EQ(dateWords("2011%"), "2011% (about 2011, uncertain)");
-    EXPECT_EQ(dateWords("201X"), "201X (between 2010-01-01 and 2019-12-31)");
-    EXPECT_EQ(dateWords("1985-04-XX"), "1985-04-XX (between 1985-04-01 and 1985-04-30)");
-    EXPECT_EQ(dateWords("2001-21"), "2001-21 (spring 2001)");
-    EXPECT_EQ(dateWords("2001-24~"), "2001-24~ (about winter 2001)");
-    EXPECT_EQ(dateWords("1998/1999~"), "1998/1999~ (from 1998 to about 1999)");
-    EXPECT_EQ(dateWords("2019/.."), "2019/.. (from 2019 on)");
-    EXPECT_EQ(dateWords("2019/"), "2019/ (from 2019, end not known)");
-    EXPECT_EQ(dateWords("../2019"), "../2019 (until 2019)");
-    EXPECT_EQ(dateWords("/2019"), "/2019 (until 2019, beginning not known)");
+// The notation (ISO 8601-2) stays in the record; a sheet is read by people.
+TEST(SheetWords, ReadsBadlyKnownDatesOutAndShowsNoNotation) {
+    EXPECT_EQ(dateWords("1998~"), "about 1998");
+    EXPECT_EQ(dateWords("2004-06?"), "2004-06, uncertain");
+    EXPECT_EQ(dateWords("2011%"), "about 2011, uncertain");
+    EXPECT_EQ(dateWords("201X"), "between 2010 and 2019");
+    EXPECT_EQ(dateWords("1985-04-XX"), "between 1985-04-01 and 1985-04-30");
+    EXPECT_EQ(dateWords("2001-21"), "spring 2001");
+    EXPECT_EQ(dateWords("2001-24~"), "about winter 2001");
+    EXPECT_EQ(dateWords("1998/1999~"), "from 1998 to about 1999");
+    EXPECT_EQ(dateWords("2019/.."), "from 2019 on");
+    EXPECT_EQ(dateWords("2019/"), "from 2019, end not known");
+    EXPECT_EQ(dateWords("../2019"), "until 2019");
+    EXPECT_EQ(dateWords("/2019"), "until 2019, beginning not known");
 }
 
 std::string proseDate(const char* written, const std::string& language) {
@@ -63,22 +66,102 @@ TEST(SheetWords, WritesBadlyKnownDatesInRunningText) {
     EXPECT_EQ(proseDate("1998~", "en"), "about 1998");
     EXPECT_EQ(proseDate("2004-06?", "de"), "Juni 2004, unsicher");
     EXPECT_EQ(proseDate("2011%", "ja"), "2011年頃（不確か）");
-    EXPECT_EQ(proseDate("201X", "en"), "between 1 January 2010 and 31 December 2019");
-    EXPECT_EQ(proseDate("1985-04-XX", "fr"),
-              "1er avril 1985 – 30 avril 1985, sans plus de précision");
+    EXPECT_EQ(proseDate("201X", "en"), "between 2010 and 2019");
+    EXPECT_EQ(proseDate("1985-04-XX", "fr"), "entre 1er avril 1985 et 30 avril 1985");
     EXPECT_EQ(proseDate("2001-24~", "en"), "about winter 2001");
     EXPECT_EQ(proseDate("2001-22", "ja"), "2001年夏");
     EXPECT_EQ(proseDate("2026-03-04/2026-03-06", "en"), "from 4 March 2026 to 6 March 2026");
-    EXPECT_EQ(proseDate("1998/1999~", "es"), "1998 – 1999, aproximadamente");
+    EXPECT_EQ(proseDate("1998/1999~", "es"), "1998 – hacia 1999");
     EXPECT_EQ(proseDate("2019/..", "en"), "from 2019 on");
     EXPECT_EQ(proseDate("/2019", "de"), "bis 2019, Beginn nicht bekannt");
+}
+
+TEST(SheetWords, WritesDatesAfterVerbsAsTheLanguageDoes) {
+    const auto when = [](const char* written, const char* language) {
+        const SheetTemplate shipped =
+            test::shippedTemplate("edition", editionSheetRules(), language);
+        return SheetWords(shipped).when(EdtfDate::parse(written));
+    };
+    EXPECT_EQ(when("2026-02-21", "en"), "21 February 2026");
+    EXPECT_EQ(when("2026-02-21", "de"), "am 21. Februar 2026");
+    EXPECT_EQ(when("2026-02-21", "fr"), "le 21 février 2026");
+    EXPECT_EQ(when("2026-02-21T09:30", "es"), "el 21 de febrero de 2026");
+    EXPECT_EQ(when("2026-02", "fr"), "en février 2026");
+    EXPECT_EQ(when("1998~", "fr"), "vers 1998");
+    EXPECT_EQ(when("2001-22", "de"), "Sommer 2001");
+}
+
+TEST(SheetWords, SaysSpansInYearsWhereTheyAreWholeYears) {
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
+    const SheetWords words(shipped);
+    const auto span = [&](const char* first, const char* last) {
+        return words.span(EdtfDate::parse(first).earliest(), EdtfDate::parse(last).latest());
+    };
+    EXPECT_EQ(span("2026-02-21", "2026-02-21"), "21 February 2026");
+    EXPECT_EQ(span("1990", "1999"), "between 1990 and 1999");
+    EXPECT_EQ(span("1998~", "1998~"), "about 1998");
+    EXPECT_EQ(span("1998", "1998"), "1998");
+    EXPECT_EQ(span("2026-02-21", "2026-02-23"), "between 21 February 2026 and 23 February 2026");
+    EXPECT_EQ(words.span(beginningOfTime, EdtfDate::parse("1998").latest()),
+              "until 31 December 1998");
+    EXPECT_EQ(words.span(beginningOfTime, endOfTime), "not known");
+}
+
+// Plural rules of Unicode CLDR 41 for cardinal numbers: English and German have one form for the
+// 1 without decimals, French one for all from 0 to below 2, Spanish one for 1.
+TEST(SheetWords, CountsOneAsTheLanguageDoes) {
+    const auto days = [](const char* shown, const char* language) {
+        const SheetTemplate shipped =
+            test::shippedTemplate("edition", editionSheetRules(), language);
+        return SheetWords(shipped).withUnit("days", shown);
+    };
+    EXPECT_EQ(days("1", "en"), "1 day");
+    EXPECT_EQ(days("0", "en"), "0 days");
+    EXPECT_EQ(days("1–2", "en"), "1–2 days");
+    EXPECT_EQ(days("1", "de"), "1 Tag");
+    EXPECT_EQ(days("1", "es"), "1 día");
+    EXPECT_EQ(days("21", "es"), "21 días");
+    EXPECT_EQ(days("0", "fr"), "0 jour");
+    EXPECT_EQ(days("1,5", "fr"), "1,5 jour");
+    EXPECT_EQ(days("2", "fr"), "2 jours");
+    EXPECT_EQ(days("0,5–12", "fr"), "0,5–12 jours");
+    EXPECT_EQ(days("1", "ja"), "1日");
+}
+
+TEST(SheetWords, BeginsHeadingsWithACapital) {
+    EXPECT_EQ(asHeading("kept"), "Kept");
+    EXPECT_EQ(asHeading("à sortir"), "À sortir");
+    EXPECT_EQ(asHeading("÷"), "÷");
+    EXPECT_EQ(asHeading("乾燥"), "乾燥");
+    EXPECT_EQ(asHeading(""), "");
+}
+
+TEST(SheetWords, NamesMetalsAndSourcesInTheLanguage) {
+    const SheetTemplate german = test::shippedTemplate("edition", editionSheetRules(), "de");
+    const SheetWords words(german);
+    EXPECT_EQ(metalText("manganese", words), "Mangan");
+    EXPECT_EQ(metalText("Zirconium", words), "Zirkonium");
+    EXPECT_EQ(metalText("unobtainium", words), "unobtainium");
+    EXPECT_EQ(sourceText(HouseRules().rule("lightDays"), words), "allgemeine Praxis, ohne Quelle");
+    HouseRule own;
+    own.rule = "lightDays";
+    own.value = 10;
+    own.origin = Origin::studioRule;
+    own.source = "from the teacher";
+    EXPECT_EQ(sourceText(HouseRules({own}).rule("lightDays"), words), "from the teacher");
+    own.source.reset();
+    EXPECT_EQ(sourceText(HouseRules({own}).rule("lightDays"), words), "Werkstattregel");
+    for (const std::string& rule : rulesWithSources())
+        EXPECT_EQ(sourceText(HouseRules().rule(rule), words).find("common practice"),
+                  std::string::npos)
+            << rule;
 }
 
 TEST(SheetWords, KeepsIsoDatesInTablesOfEveryLanguage) {
     const SheetTemplate german = test::shippedTemplate("edition", editionSheetRules(), "de");
     const SheetWords words(german);
     EXPECT_EQ(words.tableDate(EdtfDate::parse("2026-03-20")), "2026-03-20");
-    EXPECT_EQ(words.tableDate(EdtfDate::parse("1998~")), "1998~ (etwa 1998)");
+    EXPECT_EQ(words.tableDate(EdtfDate::parse("1998~")), "um 1998");
     EXPECT_EQ(words.tableDateOrNotRecorded(std::nullopt), "ohne Angabe");
 }
 
@@ -110,6 +193,7 @@ TEST(SheetWords, JoinsWordsAsTheLanguageDoes) {
     EXPECT_EQ(en.listed({"a"}), "a");
     EXPECT_EQ(en.listed({"a", "b", "c"}), "a, b and c");
     EXPECT_EQ(en.inRow({"a", "b", "c"}), "a, b, c");
+    EXPECT_EQ(en.apart({"a", "b"}), "a; b");
     EXPECT_EQ(en.labelled("a", "b"), "a: b");
     EXPECT_EQ(en.sentences({"A.", "B."}), "A. B.");
     EXPECT_EQ(ja.listed({"青", "緑"}), "青、緑");

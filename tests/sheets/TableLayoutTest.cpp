@@ -2,8 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "ErrorText.h"
 #include "EvenMeasurer.h"
+#include "sheets/ColumnWidths.h"
 
 namespace rackbook {
 namespace {
@@ -121,6 +124,67 @@ TEST(TableLayout, KeepsTheFirstRowsWithTheHeaderAndTheLastTwoTogether) {
     EXPECT_EQ(strips.rows.front().repeatedHeader, 3);
 }
 
+TEST(TableLayout, KeepsTheLastFourRowsOfALongTableTogether) {
+    SheetTable table = twoColumns(Alignment::left);
+    table.rows.assign(12, {{"a", "b"}});
+    std::string kept;
+    for (const Strip& strip : laid(table).rows)
+        kept += strip.keepsWithNext ? '+' : '-';
+    EXPECT_EQ(kept, "+-------+++-");
+}
+
+TEST(TableLayout, LetsATallFirstRowStandAloneBelowTheHeader) {
+    SheetTable table = twoColumns(Alignment::left);
+    table.rows = {{{"a", "1\n2\n3"}}, {{"b", "c"}}, {{"d", "e"}}};
+    std::string kept;
+    for (const Strip& strip : laid(table).rows)
+        kept += strip.keepsWithNext ? '+' : '-';
+    EXPECT_EQ(kept, "++-+-");
+}
+
+TEST(TableLayout, MakesRowsAsTallAsTheyAsk) {
+    SheetTable table = twoColumns(Alignment::left);
+    table.rows = {{{"a", "b"}}, {{"c", "1\n2\n3\n4\n5\n6"}}};
+    table.rows[0].least_mm = 14;
+    table.rows[1].least_mm = 14;
+    const StripGroup rows = laid(table).rows;
+    EXPECT_NEAR(rows.front().height_mm, 14, 1e-9);
+    EXPECT_NEAR(rows.front().content.rules.back().fromY_mm, 14, 1e-9) << "the hairline at its foot";
+    EXPECT_GT(heightOf(rows), 14 + 14);
+}
+
+// A header wider than its column takes room from the others, as far as these can spare it.
+TEST(TableLayout, BreaksNoWordOfAHeader) {
+    SheetTable table;
+    table.columns = {{"Remark", Alignment::left, 0, 5},
+                     {"Observation of it", Alignment::left, 0, 12},
+                     {"Note", Alignment::left, 1, 0}};
+    table.rows = {{{"a", "b", "c"}}};
+    const TableStrips strips = laid(table, 80);
+    std::vector<std::string> words;
+    for (const TextRun& text : textsOf(strips.header))
+        words.push_back(text.text);
+    std::sort(words.begin(), words.end());
+    EXPECT_EQ(words, (std::vector<std::string>{"Note", "Observation", "Remark", "of it"}));
+    for (const TextRun& text : textsOf(strips.header))
+        EXPECT_LE(endOf(text), 80 + 1e-6) << text.text;
+}
+
+TEST(TableLayout, TakesRoomForHeadersFromWhatIsNotNeeded) {
+    std::vector<ColumnWidth> columns = {{10, 14, 0}, {30, 5, 28}, {20, 5, 10}};
+    makeRoomForHeaders(columns);
+    EXPECT_NEAR(columns[0].width_mm, 14, 1e-9);
+    EXPECT_NEAR(columns[1].width_mm, 30 - 4 * 2 / 12.0, 1e-9);
+    EXPECT_NEAR(columns[2].width_mm, 20 - 4 * 10 / 12.0, 1e-9);
+    columns = {{10, 14, 0}, {30, 5, 29}, {20, 5, 20}};
+    makeRoomForHeaders(columns);
+    EXPECT_NEAR(columns[0].width_mm, 14, 1e-9) << "words of cells give way to those of headers";
+    EXPECT_NEAR(columns[0].width_mm + columns[1].width_mm + columns[2].width_mm, 60, 1e-9);
+    columns = {{10, 50, 0}, {10, 20, 0}};
+    makeRoomForHeaders(columns);
+    EXPECT_NEAR(columns[0].width_mm + columns[1].width_mm, 20, 1e-9);
+}
+
 TEST(TableLayout, KeepsARowHeadingWithItsRow) {
     SheetTable table = twoColumns(Alignment::left);
     table.rows.assign(6, {{"a", "b"}});
@@ -135,12 +199,12 @@ TEST(TableLayout, KeepsShortRowsWholeAndLetsTallOnesBreakWithTwoLinesEitherSide)
     std::string lines = "1";
     for (int i = 2; i <= 40; ++i)
         lines += "\n" + std::to_string(i);
-    table.rows = {{{"a", "1\n2\n3"}}, {{"b", "c"}}, {{"d", lines}}};
+    table.rows = {{{"a", "1\n2"}}, {{"b", "c"}}, {{"d", lines}}};
     std::string kept;
     for (const Strip& strip : laid(table).rows)
         kept += strip.keepsWithNext ? '+' : '-';
     EXPECT_EQ(kept,
-              "++++"
+              "+++"
               "+" +
                   std::string(37, '-') + "+-");
 }
@@ -163,7 +227,7 @@ TEST(TableLayout, RefusesColumnsWiderThanTheSheet) {
 
 TEST(TableLayout, RefusesAHeaderTallerThanHalfAPage) {
     SheetTable table = twoColumns(Alignment::left);
-    table.columns[0].header = std::string(2000, 'x');
+    table.columns[0].header = std::string(8000, 'x');
     EXPECT_EQ(messageOf<RenderError>([&] { laid(table); }),
               "sheet \"A\": the header of a table takes more than half of a page. Shorten the "
               "headers of its columns in the template.");
