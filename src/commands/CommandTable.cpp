@@ -46,6 +46,7 @@
 #include "commands/TakeIn.h"
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
+#include "commands/TakeSheet.h"
 #include "commands/Trace.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
@@ -83,6 +84,7 @@ const std::vector<Command>& commandTable() {
         takeInCommand(),
         takeReadingsCommand(),
         takeLightLogCommand(),
+        takeSheetCommand(),
         writeOutCommand(),
         attachedCommand(),
         // Questions
