@@ -48,10 +48,23 @@ void FilledBoxes::checkPresence() {
         else if (!isKnown && findBenchField(value.name))
             refuse(value.name, "the sheet was made without this box", makeAnew);
     }
+    std::vector<std::string> gone;
     for (const auto& [name, number] : m_expected)
         if (m_values.count(name) == 0)
-            refuse(name, "the box is gone from the file",
-                   "Fill in the sheet as rackbook made it, and save all of it.");
+            gone.push_back(labelOf(name));
+    constexpr std::size_t mostNamed = 5;
+    if (gone.size() > mostNamed) {
+        const std::string more = std::to_string(gone.size() - mostNamed) + " more";
+        gone.resize(mostNamed);
+        gone.push_back(more);
+    }
+    if (!gone.empty())
+        m_findings.push_back({"box",
+                              Severity::error,
+                              {m_sheet.path, 0, {}, {}},
+                              "these boxes are gone from the file: " + joined(gone),
+                              {},
+                              "Fill in the sheet as rackbook made it, and save all of it."});
 }
 
 std::string FilledBoxes::labelOf(const std::string& name) const {

@@ -131,15 +131,23 @@ void requireSameState(const ReturnedSheet& sheet, const CarriedSheet& carried,
         refuseState(sheet.path, printable(excerpt(layer)), parts);
 }
 
+// What the file says it is about may be made up.
+template <class R>
+const R& inBook(const ReturnedSheet& sheet, const RecordSet& records, const std::string& id) {
+    if (const R* record = records.find<R>(id))
+        return *record;
+    throw InputError(
+        sheet.path,
+        "the book has no " + std::string(textOf(R::kind)) + " " + printable(excerpt(id)),
+        "Name another book, or make the sheet anew with rackbook sheet bench.");
+}
+
 void addRecords(ReturnedSheet& sheet, const SheetAbout& about, const RecordSet& records) {
-    sheet.layer = *records.find<Layer>(*about.layer);
-    const Edition* edition = records.find(sheet.layer.edition);
-    if (!edition)
-        throw InputError(sheet.path, "its edition is not in the book", "Name another book.");
-    sheet.edition = *edition;
-    std::set<std::string> ids(about.impressions.begin(), about.impressions.end());
+    sheet.layer = inBook<Layer>(sheet, records, *about.layer);
+    sheet.edition = inBook<Edition>(sheet, records, sheet.layer.edition.id);
+    const std::set<std::string> ids(about.impressions.begin(), about.impressions.end());
     for (const std::string& id : ids)
-        sheet.listed.push_back(*records.find<Impression>(id));
+        sheet.listed.push_back(inBook<Impression>(sheet, records, id));
     std::sort(
         sheet.listed.begin(), sheet.listed.end(),
         [](const Impression& a, const Impression& b) { return a.workingNumber < b.workingNumber; });

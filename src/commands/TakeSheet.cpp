@@ -69,11 +69,14 @@ public:
         const SheetTemplate sheetTemplate = templateIn(m_context, sheet.language);
         const SheetWords words(sheetTemplate);
         FilledBoxes boxes(sheet, words);
-        if (boxes.findings().empty() && boxes.isBlank())
-            throw InputError(path, "nothing was filled in",
-                             "Fill it in, save it, and name it again.");
-        const std::vector<RecordFromBoxes> made = recordsOfSheet(m_book, m_records, boxes);
-        tryRecords(m_context, made, boxes);
+        std::vector<RecordFromBoxes> made;
+        if (boxes.findings().empty()) {
+            if (boxes.isBlank())
+                throw InputError(path, "nothing was filled in",
+                                 "Fill it in, save it, and name it again.");
+            made = recordsOfSheet(m_book, m_records, boxes);
+            tryRecords(m_context, made, boxes);
+        }
         m_findings.insert(m_findings.end(), boxes.findings().begin(), boxes.findings().end());
         for (const RecordFromBoxes& one : made)
             add(one.made, path);

@@ -92,11 +92,16 @@ private:
         return !word.empty() && word != "Off";
     }
 
+    // The library takes the mark of UTF-16 off, and turns it to its bigger end first.
+    static std::string bytesOf(const PoDoFo::PdfString& string) {
+        const std::string bytes(string.GetString(), static_cast<std::size_t>(string.GetLength()));
+        return (string.IsUnicode() ? "\xFE\xFF" : "") + bytes;
+    }
+
     // Some programs write what was chosen as a list of one.
     std::string bytesOf(const PdfObject& value) const {
         if (value.IsString() || value.IsHexString())
-            return {value.GetString().GetString(),
-                    static_cast<std::size_t>(value.GetString().GetLength())};
+            return bytesOf(value.GetString());
         if (value.IsName())
             return value.GetName().GetName();
         if (value.HasStream())

@@ -1,6 +1,7 @@
 #include "sheets/BenchForm.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "sheets/TextRules.h"
@@ -105,6 +106,23 @@ std::string settableLine(std::string text, const BenchFormTerms& terms) {
     return settable(terms.measurer, FontRole::body, text, terms.where);
 }
 
+// Where programs cover printed lines with what is typed, they are to cover all of their length.
+Box within(const Box& box, FormField::Kind kind) {
+    const double aside_mm = kind == FormField::Kind::lines ? -inset_mm / 2 : inset_mm;
+    return {box.x_mm + aside_mm, box.y_mm + inset_mm, box.width_mm - 2 * aside_mm,
+            box.height_mm - 2 * inset_mm};
+}
+
+// As large as the terms say, smaller where the value wants it.
+double sizeFor(const FormField& field, const BenchFormTerms& terms) {
+    constexpr double least_pt = 6;
+    constexpr double margins_mm = 2;
+    const double room_mm = field.box.width_mm - margins_mm;
+    const double width_mm = terms.measurer.width_mm(FontRole::body, terms.size_pt, field.value);
+    const double fitting_pt = std::floor(terms.size_pt * room_mm / width_mm * 4) / 4;
+    return width_mm <= room_mm ? terms.size_pt : std::max(least_pt, fitting_pt);
+}
+
 }  // namespace
 
 DateOrder dateOrderOf(const SheetWords& words) {
@@ -136,9 +154,8 @@ std::vector<FormField> benchForm(const BenchFacts& facts, const std::vector<Fiel
         made.value = settableLine(usualAt(place.name, facts.usual), terms);
         made.choices = offeredAt(place.name, facts.choices);
         made.page = place.page;
-        made.box = {place.box.x_mm + inset_mm, place.box.y_mm + inset_mm,
-                    place.box.width_mm - 2 * inset_mm, place.box.height_mm - 2 * inset_mm};
-        made.size_pt = terms.size_pt;
+        made.box = within(place.box, made.kind);
+        made.size_pt = sizeFor(made, terms);
         made.element = place.element;
         form.push_back(std::move(made));
     }

@@ -1,6 +1,9 @@
 // Bench sheets that are not taken, and what is said of them; the book stays as it was.
 #include <gtest/gtest.h>
 
+#include <QByteArray>
+#include <functional>
+
 #include "BenchForms.h"
 #include "OutsideReader.h"
 #include "base/Sha256.h"
@@ -51,14 +54,15 @@ TEST_F(TakeSheetRefused, EveryWrongBoxAtOnce) {
 
 TEST_F(TakeSheetRefused, WhatTheRecordsRefuseIsToldByItsBox) {
     test::Filling filling = test::leastFilling();
-    filling["pull.start"] = "u:18:30";
-    filling["pull.end"] = "u:18:00";
     filling["pull.temperature_C"] = "u:200";
     filling["pull.humidity_pct"] = "u:101";
     filling["pull.press"] = "u:" + std::string(2100, 'x');
-    expectRefused(m_forms.taken(filling),
-                  {"End (pull.end):", "Temperature, °C (pull.temperature_C):",
-                   "Humidity, % (pull.humidity_pct):", "(pull.press):"});
+    expectRefused(m_forms.taken(filling), {"Temperature, °C (pull.temperature_C):",
+                                           "Humidity, % (pull.humidity_pct):", "(pull.press):"});
+    filling = test::leastFilling();
+    filling["pull.start"] = "u:18:30";
+    filling["pull.end"] = "u:18:00";
+    expectRefused(m_forms.taken(filling), {"End (pull.end):"});
 }
 
 TEST_F(TakeSheetRefused, BoxesThatAreMissing) {
@@ -142,13 +146,56 @@ TEST_F(TakeSheetRefused, FormsThatWereChanged) {
     field("pull.start")["/T"] = "u:day";
     expectRefused(m_forms.takenFile(pdfFromJson(tree)),
                   {"Date (pull.day): the box stands twice in the file",
-                   "Start (pull.start): the box is gone from the file"});
+                   "these boxes are gone from the file: Start (pull.start)."});
     field("pull.start")["/T"] = "u:start";
     const std::string node = field("sheet.TIDE-8.printed")["/Parent"];
     tree.at("qpdf").at(1).at("obj:" + node).at("value")["/T"] = "u:OTHER-99";
     expectRefused(m_forms.takenFile(pdfFromJson(tree)),
                   {"(sheet.OTHER-99.printed): the sheet was made without this box",
-                   "Printed 8 (sheet.TIDE-8.printed): the box is gone from the file"});
+                   "Printed 8 (sheet.TIDE-8.printed)", "are gone from the file"});
+}
+
+// The file with another record inside.
+std::string forged(const std::string& pdf, const std::function<void(nlohmann::json&)>& change) {
+    const PdfJson file(pdf);
+    nlohmann::json tree = editableJson(pdf);
+    for (const auto& [reference, object] : file.objects()) {
+        if (!object.isStream || !object.value.contains("/Params"))
+            continue;
+        nlohmann::json record = nlohmann::json::parse(object.data);
+        change(record);
+        nlohmann::json& stream = tree.at("qpdf").at(1).at("obj:" + reference).at("stream");
+        stream["data"] = QByteArray::fromStdString(record.dump()).toBase64().toStdString();
+        stream["dict"].erase("/Filter");
+        return pdfFromJson(tree);
+    }
+    throw std::runtime_error("there is no file inside");
+}
+
+TEST_F(TakeSheetRefused, RecordsThatWereMadeUp) {
+    using nlohmann::json;
+    const std::string filled = filledByQpdf(m_forms.sheet(), test::leastFilling());
+    const auto said = [&](const std::function<void(json&)>& change) {
+        return m_forms.takenFile(forged(filled, change));
+    };
+    expectRefused(said([](json& r) { r["about"]["impressions"].push_back("TIDE/99"); }),
+                  {"the book has no impression TIDE/99"});
+    expectRefused(said([](json& r) { r["about"]["layer"] = "TIDE/L9"; }),
+                  {"the book has no layer TIDE/L9"});
+    expectRefused(said([](json& r) { r["about"].erase("layer"); }),
+                  {"it lists no impression to print"});
+    expectRefused(said([](json& r) { r["about"]["impressions"] = json::array(); }),
+                  {"it lists no impression to print"});
+    expectRefused(said([](json& r) { r["records"] = json::array(); }),
+                  {"layer TIDE/L1 is not on the sheet"});
+    expectRefused(said([](json& r) { r["sheet"] = "poster"; }),
+                  {"it is no bench sheet but a sheet \"poster\""});
+    expectRefused(said([](json& r) { r["rackbookSheet"] = 7; }), {"it is of form 7"});
+    for (const char* language : {"../../../etc", "xx", ""})
+        EXPECT_TRUE(
+            says(m_forms.takenFile(forged(filled, [&](json& r) { r["language"] = language; }),
+                                   "--dry-run"),
+                 "Tried only"));
 }
 
 TEST(TakeSheetState, RefusesAnotherStateOfTheBook) {

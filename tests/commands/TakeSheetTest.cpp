@@ -40,7 +40,7 @@ TEST(TakeSheet, RecordsWhatAnotherProgramFilledIn) {
     const std::string taken = forms.takenFile(filled);
     for (const char* words :
          {"new mix portion-****** name TIDE, layer 1, portion of 2026-03-28, purpose portion, "
-          "drierFree no, edition TIDE, madeOn 2026-03-28",
+          "edition TIDE, madeOn 2026-03-28",
           "new weighing portion-******/1 mix portion-******, act add, at 2026-03-28T18:10, "
           "sequence 0, fromMix veil, mass_g 12.5",
           "sequence 1, lot base, mass_g 2.25", "sequence 2, lot dry, mass_g 0.3",

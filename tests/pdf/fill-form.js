@@ -1,7 +1,7 @@
 // mutool run fill-form.js IN.pdf OUT.pdf VALUES: fills in the fields whose labels stand in VALUES,
 // one a line, each before a tab and what goes in; "on" ticks a box, and \n begins a line.
 var values = {};
-readFile(scriptArgs[2]).asString().split("\n").forEach(function (line) {
+read(scriptArgs[2]).split("\n").forEach(function (line) {
     var tab = line.indexOf("\t");
     if (tab > 0)
         values[line.substring(0, tab)] = line.substring(tab + 1).replace(/\\n/g, "\n");
