@@ -6,10 +6,21 @@ namespace rackbook {
 
 namespace {
 
+// Its record says what is needed to take it back when it is filled in (see TakeSheet.h).
+SheetAbout aboutBench(const BenchFacts& facts) {
+    SheetAbout about;
+    about.edition = facts.layer.edition.id;
+    about.layer = facts.layer.id;
+    for (const BenchImpression& impression : facts.impressions)
+        about.impressions.push_back(impression.id);
+    return about;
+}
+
 std::vector<PageModel> makeBench(const SheetRequest& request) {
-    return {benchSheet(benchFactsOf(request.records, *request.subject.layer, request.asOf),
-                       request.sheetTemplate, request.measurer, request.created)
-                .model};
+    const BenchFacts facts = benchFactsOf(request.records, *request.subject.layer, request.asOf);
+    BenchSheet sheet = benchSheet(facts, request.sheetTemplate, request.measurer, request.created);
+    sheet.model.files.push_back(request.recordBehind(aboutBench(facts)));
+    return {std::move(sheet.model)};
 }
 
 }  // namespace
@@ -17,7 +28,10 @@ std::vector<PageModel> makeBench(const SheetRequest& request) {
 SheetKind benchSheetKind() {
     SheetKind kind;
     kind.name = "bench";
-    kind.what = "is blank, to be filled in by hand on a printing day of one layer";
+    kind.what =
+        "is for a printing day of one layer: a form, to be filled in with a pencil, or as a PDF "
+        "that "
+        "rackbook take-sheet takes back";
     kind.subject = SubjectKind::layer;
     kind.rules = benchSheetRules;
     kind.make = makeBench;

@@ -49,6 +49,7 @@
 #include "commands/TakeIn.h"
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
+#include "commands/TakeSheet.h"
 #include "commands/Today.h"
 #include "commands/Trace.h"
 #include "commands/Undo.h"
@@ -90,6 +91,7 @@ const std::vector<Command>& commandTable() {
         takeInCommand(),
         takeReadingsCommand(),
         takeLightLogCommand(),
+        takeSheetCommand(),
         writeOutCommand(),
         attachedCommand(),
         // Questions

@@ -1,7 +1,6 @@
 #include "commands/Pull.h"
 
 #include <algorithm>
-#include <set>
 
 #include "base/Numbers.h"
 #include "base/Ranges.h"
@@ -12,43 +11,16 @@
 #include "commands/HeapOnSlab.h"
 #include "commands/LayerNamed.h"
 #include "commands/MassGiven.h"
-#include "commands/Moving.h"
 #include "commands/OptionRows.h"
 #include "commands/Paragraph.h"
+#include "commands/PullRecords.h"
 #include "commands/RecordNamed.h"
+#include "commands/SheetSelection.h"
 #include "records/Pull.h"
 
 namespace rackbook {
 
 namespace {
-
-std::vector<Impression> sheetsOfFate(const std::vector<Impression>& sheets, ImpressionFate fate,
-                                     const EdtfDate& at) {
-    std::vector<Impression> found;
-    for (const Impression& sheet : sheets) {
-        // A pull may be recorded late, after the sheet was spoiled in a later layer.
-        const bool wasStillKept = sheet.fateOn && certainlyBefore(at, *sheet.fateOn);
-        if (sheet.fate == fate && !wasStillKept)
-            found.push_back(sheet);
-    }
-    return found;
-}
-
-void requirePrintable(const Edition& edition, const std::vector<Impression>& sheets,
-                      const EdtfDate& at) {
-    std::vector<std::string> parts;
-    for (const ImpressionFate fate : {ImpressionFate::spoiled, ImpressionFate::destroyed}) {
-        const std::vector<Impression> lost = sheetsOfFate(sheets, fate, at);
-        if (!lost.empty())
-            parts.push_back((lost.size() == 1 ? "sheet " : "sheets ") + numbersOf(lost) +
-                            (lost.size() == 1 ? " is " : " are ") + textOf(fate) + " already");
-    }
-    if (!parts.empty())
-        throw UsageError("edition " + edition.code + ": " + joined(parts),
-                         "Leave out what cannot be printed; where the book is wrong, correct it "
-                         "with rackbook enter "
-                         "impression ID fate=kept fateOn= --reason TEXT.");
-}
 
 // Those of `printed` that --spoiled names.
 std::vector<Impression> spoiledGiven(const CommandContext& context,
@@ -74,18 +46,6 @@ std::vector<Impression> spoiledGiven(const CommandContext& context,
     return spoiled;
 }
 
-std::vector<Impression> without(const std::vector<Impression>& sheets,
-                                const std::vector<Impression>& leftOut) {
-    std::set<std::string> ids;
-    for (const Impression& sheet : leftOut)
-        ids.insert(sheet.id);
-    std::vector<Impression> rest;
-    for (const Impression& sheet : sheets)
-        if (ids.count(sheet.id) == 0)
-            rest.push_back(sheet);
-    return rest;
-}
-
 void setCircumstances(const CommandContext& context, const BookFile& book, Pull& pull) {
     const Arguments& arguments = context.arguments;
     pull.portion = refGiven<Mix>(context, book, "portion");
@@ -99,18 +59,6 @@ void setCircumstances(const CommandContext& context, const BookFile& book, Pull&
     pull.note = arguments.value("note");
 }
 
-// Where --hang was given, the move of the good sheets.
-std::vector<MadeRecord> hung(const CommandContext& context, const BookFile& book,
-                             const std::vector<Impression>& good, const EdtfDate& at) {
-    const std::optional<Ref<Place>> place = refGiven<Place>(context, book, "hang");
-    if (!place)
-        return {};
-    if (good.empty())
-        throw UsageError("every sheet of this pull was spoiled, so none is left to hang",
-                         "Leave out --hang.");
-    return {{moveOf(book, good, *place, at, MoveWhy::hang), std::nullopt}};
-}
-
 ExitCode run(CommandContext& context) {
     BookFile book = bookToWrite(context);
     const Book studio = bookRecordOf(book);
@@ -120,19 +68,12 @@ ExitCode run(CommandContext& context) {
     pull.start = momentGivenOrNow(context, studio, "start");
     pull.end = momentGiven(context, studio, "end");
     pull.id = freshId(RecordKind::pull, pull.start);
+    setCircumstances(context, book, pull);
     const std::vector<Impression> printed =
         sheetsNumbered(sheetsOf(book, edition), edition, context.arguments.text("range"));
-    requirePrintable(edition, printed, pull.start);
     const std::vector<Impression> spoiled = spoiledGiven(context, printed);
-    pull.impressions = refsTo(printed);
-    pull.spoiled = refsTo(spoiled);
-    setCircumstances(context, book, pull);
-    std::vector<MadeRecord> made = {{pull, std::nullopt}};
-    for (MadeRecord& sheet : withFate(spoiled, ImpressionFate::spoiled, dayIn(pull.start)))
-        made.push_back(std::move(sheet));
-    for (MadeRecord& move :
-         hung(context, book, without(printed, spoiled), pull.end ? *pull.end : pull.start))
-        made.push_back(std::move(move));
+    const std::vector<MadeRecord> made = recordsOfPull(
+        book, {pull, edition, printed, spoiled, refGiven<Place>(context, book, "hang")});
     const std::string warning = oldHeapWords(book, pull);
     const ExitCode code = recordMade(context, book, made);
     if (!warning.empty())

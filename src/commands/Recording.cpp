@@ -11,6 +11,7 @@
 #include "commands/ClockShifts.h"
 #include "commands/Contacts.h"
 #include "commands/FieldText.h"
+#include "commands/RecordingFrom.h"
 #include "exchange/RecordCodec.h"
 #include "store/RecordReader.h"
 
@@ -202,9 +203,15 @@ IntakeTerms termsOf(const CommandContext& context) {
 
 ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made,
                     const std::optional<std::string>& reason) {
+    return recordMadeFrom("the command line", context, book, made, reason);
+}
+
+ExitCode recordMadeFrom(const std::string& source, CommandContext& context, BookFile& book,
+                        const std::vector<MadeRecord>& made,
+                        const std::optional<std::string>& reason) {
     RecordFileReader reader(context.folders.schema);
     for (const MadeRecord& one : made)
-        reader.add(one.record, "the command line");
+        reader.add(one.record, source);
     if (!reader.findings().empty())
         throw RefusedInput(reader.findings());
     std::vector<Entry> entries;

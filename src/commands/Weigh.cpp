@@ -1,12 +1,8 @@
 #include "commands/Weigh.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "base/Numbers.h"
-#include "base/Text.h"
-#include "calc/LotUse.h"
-#include "calc/MixLedger.h"
 #include "commands/BookAccess.h"
 #include "commands/Cautions.h"
 #include "commands/GivenValues.h"
@@ -16,7 +12,7 @@
 #include "commands/RecordNamed.h"
 #include "commands/Recording.h"
 #include "commands/ShowMix.h"
-#include "records/HouseRules.h"
+#include "commands/WeighWarnings.h"
 #include "store/HistoryQuery.h"
 
 namespace rackbook {
@@ -90,38 +86,6 @@ HistoryWeighing rowOf(const BookFile& book, const Weighing& weighing) {
     return row;
 }
 
-// Says where the last weighing of the history takes more from a mix than can be there.
-void warnOfOverdraw(Console& console, const BookFile& book, const History& history,
-                    double tolerance_g) {
-    const MixLedger ledger(ledgerByLot(history));
-    const std::vector<Mix> mixes = allOf<Mix>(book);
-    for (const Overdraw& overdraw : ledger.overdraws()) {
-        const double short_g = std::isnan(overdraw.best_g) ? overdraw.least_g : overdraw.best_g;
-        if (overdraw.event.isPull || overdraw.event.row + 1 != history.weighings.size() ||
-            short_g <= tolerance_g)
-            continue;
-        console.out() << "\nBy the book, " << formatFixed(short_g, 2) << " g more was taken from "
-                      << mixes[static_cast<std::size_t>(overdraw.mix)].id
-                      << " than was in it. Record what went in before, or weigh again.\n";
-    }
-}
-
-// Says where more was weighed out of the lot of the last weighing than it held.
-void warnOfEmptyLot(Console& console, const BookFile& book, const History& history,
-                    double tolerance_g) {
-    const int position = history.weighings.back().lot;
-    if (position < 0)
-        return;
-    const Lot lot = allOf<Lot>(book)[static_cast<std::size_t>(position)];
-    const double taken_g =
-        takenOutOfLots(history, endOfTime)[static_cast<std::size_t>(position)].low;
-    if (lot.netMass_g && taken_g > *lot.netMass_g + tolerance_g)
-        printParagraph(console, "By the book, " + formatFixed(taken_g, 2) +
-                                    " g were weighed out of " + lot.id + ", and it held " +
-                                    formatShortest(*lot.netMass_g) +
-                                    " g. Weigh again, or enter the new tin as a lot of its own.");
-}
-
 bool bringsDrierIntoDrierFree(const BookFile& book, const Weighing& weighing, const Mix& mix) {
     return mix.drierFree && weighing.lot &&
            recordNamed<Lot>(book, weighing.lot->id).lotKind == LotKind::drier;
@@ -149,9 +113,7 @@ ExitCode run(CommandContext& context) {
     History history = inkHistoryIn(book);
     if (tried)
         history.weighings.push_back(rowOf(book, weighing));
-    const double tolerance_g = HouseRules(studio.houseRules).value("overdrawTolerance_g");
-    warnOfOverdraw(context.console, book, history, tolerance_g);
-    warnOfEmptyLot(context.console, book, history, tolerance_g);
+    warnOfWeighings(context.console, book, history, history.weighings.size() - 1);
     return code;
 }
 

@@ -131,6 +131,32 @@ void checkPictureFiles(const std::vector<PictureFile>& pictures) {
     }
 }
 
+// Every element of a form shows one field, and none shows two.
+void checkForm(const PageModel& model, const PdfFonts& fonts) {
+    std::set<std::string> names;
+    std::set<int> elements;
+    for (const FormField& field : model.form) {
+        checkBox(field.box);
+        checkMeasures({field.size_pt});
+        if (field.page >= model.pages.size() || !(field.box.width_mm > 0) ||
+            !(field.box.height_mm > 0))
+            refuseModel("the field \"" + excerpt(field.name) + "\" has no place");
+        if (field.name.empty() || field.tooltip.empty() || !names.insert(field.name).second)
+            refuseModel("the field \"" + excerpt(field.name) +
+                        "\" lacks a name of its own, or words");
+        const bool isForm =
+            field.element >= 0 && field.element < static_cast<int>(model.structure.size()) &&
+            model.structure[static_cast<std::size_t>(field.element)].kind == ElementKind::form;
+        if (!isForm || !elements.insert(field.element).second)
+            refuseModel("the field \"" + excerpt(field.name) + "\" has no element of its own");
+        checkText({FontRole::body, field.size_pt, 0, 0, field.value}, fonts);
+    }
+    for (std::size_t i = 0; i < model.structure.size(); ++i)
+        if (model.structure[i].kind == ElementKind::form &&
+            elements.count(static_cast<int>(i)) == 0)
+            refuseModel("an element of a form shows no field");
+}
+
 void checkFiles(const std::vector<AssociatedFile>& files) {
     std::set<std::string> names;
     for (const AssociatedFile& file : files) {
@@ -156,6 +182,7 @@ void checkModel(const PageModel& model, const PdfFonts& fonts) {
     checkStructure(model.structure);
     checkPictureFiles(model.pictures);
     checkFiles(model.files);
+    checkForm(model, fonts);
     for (const Page& page : model.pages)
         checkPage(page, model, fonts);
 }

@@ -7,6 +7,7 @@
 #include "base/Error.h"
 #include "base/Sha256.h"
 #include "pdf/FilesInside.h"
+#include "pdf/FormFields.h"
 #include "pdf/GlyphSets.h"
 #include "pdf/ModelCheck.h"
 #include "pdf/PageDrawing.h"
@@ -114,8 +115,10 @@ std::string draw(const PageModel& model, const PdfFonts& fonts, PdfLevel level) 
     PageDrawing drawing(document, model, fontsInUse, pictures, marks);
     for (const Page& page : model.pages)
         drawing.draw(page);
+    const std::vector<FormWidget> widgets = writeForm(document, model, fontsInUse, drawing.pages());
     if (!model.structure.empty())
-        writeStructure(document, model.structure, marks, drawing.pages(), model.paper.height_mm);
+        writeStructure(document, model.structure,
+                       {marks, drawing.pages(), model.paper.height_mm, widgets});
     if (level == PdfLevel::a3b)
         putFilesInside(document, model.files, model.info.created);
     return bytesOf(document, level);

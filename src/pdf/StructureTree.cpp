@@ -17,13 +17,17 @@ using PoDoFo::PdfVariant;
 class TreeWriting {
 public:
     TreeWriting(PoDoFo::PdfMemDocument& document, const std::vector<StructureElement>& structure,
-                const ContentMarks& marks, const std::vector<PdfReference>& pages,
-                double pageHeight_mm)
+                const StructureOnPages& held)
         : m_objects(document.GetObjects()),
           m_structure(structure),
-          m_marks(marks),
-          m_pages(pages),
-          m_height_mm(pageHeight_mm) {}
+          m_marks(held.marks),
+          m_pages(held.pages),
+          m_height_mm(held.pageHeight_mm),
+          m_widgets(held.widgets),
+          m_widgetsOf(structure.size()) {
+        for (const FormWidget& widget : m_widgets)
+            m_widgetsOf[static_cast<std::size_t>(widget.element)].push_back(&widget);
+    }
 
     // Gives the root.
     PdfReference write() {
@@ -49,7 +53,8 @@ public:
         whole->GetDictionary().AddKey("K", topmost);
         root->GetDictionary().AddKey("K", whole->Reference());
         root->GetDictionary().AddKey("ParentTree", wayBack());
-        root->GetDictionary().AddKey("ParentTreeNextKey", wholeNumber(m_pages.size()));
+        root->GetDictionary().AddKey("ParentTreeNextKey",
+                                     wholeNumber(m_pages.size() + m_widgets.size()));
         return root->Reference();
     }
 
@@ -75,7 +80,17 @@ private:
         for (const ContentMark& mark : marks)
             content.push_back(mark.page == marks.front().page ? wholeNumber(mark.number)
                                                               : elsewhere(mark));
+        for (const FormWidget* widget : m_widgetsOf[element])
+            content.push_back(shownBy(*widget));
         return content;
+    }
+
+    PdfObject shownBy(const FormWidget& widget) const {
+        PdfDictionary reference;
+        reference.AddKey("Type", PdfName("OBJR"));
+        reference.AddKey("Pg", m_pages[widget.page]);
+        reference.AddKey("Obj", widget.annotation);
+        return PdfObject(PdfVariant(reference));
     }
 
     PdfObject elsewhere(const ContentMark& mark) const {
@@ -113,7 +128,8 @@ private:
         return edges;
     }
 
-    // A number tree from pages to the elements of their sequences; the pages get their keys.
+    // A number tree from pages to the elements of their sequences, and from widgets to theirs; the
+    // pages get their keys.
     PdfReference wayBack() {
         PdfArray numbers;
         for (std::size_t page = 0; page < m_pages.size(); ++page) {
@@ -126,6 +142,11 @@ private:
             dictionary.AddKey("StructParents", wholeNumber(page));
             dictionary.AddKey("Tabs", PdfName("S"));
         }
+        for (std::size_t i = 0; i < m_widgets.size(); ++i) {
+            numbers.push_back(wholeNumber(m_pages.size() + i));
+            numbers.push_back(
+                m_elements[static_cast<std::size_t>(m_widgets[i].element)]->Reference());
+        }
         PdfObject* tree = m_objects.CreateObject();
         tree->GetDictionary().AddKey("Nums", numbers);
         return tree->Reference();
@@ -136,6 +157,8 @@ private:
     const ContentMarks& m_marks;
     const std::vector<PdfReference>& m_pages;
     double m_height_mm;
+    const std::vector<FormWidget>& m_widgets;
+    std::vector<std::vector<const FormWidget*>> m_widgetsOf;  // by element
     std::vector<PdfObject*> m_elements;
 };
 
@@ -173,17 +196,17 @@ const char* standardType(ElementKind kind) {
             return "Figure";
         case ElementKind::caption:
             return "Caption";
+        case ElementKind::form:
+            return "Form";
     }
     throw RenderError("page model", "an element is of an unknown kind",
                       "Report this fault of the program.");
 }
 
 void writeStructure(PoDoFo::PdfMemDocument& document,
-                    const std::vector<StructureElement>& structure, const ContentMarks& marks,
-                    const std::vector<PdfReference>& pages, double pageHeight_mm) {
+                    const std::vector<StructureElement>& structure, const StructureOnPages& held) {
     PdfDictionary& catalog = document.GetCatalog()->GetDictionary();
-    catalog.AddKey("StructTreeRoot",
-                   TreeWriting(document, structure, marks, pages, pageHeight_mm).write());
+    catalog.AddKey("StructTreeRoot", TreeWriting(document, structure, held).write());
     PdfDictionary tagged;
     tagged.AddKey("Marked", PdfObject(PdfVariant(true)));
     catalog.AddKey("MarkInfo", tagged);

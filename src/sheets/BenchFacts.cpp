@@ -51,10 +51,11 @@ void addImpressions(BenchFacts& facts, const RecordSet& records) {
         else if (facts.layerBefore > 0 && before.count(impression.id) == 0)
             facts.missed.push_back(impression.workingNumber);
         else
-            facts.impressions.push_back(
-                {impression.workingNumber, isAfter(impression.signedOn, facts.asOf)
-                                               ? std::string()
-                                               : impression.designation.value_or("")});
+            facts.impressions.push_back({impression.workingNumber,
+                                         isAfter(impression.signedOn, facts.asOf)
+                                             ? std::string()
+                                             : impression.designation.value_or(""),
+                                         impression.id});
     }
     std::sort(facts.printed.begin(), facts.printed.end());
     std::sort(facts.missed.begin(), facts.missed.end());
@@ -87,6 +88,8 @@ BenchFacts benchFactsOf(const RecordSet& records, const Layer& layer, CivilMinut
     if (const Mix* mix = records.find(layer.mix))
         facts.mix = mix->name;
     addImpressions(facts, records);
+    facts.usual = benchUsualOf(records, layer.edition.id, asOf);
+    facts.choices = benchChoicesOf(records, layer.edition.id, asOf);
     return facts;
 }
 

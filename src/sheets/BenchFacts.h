@@ -7,12 +7,14 @@
 
 #include "base/CivilTime.h"
 #include "records/RecordSet.h"
+#include "sheets/BenchUsual.h"
 
 namespace rackbook {
 
 struct BenchImpression {
     int workingNumber = 0;
     std::string designation;  // empty where none was given
+    std::string id;
 };
 
 struct BenchFacts {
@@ -31,6 +33,8 @@ struct BenchFacts {
     std::vector<int> printed;  // kept, and printed with this layer already
     std::vector<int> missed;   // kept, but not printed with the layer before
     int layerBefore = 0;       // its ordinal; 0 where none before was printed
+    BenchUsual usual;          // what stands in the boxes already
+    BenchChoices choices;
 };
 
 // What happened after asOf is left out. Pre: the layer is one of the records.

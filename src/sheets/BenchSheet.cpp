@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "sheets/BenchFields.h"
+#include "sheets/BenchForm.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/SheetSetup.h"
@@ -72,6 +73,7 @@ class ImpressionRows {
 public:
     ImpressionRows(const BenchFacts& facts, const SheetWords& words)
         : m_fields(benchRows("impressions").front()),
+          m_code(facts.code),
           m_withDesignations(
               std::any_of(facts.impressions.begin(), facts.impressions.end(),
                           [](const BenchImpression& one) { return !one.designation.empty(); })) {
@@ -79,6 +81,8 @@ public:
         const std::size_t lists = m_withDesignations ? 1 : 2;
         for (std::size_t list = 0; list < lists; ++list)
             addColumns(list == 0 ? 0 : betweenLists_mm, words);
+        if (facts.impressions.size() > 1)
+            addRowForAll(words);
         const std::size_t rows = (facts.impressions.size() + lists - 1) / lists;
         for (std::size_t row = 0; row < rows; ++row) {
             std::vector<FieldCell> cells;
@@ -112,15 +116,28 @@ private:
         }
     }
 
+    // One tick for a run on every sheet.
+    void addRowForAll(const SheetWords& words) {
+        std::vector<FieldCell> cells(m_table.columns.size());
+        cells.front() = words("impressions.every");
+        for (std::size_t i = 0; i < m_table.columns.size(); ++i)
+            if (m_table.columns[i].shape == Shape::tick) {
+                cells[i] = everyPrinted;
+                break;
+            }
+        m_table.rows.push_back(std::move(cells));
+    }
+
     void addCells(std::vector<FieldCell>& cells, const BenchImpression& impression) const {
         cells.emplace_back(std::to_string(impression.workingNumber));
         if (m_withDesignations)
             cells.emplace_back(impression.designation);
         for (const BenchField& field : m_fields)
-            cells.emplace_back(benchFieldName(field, impression.workingNumber));
+            cells.emplace_back(benchFieldName(field, m_code, impression.workingNumber));
     }
 
     std::vector<BenchField> m_fields;
+    std::string m_code;
     bool m_withDesignations;
     FieldTable m_table;
 };
@@ -183,7 +200,8 @@ TemplateRules benchSheetRules() {
     };
     add("", "sheet subtitle footer");
     add("layer", "name edition editionOf ordinal ordinalOf colour block state mix film");
-    add("impressions", "number designation none all already missed");
+    add("impressions", "number designation every none all already missed");
+    add("form", "date time number impression every");
     for (const BenchField& field : benchFields())
         rules.labels.push_back(field.label);
     return rules;
@@ -205,6 +223,9 @@ BenchSheet benchSheet(const BenchFacts& facts, const SheetTemplate& sheetTemplat
     BenchSheet sheet;
     sheet.model = flow.finish();
     sheet.fields = flow.fieldPlaces();
+    sheet.model.form = benchForm(facts, sheet.fields,
+                                 {words, measurer, sheetTemplate.flowSetup().baseSize_pt,
+                                  "sheet \"" + sheet.model.info.title + "\""});
     return sheet;
 }
 

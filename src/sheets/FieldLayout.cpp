@@ -149,14 +149,16 @@ private:
             const Box box = {place.x_mm, (strip.height_mm - tickSide_mm) / 2, tickSide_mm,
                              tickSide_mm};
             frame(strip.content, box, m_scale.hairline_mm, element);
-            strip.fields.push_back({name, box});
+            strip.fields.push_back({name, box, formOf(element)});
             return;
         }
         const double foot_mm = (strip.height_mm + tickSide_mm) / 2;
         strip.content.rules.push_back({place.x_mm, foot_mm, place.x_mm + place.width_mm, foot_mm,
                                        m_scale.hairline_mm, 0, element});
-        strip.fields.push_back({name, {place.x_mm, 0, place.width_mm, foot_mm}});
+        strip.fields.push_back({name, {place.x_mm, 0, place.width_mm, foot_mm}, formOf(element)});
     }
+
+    int formOf(int cell) const { return m_room.structure.add(ElementKind::form, cell); }
 
     const FieldTable& m_table;
     const FieldRoom& m_room;
@@ -193,7 +195,8 @@ Strip layOutFieldBoxes(const std::vector<FieldBox>& boxes, double height_mm,
         }
         const Box box = {places[i].x_mm, top_mm, places[i].width_mm, height_mm};
         frame(strip.content, box, scale.hairline_mm, element);
-        strip.fields.push_back({boxes[i].name, box});
+        strip.fields.push_back(
+            {boxes[i].name, box, room.structure.add(ElementKind::form, element)});
     }
     return strip;
 }

@@ -40,6 +40,7 @@ struct FieldPlace {
     std::string name;
     std::size_t page = 0;  // from 0
     Box box;               // from the top left corner of the page
+    int element = noElement;
 };
 
 }  // namespace rackbook

@@ -27,7 +27,9 @@ void Flow::fillInLines(const std::string& name, const std::string& label, int li
         rule.element = element;
         strip.content.rules.push_back(rule);
     }
-    strip.fields.push_back({name, {0, 0, layout.width_mm(), strip.height_mm}});
+    strip.fields.push_back({name,
+                            {0, 0, layout.width_mm(), strip.height_mm},
+                            layout.structure.add(ElementKind::form, element)});
     if (!head.empty())
         head.back().keepsWithNext = true;
     head.push_back(std::move(strip));

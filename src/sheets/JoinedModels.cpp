@@ -27,6 +27,9 @@ public:
         for (PictureFile& picture : model.pictures)
             numbers.push_back(numberOf(std::move(picture)));
         const int elements = static_cast<int>(m_joined.structure.size());
+        for (FormField& field : model.form)
+            field.page += m_joined.pages.size();
+        belongFurtherOn(model.form, elements);
         for (Page& page : model.pages) {
             for (Picture& picture : page.pictures)
                 picture.file = numbers[picture.file];
@@ -43,6 +46,7 @@ public:
         append(m_joined.pages, std::move(model.pages));
         append(m_joined.structure, std::move(model.structure));
         append(m_joined.files, std::move(model.files));
+        append(m_joined.form, std::move(model.form));
     }
 
 private:

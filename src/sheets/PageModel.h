@@ -131,6 +131,26 @@ struct AssociatedFile {
     std::string bytes;
 };
 
+// A field of the form that the file is, over a box that is drawn on a page.
+struct FormField {
+    enum class Kind {
+        text,
+        lines,   // several
+        choice,  // one of the choices, or other words
+        tick
+    };
+
+    std::string name;  // its parts with points between, such as "pull.start"
+    Kind kind = Kind::text;
+    std::string tooltip;  // what goes in
+    std::string value;    // what stands there already; of a tick nothing or "on"
+    std::vector<std::string> choices;
+    std::size_t page = 0;  // from 0
+    Box box;
+    double size_pt = 0;       // of what is filled in
+    int element = noElement;  // of the kind form
+};
+
 struct PageModel {
     PaperSize paper;
     std::vector<Page> pages;
@@ -138,6 +158,7 @@ struct PageModel {
     std::vector<StructureElement> structure;  // in reading order, parents before their children
     std::vector<PictureFile> pictures;
     std::vector<AssociatedFile> files;  // the source of what the sheet says
+    std::vector<FormField> form;        // in reading order
 };
 
 // True where the picture is looked at lying on its side.

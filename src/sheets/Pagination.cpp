@@ -132,8 +132,8 @@ private:
         if (!m_fields)
             return;
         for (const StripField& field : strip.fields)
-            m_fields->push_back(
-                {field.name, m_pages.size() - 1, shifted(field.box, m_area.left_mm, m_y_mm)});
+            m_fields->push_back({field.name, m_pages.size() - 1,
+                                 shifted(field.box, m_area.left_mm, m_y_mm), field.element});
     }
 
     void drawAbove(const Strip& strip) {

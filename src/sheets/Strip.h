@@ -14,6 +14,7 @@ constexpr int noTable = -1;
 struct StripField {
     std::string name;
     Box box;  // from the strip's top left corner
+    int element = noElement;
 };
 
 struct Strip {

@@ -25,7 +25,8 @@ enum class ElementKind {
     headerCell,  // of a column
     dataCell,
     figure,
-    caption
+    caption,
+    form  // a field of the file's form
 };
 
 struct StructureElement {

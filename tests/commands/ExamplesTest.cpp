@@ -3,8 +3,10 @@
 #include <filesystem>
 #include <fstream>
 
+#include "FormTools.h"
 #include "Script.h"
 #include "Talk.h"
+#include "base/Files.h"
 #include "commands/CommandTable.h"
 
 namespace rackbook {
@@ -17,6 +19,19 @@ void takeInDemo() {
                                               "demo-edition");
     ASSERT_EQ(transcriptOf({"rackbook", "begin"}).find("["), std::string::npos);
     ASSERT_EQ(transcriptOf({"rackbook", "take-in", "demo-edition"}).find("["), std::string::npos);
+}
+
+// Layers that are still to be printed, and their sheets.
+void fillInBenchSheets() {
+    for (const auto& [edition, layer] : {std::pair("EEL", "9"), std::pair("BRK", "3")}) {
+        const std::string id = std::string(edition) + "/L" + layer;
+        const std::string file = std::string(edition) + "-L" + layer + "-bench.pdf";
+        transcriptOf({"rackbook", "layer", edition, layer, "One more veil"});
+        transcriptOf({"rackbook", "sheet", "bench", id});
+        writeFileSafely(file,
+                        filledByQpdf(readFile(file, std::size_t{1} << 26),
+                                     {{"pull.day", "u:2026-03-28"}, {"sheet.all.printed", "/on"}}));
+    }
 }
 
 bool needsMoreThanTheDemo(const std::string& command) {
@@ -46,6 +61,8 @@ TEST(Examples, AreCommandsThatWorkOnTheDemonstrationBook) {
             }
             if (example.command.find("evening.txt") != std::string::npos)
                 std::ofstream("evening.txt") << "hang EEL:1 line\n";
+            if (command.spec.name == "take-sheet")
+                fillInBenchSheets();
             const std::string transcript = transcriptOf(splitWords(example.command));
             EXPECT_FALSE(isRefused(transcript)) << example.command << "\n" << transcript;
         }

@@ -144,12 +144,25 @@ PageModel hardWords(const PdfFonts& fonts) {
                       "\\ {braces} [brackets] <angles> & more…");
 }
 
+// A layer that is still to be printed, so that its form lists impressions.
+void addBenchSheet(std::vector<CheckedSheet>& sheets, RecordSet records) {
+    Layer layer = *records.find<Layer>("EEL/L8");
+    layer.id = "EEL/L9";
+    layer.ordinal = 9;
+    records.add(layer);
+    SheetSubject subject;
+    subject.words = layer.id;
+    subject.layer = layer;
+    addKind(sheets, sheetKindNamed("bench"), records, subject);
+}
+
 std::vector<CheckedSheet> madeSheets() {
     const RecordSet records = test::demoRecords();
     std::vector<CheckedSheet> sheets;
     for (const SheetKind& kind : sheetKinds())
         for (const SheetSubject& subject : subjectsFor(kind.subject, records))
             addKind(sheets, kind, records, subject);
+    addBenchSheet(sheets, records);
     const PdfFonts fonts;
     add(sheets, "sample", sampleSheet(fonts), fonts);
     add(sheets, "hard-words", hardWords(fonts), fonts);

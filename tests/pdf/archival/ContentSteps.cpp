@@ -26,9 +26,33 @@ public:
         m_marks.clear();
         m_saved.clear();
         run(contentOf(m_file.raw(page, "/Contents")));
+        for (const json& annotation : m_file.at(page, "/Annots"))
+            look(m_file.raw(m_file.at(annotation, "/AP"), "/N"), page, number);
     }
 
 private:
+    // One appearance, or one for each state.
+    void look(const json& normal, const std::string& page, int number) {
+        const PdfJson::Object* form = m_file.stream(normal);
+        if (!form) {
+            const json& states = m_file.resolved(normal);
+            if (states.is_object())
+                for (const auto& [state, one] : states.items())
+                    if (m_file.stream(one))
+                        look(one, page, number);
+            return;
+        }
+        m_now = {};
+        m_now.page = number;
+        m_now.inAnnotation = true;
+        m_now.resources = m_file.at(normal, "/Resources").is_null()
+                              ? &m_file.inherited(page, "/Resources")
+                              : &m_file.at(normal, "/Resources");
+        m_marks.clear();
+        m_saved.clear();
+        run(form->data);
+    }
+
     std::string contentOf(const json& contents) const {
         if (const PdfJson::Object* stream = m_file.stream(contents))
             return stream->data;

@@ -19,9 +19,11 @@ struct ContentStep {
     bool inText = false;                        // between BT and ET
     bool artifact = false;                      // inside marked content of that kind
     int mcid = -1;                              // of the innermost marked content that has one
+    bool inAnnotation = false;                  // of what an annotation looks like
 };
 
-// Forms that a page draws are walked through where they are drawn. Throws std::runtime_error where
+// Forms that a page draws are walked through where they are drawn, the appearances of its
+// annotations after it. Throws std::runtime_error where
 // content cannot be read.
 std::vector<ContentStep> stepsOf(const PdfJson& file);
 

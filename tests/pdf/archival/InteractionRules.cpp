@@ -19,13 +19,36 @@ void checkFlags(ArchivalCase& checked, const json& annotation, const std::string
         checked.add("6.3.2", where + ": it is hidden");
 }
 
+// What fields inherit from those above them (ISO 32000-1, 12.7.3.1).
+const json& inheritedOf(const PdfJson& file, const json& field, const std::string& key) {
+    const json* node = &file.resolved(field);
+    for (int depth = 0; depth < 32 && file.at(*node, key).is_null(); ++depth)
+        node = &file.at(*node, "/Parent");
+    return file.at(*node, key);
+}
+
 void checkAppearance(ArchivalCase& checked, const json& annotation, const std::string& where) {
     const json& kind = checked.file.at(annotation, "/Subtype");
     if (kind == "/Popup" || kind == "/Link")
         return;
     const json& appearance = checked.file.at(annotation, "/AP");
-    if (!appearance.is_object() || appearance.size() != 1 || !appearance.contains("/N"))
+    if (!appearance.is_object() || appearance.size() != 1 || !appearance.contains("/N")) {
         checked.add("6.3.3", where + ": no appearance, or more than the normal one");
+        return;
+    }
+    const json& normal = checked.file.raw(appearance, "/N");
+    const bool isStream = checked.file.stream(normal) != nullptr;
+    if (kind != "/Widget" || inheritedOf(checked.file, annotation, "/FT") != "/Btn") {
+        if (!isStream)
+            checked.add("6.3.3", where + ": its appearance is no stream");
+        return;
+    }
+    const json& states = checked.file.resolved(normal);
+    const json& state = checked.file.at(annotation, "/AS");
+    if (isStream || !states.is_object())
+        checked.add("6.3.3", where + ": a button without an appearance for each state");
+    else if (!state.is_string() || !states.contains(state.get<std::string>()))
+        checked.add("32000-1, 12.5.5", where + ": its state has no appearance");
 }
 
 void checkAnnotation(ArchivalCase& checked, const json& annotation, const std::string& where) {
@@ -55,12 +78,33 @@ void checkAnnotations(ArchivalCase& checked) {
     }
 }
 
+void checkField(ArchivalCase& checked, const json& field, const std::string& above, int depth) {
+    if (depth > 32)
+        return checked.add("32000-1, 12.7.3", "fields go deeper than 32");
+    const json& name = checked.file.at(field, "/T");
+    const std::string where = above + " " + textOf(name);
+    const json& kids = checked.file.at(field, "/Kids");
+    const bool isWidget = checked.file.at(field, "/Subtype") == "/Widget";
+    if (!isWidget && !checked.file.at(field, "/A").is_null())
+        checked.add("6.4.1", where + ": a field with an action");
+    if (textOf(name).find('.') != std::string::npos)
+        checked.add("32000-1, 12.7.3.2", where + ": a point in the name");
+    if (!kids.is_array() && inheritedOf(checked.file, field, "/FT").is_null())
+        checked.add("32000-1, 12.7.3.1", where + ": no kind of field");
+    for (const json& kid : kids)
+        checkField(checked, kid, where, depth + 1);
+}
+
 void checkForm(ArchivalCase& checked) {
     const json& form = checked.file.at(checked.file.catalog(), "/AcroForm");
     if (checked.file.at(form, "/NeedAppearances") == true)
         checked.add("6.4.1", "the form asks for appearances");
     if (!checked.file.at(form, "/XFA").is_null())
         checked.add("6.4.2", "the form is of XML");
+    if (checked.file.at(checked.file.catalog(), "/NeedsRendering") == true)
+        checked.add("6.4.2", "the pages are to be made from XML");
+    for (const json& field : checked.file.at(form, "/Fields"))
+        checkField(checked, field, "field", 0);
 }
 
 void checkActions(ArchivalCase& checked) {

@@ -34,6 +34,7 @@ public:
         const json& rootReference = m_file.raw(m_file.catalog(), "/StructTreeRoot");
         visitKids(m_root, rootReference, "", 0);
         checkMarkedContent();
+        checkWidgets();
     }
 
 private:
@@ -69,8 +70,12 @@ private:
         const json& type = m_file.at(kid, "/Type");
         if (type == "/MCR")
             return claim(where, m_file.at(kid, "/MCID").get<int>(), parent);
-        if (type == "/OBJR")
+        if (type == "/OBJR") {
+            const json& shown = m_file.raw(kid, "/Obj");
+            if (isReference(shown))
+                m_shown[shown.get<std::string>()] = parent;
             return;
+        }
         checkElement(kid, parent);
         visitKids(known, kid, where, depth + 1);
     }
@@ -108,7 +113,8 @@ private:
             const std::string& page = m_file.pages()[static_cast<std::size_t>(step.page) - 1];
             if (step.mcid >= 0 && seen.emplace(page, step.mcid).second)
                 checkParent(page, step.mcid);
-            if (painting.count(step.operation.name) > 0 && step.mcid < 0 && !step.artifact)
+            if (painting.count(step.operation.name) > 0 && step.mcid < 0 && !step.artifact &&
+                !step.inAnnotation)
                 loose.insert(step.page);
             if (step.mcid >= 0 && step.artifact)
                 m_checked.add("32000-1, 14.8.2.2",
@@ -122,6 +128,29 @@ private:
                 m_checked.add("32000-1, 14.7.4.2",
                               "the tag " + parent.dump() + " names marked content " +
                                   std::to_string(claimed.second) + ", which its page lacks");
+    }
+
+    // A field of a form is in the tree as one, and the table of parents leads back there
+    // (ISO 32000-1, 14.7.4.4 and 14.8.4.5).
+    void checkWidgets() {
+        for (const std::string& page : m_file.pages())
+            for (const json& annotation : m_file.at(page, "/Annots")) {
+                if (!isReference(annotation) || m_file.at(annotation, "/Subtype") != "/Widget")
+                    continue;
+                const std::string where = "the field " + annotation.get<std::string>();
+                const auto shown = m_shown.find(annotation.get<std::string>());
+                if (shown == m_shown.end()) {
+                    m_checked.add("32000-1, 14.7.4.3", where + " is in no tag");
+                    continue;
+                }
+                if (m_file.at(shown->second, "/S") != "/Form")
+                    m_checked.add("32000-1, 14.8.4.5", where + " is in a tag that is no Form");
+                const json& number = m_file.at(annotation, "/StructParent");
+                const auto parent =
+                    m_parents.find(number.is_number_integer() ? number.get<int>() : -1);
+                if (parent == m_parents.end() || parent->second != shown->second)
+                    m_checked.add("32000-1, 14.7.4.4", where + " has another parent in the table");
+            }
     }
 
     void checkParent(const std::string& page, int mcid) {
@@ -143,6 +172,7 @@ private:
     const json& m_root;
     std::map<int, json> m_parents;
     std::map<std::pair<std::string, int>, json> m_claims;
+    std::map<std::string, json> m_shown;  // tags of annotations, by reference
 };
 
 }  // namespace
