@@ -46,10 +46,12 @@
 #include "commands/TakeIn.h"
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
+#include "commands/TakeTable.h"
 #include "commands/Trace.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
 #include "commands/WriteOut.h"
+#include "commands/WriteTable.h"
 
 namespace rackbook {
 
@@ -83,7 +85,9 @@ const std::vector<Command>& commandTable() {
         takeInCommand(),
         takeReadingsCommand(),
         takeLightLogCommand(),
+        takeTableCommand(),
         writeOutCommand(),
+        writeTableCommand(),
         attachedCommand(),
         // Questions
         readyCommand(),
