@@ -2,8 +2,9 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
-#include "base/Finding.h"
+#include "base/Error.h"
 #include "exchange/CsvWriter.h"
 
 namespace rackbook {
@@ -13,9 +14,10 @@ namespace {
 constexpr std::size_t rowsLookedAt = 200;
 constexpr std::size_t bytesLookedAt = std::size_t{256} << 10;
 
-// How many of the first rows have the same number of fields, two or more; cells of text with
-// commas in them part rows unevenly.
-std::size_t evenRows(std::string_view beginning, char separator) {
+// How well a separator parts the beginning of a table: without faults of grammar, and then into
+// how many rows with the same number of fields, two or more; cells of text with commas in them part
+// rows unevenly.
+std::pair<bool, std::size_t> evenness(std::string_view beginning, bool isCut, char separator) {
     std::vector<CsvFault> faults;
     std::vector<CsvRow> rows = csvRows(beginning, separator, faults);
     rows.resize(std::min(rows.size(), rowsLookedAt));
@@ -26,16 +28,18 @@ std::size_t evenRows(std::string_view beginning, char separator) {
     std::size_t most = 0;
     for (const auto& [size, times] : timesOf)
         most = std::max(most, times);
-    return most;
+    // Where the beginning was cut, a quoted field may be too.
+    const bool isSound = faults.size() <= (isCut ? 1u : 0u);
+    return {isSound && most > 0, most};
 }
 
 // Tabs and semicolons are tried first: a comma may be a decimal mark.
 char separatorOf(std::string_view text) {
     const std::string_view beginning = text.substr(0, bytesLookedAt);
     char best = ',';
-    std::size_t most = 0;
+    std::pair<bool, std::size_t> most{false, 0};
     for (const char separator : {'\t', ';', ','}) {
-        const std::size_t even = evenRows(beginning, separator);
+        const auto even = evenness(beginning, beginning.size() < text.size(), separator);
         if (even > most) {
             most = even;
             best = separator;
@@ -79,6 +83,9 @@ void mendLineBreaks(std::string& field) {
 
 TableFile tableFileFrom(std::string_view bytes, const TableForm& form, const std::string& name) {
     const DecodedText decoded = decodedText(bytes, form.encoding, form.guess, name);
+    if (decoded.text.front() == '<')
+        throw InputError(name, "this is XML or a page of the web, no CSV text",
+                         "Open it in the spreadsheet and save its sheet as CSV.");
     TableFile table;
     table.name = name;
     table.encoding = decoded.encoding;

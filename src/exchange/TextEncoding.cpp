@@ -125,7 +125,7 @@ std::string inUtf8(std::string_view bytes, const Choice& choice, const std::stri
         if (const std::optional<std::size_t> at = invalidUtf8At(bytes))
             throw InputError(place(file, lineAtEndOf(std::string(bytes.substr(0, *at)))),
                              "the text is not UTF-8",
-                             "Say what it is, such as " + mapsEncoding(windows1252) +
+                             "Say in the mapping what it is, such as " + mapsEncoding(windows1252) +
                                  "; rackbook take-table FILE shows what it looks like.");
         return std::string(bytes);
     }

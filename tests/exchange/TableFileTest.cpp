@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <map>
 
+#include "support/MessageOf.h"
 #include "support/Paths.h"
 #include "support/TempFolder.h"
 
@@ -60,6 +61,7 @@ TEST(TableFile, TellsTheSeparatorByHowEvenlyItParts) {
     EXPECT_EQ(tableOf("a,b\n\"x;y\",2\n\"p;q\",3\n").separator, ',');
     EXPECT_EQ(tableOf("a\tb\n1,2\t3\n").separator, '\t');
     EXPECT_EQ(tableOf("one\ntwo\n").separator, ',');
+    EXPECT_EQ(tableOf("a,b\n1,\"x;y\nx;y\nx;y\"\n").separator, ',');
 }
 
 TEST(TableFile, KeepsRowsAsASpreadsheetNumbersThem) {
@@ -79,6 +81,13 @@ TEST(TableFile, ReadsOnAfterAFaultOfGrammar) {
     EXPECT_EQ(table.faults[1].line, 3);
     EXPECT_EQ(table.faults[2].line, 5);
     EXPECT_EQ(table.rows[3].fields, (std::vector<std::string>{"z", "4"}));
+}
+
+TEST(TableFile, IsNoXml) {
+    EXPECT_EQ(
+        test::messageOf([] { tableOf("<?xml version='1.0'?>\n<a;b/>\n"); }),
+        "t.csv: this is XML or a page of the web, no CSV text. Open it in the spreadsheet and "
+        "save its sheet as CSV.");
 }
 
 TEST(TableFile, TakesSpacesAndGuardsOffCells) {

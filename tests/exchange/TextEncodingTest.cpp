@@ -62,9 +62,10 @@ TEST(TextEncoding, KnowsEveryEncodingThatItNames) {
 }
 
 TEST(TextEncoding, RefusesWhatIsNotThatText) {
-    EXPECT_EQ(refusalOf("a\nb\xFC"),
-              "t.csv:2: the text is not UTF-8. Say what it is, such as \"encoding\": "
-              "\"windows-1252\"; rackbook take-table FILE shows what it looks like.");
+    EXPECT_EQ(
+        refusalOf("a\nb\xFC"),
+        "t.csv:2: the text is not UTF-8. Say in the mapping what it is, such as \"encoding\": "
+        "\"windows-1252\"; rackbook take-table FILE shows what it looks like.");
     EXPECT_EQ(refusalOf("a\n\x81", "windows-1252"),
               "t.csv:2: the file holds bytes that windows-1252 does not have. Say another "
               "encoding, or save the file as UTF-8.");
