@@ -6,7 +6,7 @@ namespace {
 
 std::string message(const std::string& where, const std::string& what, const std::string& remedy) {
     std::string text = where.empty() ? what : where + ": " + what;
-    if (!text.empty() && text.back() != '.')
+    if (!text.empty() && text.back() != '.' && text.back() != '?')
         text += ".";
     return remedy.empty() ? text : text + " " + remedy;
 }

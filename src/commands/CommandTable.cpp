@@ -50,12 +50,14 @@
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
 #include "commands/TakeSheet.h"
+#include "commands/TakeTable.h"
 #include "commands/Today.h"
 #include "commands/Trace.h"
 #include "commands/Undo.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
 #include "commands/WriteOut.h"
+#include "commands/WriteTable.h"
 
 namespace rackbook {
 
@@ -92,7 +94,9 @@ const std::vector<Command>& commandTable() {
         takeReadingsCommand(),
         takeLightLogCommand(),
         takeSheetCommand(),
+        takeTableCommand(),
         writeOutCommand(),
+        writeTableCommand(),
         attachedCommand(),
         // Questions
         todayCommand(),

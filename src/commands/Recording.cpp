@@ -184,12 +184,17 @@ std::size_t IntakeTally::unchanged() const {
 
 IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
                          const std::optional<std::string>& changedOn) {
+    return takeIncoming(book, reader, terms, [&](const IncomingRecord&) { return changedOn; });
+}
+
+IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
+                         const ChangedOnOf& changedOn) {
     std::vector<IncomingRecord>& records = reader.records();
     keepWithheldContacts(book, records);
     std::vector<Entry> entries;
     entries.reserve(records.size());
     for (const IncomingRecord& incoming : records)
-        entries.push_back({incoming.record, incoming.payload, changedOn, false});
+        entries.push_back({incoming.record, incoming.payload, changedOn(incoming), false});
     return tallyOf(records, takeEntries(book, reader, std::move(entries), terms));
 }
 

@@ -1,6 +1,7 @@
 // The one way into a book: checked records, one transaction, and a plain account of it.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <utility>
@@ -32,6 +33,11 @@ struct IntakeTally {
 // anything is wrong; then the book is as it was.
 IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
                          const std::optional<std::string>& changedOn);
+
+// The same, with a date of its own for each record of the reader that is an update.
+using ChangedOnOf = std::function<std::optional<std::string>(const IncomingRecord&)>;
+IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
+                         const ChangedOnOf& changedOn);
 
 // Recorded by whom and when, and whether it is only tried, as the arguments say.
 IntakeTerms termsOf(const CommandContext& context);

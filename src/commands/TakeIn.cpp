@@ -4,10 +4,10 @@
 
 #include "base/Files.h"
 #include "base/Text.h"
-#include "cli/Table.h"
 #include "commands/AttachmentFiles.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
+#include "commands/IntakeReport.h"
 #include "commands/Recording.h"
 
 namespace rackbook {
@@ -33,28 +33,6 @@ void readInto(RecordFileReader& reader, const std::string& path,
                          "Name a folder with .json files in it.");
     for (const std::string& file : below.paths)
         reader.read(file, readFile(file, largestRecordFile));
-}
-
-void print(Console& console, const IntakeTally& tally, bool dryRun, const std::string& book) {
-    Table table({{"record"},
-                 {"new", Align::right},
-                 {"changed", Align::right},
-                 {"corrected", Align::right},
-                 {"unchanged", Align::right}});
-    for (const IntakeTally::Line& line : tally.lines)
-        table.addRow({textOf(line.kind), std::to_string(line.recorded),
-                      std::to_string(line.updated), std::to_string(line.corrected),
-                      std::to_string(line.unchanged)});
-    console.out() << table.text(console.width(), "No records were given.") << "\n";
-    if (tally.lines.empty())
-        return;
-    if (tally.written() == 0)
-        console.out() << "The book says all of this already; nothing was changed.\n";
-    else if (dryRun)
-        console.out() << "Tried only: nothing was recorded.\n";
-    else
-        console.out() << tally.written() << (tally.written() == 1 ? " record" : " records")
-                      << " taken into " << book << ".\n";
 }
 
 // What of the attachments came without its file, and which files no attachment names.
@@ -108,7 +86,7 @@ ExitCode run(CommandContext& context) {
     terms.bytesOf = [&](const std::string& hash) { return attachments.bytesOf(hash); };
     const IntakeTally tally = takeIncoming(book, reader, terms, changedOn);
     progress.finish();
-    print(context.console, tally, terms.dryRun, book.path());
+    printTally(context.console, tally, terms.dryRun, book.path());
     for (const std::string& path : passedOver)
         context.console.out() << "Not looked into, because it is a link or hidden: " << path
                               << "\n";

@@ -15,8 +15,8 @@ std::string_view withoutMark(std::string_view text) {
 
 class CsvReader {
 public:
-    CsvReader(std::string_view text, char separator, const std::string& file, int firstLine)
-        : m_text(withoutMark(text)), m_separator(separator), m_file(file), m_line(firstLine) {}
+    CsvReader(std::string_view text, char separator, int firstLine, std::vector<CsvFault>& faults)
+        : m_text(withoutMark(text)), m_separator(separator), m_line(firstLine), m_faults(faults) {}
 
     std::vector<CsvRow> rows() {
         std::vector<CsvRow> rows;
@@ -33,19 +33,16 @@ public:
 
 private:
     bool atEnd() const { return m_at >= m_text.size(); }
-    bool atLineBreak() const { return m_text[m_at] == '\n' || m_text.substr(m_at, 2) == "\r\n"; }
 
     std::string field() { return !atEnd() && m_text[m_at] == '"' ? quotedField() : plainField(); }
 
     std::string plainField() {
-        const std::size_t begin = m_at;
-        while (!atEnd() && m_text[m_at] != m_separator && !atLineBreak()) {
-            if (m_text[m_at] == '"')
-                refuse(m_line, "a quotation mark stands inside a field that is not quoted",
-                       "Put the whole field in quotation marks and double those inside it.");
-            ++m_at;
-        }
-        return std::string(m_text.substr(begin, m_at - begin));
+        const std::string_view value = m_text.substr(m_at, fieldEnd() - m_at);
+        m_at += value.size();
+        if (value.find('"') != std::string_view::npos)
+            note(m_line, "a quotation mark stands inside a field that is not quoted",
+                 "Put the whole field in quotation marks and double those inside it.");
+        return std::string(value);
     }
 
     std::string quotedField() {
@@ -62,13 +59,25 @@ private:
                 ++m_line;
             value += m_text[m_at];
         }
-        refuse(opened, "a quoted field is never closed", "Add the quotation mark at its end.");
+        note(opened, "a quoted field is never closed", "Add the quotation mark at its end.");
+        return value;
     }
 
     void requireFieldEnd() {
-        if (!atEnd() && m_text[m_at] != m_separator && !atLineBreak())
-            refuse(m_line, "something follows a closing quotation mark",
-                   "Double quotation marks that belong to a field.");
+        const std::size_t end = fieldEnd();
+        if (end != m_at)
+            note(m_line, "something follows a closing quotation mark",
+                 "Double quotation marks that belong to a field.");
+        m_at = end;
+    }
+
+    // Where the next separator, line break or the end of the text is.
+    std::size_t fieldEnd() const {
+        std::size_t end = m_at;
+        while (end < m_text.size() && m_text[end] != m_separator && m_text[end] != '\n' &&
+               m_text.substr(end, 2) != "\r\n")
+            ++end;
+        return end;
     }
 
     // False at the end of a row, which is then left behind.
@@ -84,14 +93,14 @@ private:
         return false;
     }
 
-    [[noreturn]] void refuse(int line, const std::string& what, const std::string& remedy) const {
-        throw InputError(m_file + ":" + std::to_string(line), what, remedy);
+    void note(int line, const char* what, const char* remedy) {
+        m_faults.push_back({line, what, remedy});
     }
 
     std::string_view m_text;
     char m_separator;
-    const std::string& m_file;
     int m_line;
+    std::vector<CsvFault>& m_faults;
     std::size_t m_at = 0;
 };
 
@@ -99,7 +108,16 @@ private:
 
 std::vector<CsvRow> csvRows(std::string_view text, char separator, const std::string& file,
                             int firstLine) {
-    return CsvReader(text, separator, file, firstLine).rows();
+    std::vector<CsvFault> faults;
+    std::vector<CsvRow> rows = CsvReader(text, separator, firstLine, faults).rows();
+    if (!faults.empty())
+        throw InputError(file + ":" + std::to_string(faults[0].line), faults[0].what,
+                         faults[0].remedy);
+    return rows;
+}
+
+std::vector<CsvRow> csvRows(std::string_view text, char separator, std::vector<CsvFault>& faults) {
+    return CsvReader(text, separator, 1, faults).rows();
 }
 
 char csvSeparatorOf(std::string_view text) {

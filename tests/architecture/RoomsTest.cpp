@@ -48,7 +48,7 @@ const std::multimap<std::string, std::string> keepers = {
     {"podofo/", "pdf"},       {"fontconfig/", "pdf"},    {"lcms2", "pdf"},
     {"lcms2", "exchange"},    {"libical/", "exchange"},  {"nlopt", "calc"},
     {"qrcodegen/", "sheets"}, {"ft2build.h", "pdf"},     {"png.h", "pdf"},
-    {"png.h", "exchange"},
+    {"png.h", "exchange"},    {"iconv.h", "exchange"},
 };
 
 bool mayInclude(const std::string& room, const std::string& header) {

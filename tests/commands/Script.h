@@ -7,8 +7,8 @@
 //   [2]                         the exit code, where it is not 0
 //
 // The folder measured/ beside a script's book is tests/commands/measured.
-// Beside it lie pictures/ (tests/exchange/pictures) and broken-pictures/
-// (tests/broken/files/pictures).
+// Beside it lie pictures/ (tests/exchange/pictures), tables/ (tests/exchange/tables) and
+// broken-pictures/ (tests/broken/files/pictures).
 //
 // Words are split at spaces; single and double quotes keep them together. Ids that the program
 // makes up are compared with their random end as ******, and so is the hash of the last entry.

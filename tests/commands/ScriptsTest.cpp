@@ -31,6 +31,8 @@ TEST_P(Scripts, PrintWhatTheySay) {
         std::string(RACKBOOK_SOURCE) + "/tests/exchange/pictures", "pictures");
     std::filesystem::create_directory_symlink(
         std::string(RACKBOOK_SOURCE) + "/tests/broken/files/pictures", "broken-pictures");
+    std::filesystem::create_directory_symlink(
+        std::string(RACKBOOK_SOURCE) + "/tests/exchange/tables", "tables");
     const std::string path = std::string(RACKBOOK_SCRIPTS) + "/" + GetParam() + ".txt";
     std::string before;
     for (const ScriptStep& step : readScript(path)) {
