@@ -58,13 +58,14 @@ void FilledBoxes::checkPresence() {
         gone.resize(mostNamed);
         gone.push_back(more);
     }
-    if (!gone.empty())
-        m_findings.push_back({"box",
-                              Severity::error,
-                              {m_sheet.path, 0, {}, {}},
-                              "these boxes are gone from the file: " + joined(gone),
-                              {},
-                              "Fill in the sheet as rackbook made it, and save all of it."});
+    if (gone.empty())
+        return;
+    Finding finding;
+    finding.rule = "box";
+    finding.where.file = m_sheet.path;
+    finding.what = "these boxes are gone from the file: " + joined(gone);
+    finding.remedy = "Fill in the sheet as rackbook made it, and save all of it.";
+    m_findings.push_back(std::move(finding));
 }
 
 std::string FilledBoxes::labelOf(const std::string& name) const {

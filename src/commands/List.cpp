@@ -192,18 +192,13 @@ Command listCommand() {
     spec.details = "KIND is one of " + joined(enumNames<RecordKind>(), " and ") +
                    ". Contacts of people are never listed.";
     spec.positionals = {{"kind", "The kind of record."}};
-    spec.options = {
-        {"edition",
-         "CODE",
-         "Only what belongs to this edition: blocks, layers, mixes, weighings, impressions, pulls, "
-         "moves, looks and transfers.",
-         false,
-         false,
-         {},
-         {}}};
+    spec.options = recordFilters();
     spec.reportsJson = true;
     spec.examples = {{"rackbook list edition", "All editions."},
-                     {"rackbook list lot", "All tins, tubes and jars."}};
+                     {"rackbook list lot", "All tins, tubes and jars."},
+                     {"rackbook list look --during 2026-03", "The looks of a month."},
+                     {"rackbook list impression --place plan-chest --edition EEL",
+                      "What of an edition lies in the plan chest."}};
     return {spec, run};
 }
 

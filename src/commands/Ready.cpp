@@ -5,6 +5,7 @@
 #include "base/Text.h"
 #include "commands/BookAccess.h"
 #include "commands/LightOfStudio.h"
+#include "commands/OptionRows.h"
 #include "commands/PlaceGiven.h"
 #include "commands/ReadyReport.h"
 #include "commands/SheetSelection.h"
@@ -24,11 +25,14 @@ HistoryFilter filterOf(const CommandContext& context, const BookFile& book) {
 std::vector<std::size_t> chosenRows(const CommandContext& context, const History& history,
                                     const Readiness& readiness) {
     const std::optional<std::string> place = context.arguments.value("place");
+    const std::optional<std::string> verdict = context.arguments.value("verdict");
     const int wanted = place ? placePosition(history, *place) : -1;
     std::vector<std::size_t> chosen;
     for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
         const ReadinessRow& row = readiness.rows[i];
         if (context.arguments.has("too-early") && !row.putAwayEarly)
+            continue;
+        if (verdict && textOf(row.verdict) != *verdict)
             continue;
         if (place && !liesWithin(history, row.place, wanted))
             continue;
@@ -90,6 +94,7 @@ Command readyCommand() {
          false,
          {},
          {}},
+        choiceOption("verdict", "VERDICT", "Only what is judged so.", enumNames<Verdict>()),
         {"too-early", "", "Only what was put away before it was ready.", false, false, {}, {}},
         {"why",
          "",

@@ -1,9 +1,18 @@
 #include "commands/RecordsWanted.h"
 
 #include <algorithm>
+#include <functional>
+#include <map>
 #include <set>
 
+#include "calc/Readiness.h"
 #include "commands/BookAccess.h"
+#include "commands/GivenValues.h"
+#include "commands/LightOfStudio.h"
+#include "commands/OptionRows.h"
+#include "commands/RecordNamed.h"
+#include "commands/Whereabouts.h"
+#include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -32,7 +41,7 @@ EditionIds idsOf(const BookFile& book, const std::string& editionId) {
     return ids;
 }
 
-// Whether a record is of that edition. Pre: canBeFiltered(R::kind).
+// Whether a record is of that edition.
 template <class R>
 bool isOf(const R& record, const EditionIds& ids) {
     if constexpr (std::is_same_v<R, Block> || std::is_same_v<R, Layer> ||
@@ -61,28 +70,152 @@ const std::vector<RecordKind>& kindsOfEditions() {
     return kinds;
 }
 
-bool canBeFiltered(RecordKind kind) {
+[[noreturn]] void refuseFilter(RecordKind kind, const std::string& filter) {
+    throw UsageError(
+        "records of kind " + std::string(textOf(kind)) + " cannot be chosen by --" + filter,
+        "Leave --" + filter + " out.");
+}
+
+using Wanted = std::function<bool(const Record&)>;
+
+Wanted byEdition(const BookFile& book, RecordKind kind, const std::string& words) {
     const std::vector<RecordKind>& kinds = kindsOfEditions();
-    return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+    if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end())
+        refuseFilter(kind, "edition");
+    const EditionIds ids = idsOf(book, editionNamed(book, words).id);
+    return [ids](const Record& record) {
+        return std::visit([&](const auto& one) { return isOf(one, ids); }, record);
+    };
+}
+
+// Impressions by where they are and how they are judged now.
+Wanted byStanding(const CommandContext& context, const BookFile& book, RecordKind kind) {
+    if (kind != RecordKind::impression)
+        refuseFilter(kind, "verdict");
+    const Book studio = bookRecordOf(book);
+    const HouseRules rules(studio.houseRules);
+    const History history = judgedHistoryIn(book, {}, rules);
+    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
+    const CivilMinute now = nowAt(studio).latest();
+    const StudioLight light = learntLightOf(book, studio, rules, history, true, now);
+    const std::string verdict = context.arguments.text("verdict");
+    std::set<std::string> ids;
+    for (const ReadinessRow& row : readinessOf(history, rules, now, light.model()).rows)
+        if (textOf(row.verdict) == verdict)
+            ids.insert(labels[static_cast<std::size_t>(row.impression)].id);
+    return [ids](const Record& record) { return ids.count(idOf(record)) > 0; };
+}
+
+// The place and all places within it.
+std::set<std::string> placesWithin(const BookFile& book, const std::string& id) {
+    const std::vector<Place> places = allOf<Place>(book);
+    std::set<std::string> within = {recordNamed<Place>(book, id).id};
+    for (bool grew = true; grew;) {
+        grew = false;
+        for (const Place& place : places)
+            if (place.within && within.count(place.within->id) > 0)
+                grew = within.insert(place.id).second || grew;
+    }
+    return within;
+}
+
+Wanted byPlace(const BookFile& book, RecordKind kind, const std::string& words) {
+    const std::set<std::string> places = placesWithin(book, words);
+    const auto isThere = [places](const std::optional<Ref<Place>>& place) {
+        return place && places.count(place->id) > 0;
+    };
+    switch (kind) {
+        case RecordKind::impression: {
+            const std::map<std::string, std::string> ids =
+                whereaboutsById(book, nowAt(bookRecordOf(book)).latest());
+            return [places, ids](const Record& record) {
+                const auto found = ids.find(idOf(record));
+                return found != ids.end() && places.count(found->second) > 0;
+            };
+        }
+        case RecordKind::move:
+            return [isThere](const Record& record) {
+                const Move& move = std::get<Move>(record);
+                return isThere(move.from) || isThere(move.to);
+            };
+        case RecordKind::lot:
+            return [isThere](const Record& record) { return isThere(std::get<Lot>(record).place); };
+        case RecordKind::mix:
+            return [isThere](const Record& record) { return isThere(std::get<Mix>(record).place); };
+        default:
+            refuseFilter(kind, "place");
+    }
+}
+
+Wanted byHolder(const BookFile& book, RecordKind kind, const std::string& words) {
+    const std::string party = recordNamed<Party>(book, words).id;
+    if (kind == RecordKind::impression)
+        return [party](const Record& record) {
+            const Impression& impression = std::get<Impression>(record);
+            return impression.holder && impression.holder->id == party;
+        };
+    if (kind == RecordKind::transfer)
+        return [party](const Record& record) {
+            const Transfer& transfer = std::get<Transfer>(record);
+            return transfer.receiver.id == party || (transfer.giver.id == party);
+        };
+    refuseFilter(kind, "holder");
+}
+
+// What can have happened within those days.
+Wanted during(const std::string& words) {
+    const EdtfDate days = dateFrom(words, "during");
+    return [days](const Record& record) {
+        const std::optional<EdtfDate> at = happenedAt(record);
+        return at && at->earliest() <= days.latest() && at->latest() >= days.earliest();
+    };
+}
+
+std::vector<Wanted> filtersGiven(const CommandContext& context, const BookFile& book,
+                                 RecordKind kind) {
+    const Arguments& arguments = context.arguments;
+    std::vector<Wanted> filters;
+    if (const std::optional<std::string> edition = arguments.value("edition"))
+        filters.push_back(byEdition(book, kind, *edition));
+    if (const std::optional<std::string> place = arguments.value("place"))
+        filters.push_back(byPlace(book, kind, *place));
+    if (const std::optional<std::string> holder = arguments.value("holder"))
+        filters.push_back(byHolder(book, kind, *holder));
+    if (arguments.has("verdict"))
+        filters.push_back(byStanding(context, book, kind));
+    if (const std::optional<std::string> days = arguments.value("during"))
+        filters.push_back(during(*days));
+    return filters;
 }
 
 }  // namespace
 
+std::vector<OptionSpec> recordFilters() {
+    return {valueOption("edition", "CODE",
+                        "Only what belongs to this edition: blocks, layers, mixes, weighings, "
+                        "impressions, pulls, moves, looks and transfers."),
+            valueOption("place", "PLACE",
+                        "Only what is there or at a place within it: impressions, lots and mixes; "
+                        "moves from or to it."),
+            valueOption("holder", "PARTY", "Only impressions and transfers of that party."),
+            choiceOption("verdict", "VERDICT", "Only impressions that are judged so today.",
+                         enumNames<Verdict>()),
+            valueOption("during", "DATE",
+                        "Only what can have happened then: a day, a month, a year, or a first and "
+                        "a last day with a slash between.")};
+}
+
 std::vector<Record> wantedRecords(const CommandContext& context, const BookFile& book,
                                   RecordKind kind) {
-    std::optional<EditionIds> ids;
-    if (const std::optional<std::string> edition = context.arguments.value("edition")) {
-        if (!canBeFiltered(kind))
-            throw UsageError(
-                "records of kind " + std::string(textOf(kind)) + " cannot be listed by edition",
-                "Leave --edition out.");
-        ids = idsOf(book, editionNamed(book, *edition).id);
-    }
+    const std::vector<Wanted> filters = filtersGiven(context, book, kind);
     std::vector<Record> records;
     withRecordType(kind, [&](auto tag) {
-        for (auto& record : allOf<typename decltype(tag)::Type>(book))
-            if (!ids || isOf(record, *ids))
-                records.emplace_back(std::move(record));
+        for (auto& one : allOf<typename decltype(tag)::Type>(book)) {
+            Record record = std::move(one);
+            if (std::all_of(filters.begin(), filters.end(),
+                            [&](const Wanted& wanted) { return wanted(record); }))
+                records.push_back(std::move(record));
+        }
     });
     return records;
 }

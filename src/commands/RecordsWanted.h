@@ -1,4 +1,4 @@
-// The records of one kind that a verb with --edition is about.
+// The records of one kind that a listing verb is about, by the filters that all of them take.
 #pragma once
 
 #include <vector>
@@ -9,8 +9,11 @@
 
 namespace rackbook {
 
-// All of that kind, or those of the edition that --edition names. Throws UsageError where such
-// records belong to no edition.
+// --edition, --place, --holder, --verdict and --during, for the descriptions of such verbs.
+std::vector<OptionSpec> recordFilters();
+
+// All of that kind that every filter given lets through. Throws UsageError where records of the
+// kind have nothing of what a filter asks for.
 std::vector<Record> wantedRecords(const CommandContext& context, const BookFile& book,
                                   RecordKind kind);
 

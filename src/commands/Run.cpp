@@ -1,9 +1,12 @@
 #include "commands/Run.h"
 
+#include <algorithm>
 #include <iostream>
+#include <sstream>
 
 #include "base/Text.h"
 #include "cli/Help.h"
+#include "cli/Pager.h"
 #include "commands/CommandTable.h"
 #include "commands/DataFolders.h"
 #include "commands/Guided.h"
@@ -43,6 +46,17 @@ ExitCode dispatch(const std::vector<std::string>& words, Conversation& conversat
     return runVerb(commandNamed(words.front()), {words.begin() + 1, words.end()}, conversation);
 }
 
+// Help, and verbs that neither write the book nor files: what they print may be shown in pages.
+bool onlyReports(const std::vector<std::string>& words) {
+    if (std::find(words.begin(), words.end(), "--help") != words.end() || words.empty() ||
+        words.front() == "help")
+        return true;
+    for (const Command& command : commandTable())
+        if (command.spec.name == words.front())
+            return !command.spec.writesBook && command.spec.reportsJson;
+    return false;
+}
+
 // Lines of a message are kept; nothing in it can steer the terminal.
 void report(Console& console, const std::string& message) {
     std::size_t at = 0;
@@ -56,7 +70,16 @@ void report(Console& console, const std::string& message) {
 }  // namespace
 
 int runProgram(const std::vector<std::string>& words, std::ostream& out, std::ostream& err) {
-    Console console(out, err);
+    const ConsoleTraits traits = consoleTraits(out, err);
+    if (traits.outIsTerminal && onlyReports(words)) {
+        std::ostringstream report;
+        Console console(report, err, traits);
+        Conversation conversation(std::cin, console, false);
+        const int code = runProgram(words, conversation);
+        showPaged(report.str(), out);
+        return code;
+    }
+    Console console(out, err, traits);
     Conversation conversation(std::cin, console);
     return runProgram(words, conversation);
 }

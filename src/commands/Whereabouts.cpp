@@ -5,7 +5,11 @@
 
 namespace rackbook {
 
-std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute asOf) {
+namespace {
+
+// One text of the place of each impression that is somewhere.
+template <class Text>
+std::map<std::string, std::string> placesBy(const BookFile& book, CivilMinute asOf, Text&& text) {
     const History history = historyIn(book);
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     std::map<std::string, std::string> places;
@@ -14,9 +18,19 @@ std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute
         staysOf(history, i, asOf, stays);
         if (!stays.empty() && stays.back().place >= 0 && stays.back().to.latest > asOf)
             places[labels[i].id] =
-                history.places[static_cast<std::size_t>(stays.back().place)].name;
+                text(history.places[static_cast<std::size_t>(stays.back().place)]);
     }
     return places;
+}
+
+}  // namespace
+
+std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute asOf) {
+    return placesBy(book, asOf, [](const HistoryPlace& place) { return place.name; });
+}
+
+std::map<std::string, std::string> whereaboutsById(const BookFile& book, CivilMinute asOf) {
+    return placesBy(book, asOf, [](const HistoryPlace& place) { return place.id; });
 }
 
 }  // namespace rackbook

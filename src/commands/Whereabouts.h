@@ -12,5 +12,7 @@ namespace rackbook {
 // As of that minute, names of places by id of the impression. One that never moved, or that left a
 // place for nobody knows where, is not in it.
 std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute asOf);
+// The same with ids of places.
+std::map<std::string, std::string> whereaboutsById(const BookFile& book, CivilMinute asOf);
 
 }  // namespace rackbook

@@ -67,6 +67,10 @@ ExitCode run(CommandContext& context) {
     const CsvWriting writing = writingGiven(context);
     Rows rows;
     if (const TableView* view = viewNamed(word)) {
+        for (const char* filter : {"place", "holder", "verdict", "during"})
+            if (context.arguments.has(filter))
+                throw UsageError(word + " cannot be chosen by --" + filter,
+                                 "Leave it out, or write the records of a kind.");
         const std::optional<std::string> edition = context.arguments.value("edition");
         rows = view->rows(book, edition ? editionNamed(book, *edition).id : std::string(),
                           decimalGiven(context));
@@ -111,13 +115,14 @@ Command writeTableCommand() {
     spec.positionals = {{"what", "A kind of record, or a list."}};
     spec.options = {
         valueOption("out", "FILE", "The file to write.", "standard output"),
-        valueOption("edition", "CODE", "Only what belongs to this edition."),
         choiceOption("separator", "WORD", "What parts the cells; comma where it is left out.",
                      {"comma", "semicolon", "tab"}),
         choiceOption("decimal", "WORD", "The decimal mark; point where it is left out.",
                      {"point", "comma"}),
         flagOption("bom", "Begin with a byte order mark, by which some spreadsheets know UTF-8."),
         flagOption("with-contacts", "Write the private contacts of people too.")};
+    for (OptionSpec& filter : recordFilters())
+        spec.options.push_back(std::move(filter));
     spec.examples = {
         {"rackbook write-table lot --out tins.csv", "All tins, every field."},
         {"rackbook write-table impression-list --edition EEL --separator semicolon --decimal comma "

@@ -9,9 +9,9 @@ namespace rackbook {
 
 namespace {
 
-// A lot or a mix that is still there; the record as it stood.
+// A lot or a mix that is not finished; the record as it stood.
 template <class R>
-bool isThere(const R& record, CivilMinute asOf) {
+bool isLeft(const R& record, CivilMinute asOf) {
     return !record.finishedOn || isAfter(record.finishedOn, asOf);
 }
 
@@ -61,7 +61,7 @@ std::string lastLot(const RecordSet& records, LotKind kind, const std::string& e
         [&](const Weighing& one) {
             const Lot* lot = one.lot ? records.find<Lot>(one.lot->id) : nullptr;
             const Mix* mix = records.find<Mix>(one.mix.id);
-            return lot && lot->lotKind == kind && isThere(*lot, asOf) && mix && mix->edition &&
+            return lot && lot->lotKind == kind && isLeft(*lot, asOf) && mix && mix->edition &&
                    mix->edition->id == edition;
         });
     return weighing ? nameOf(records, weighing->lot) : std::string();
@@ -109,7 +109,7 @@ BenchChoices benchChoicesOf(const RecordSet& records, const std::string& edition
                             CivilMinute asOf) {
     const auto lotsOf = [&](LotKind kind) {
         return namesOf<Lot>(
-            records, [&](const Lot& lot) { return lot.lotKind == kind && isThere(lot, asOf); });
+            records, [&](const Lot& lot) { return lot.lotKind == kind && isLeft(lot, asOf); });
     };
     BenchChoices choices;
     choices.printers = namesOf<Party>(records, [](const Party& party) {
@@ -120,7 +120,7 @@ BenchChoices benchChoicesOf(const RecordSet& records, const std::string& edition
     choices.drierLots = lotsOf(LotKind::drier);
     choices.portions = namesOf<Mix>(records, [&](const Mix& mix) {
         return mix.purpose == MixPurpose::portion && mix.edition && mix.edition->id == edition &&
-               isThere(mix, asOf);
+               isLeft(mix, asOf);
     });
     choices.places = namesOf<Place>(records, isToHangAt);
     return choices;

@@ -113,6 +113,22 @@ TEST_F(TerminalTest, RecordsAHangingByQuestions) {
               std::string::npos);
 }
 
+// What is longer than the screen goes through the pager, which here marks each line.
+TEST_F(TerminalTest, ShowsLongReportsThroughThePager) {
+    setenv("PAGER", "sed 's/^/paged /'", 1);
+    OnTerminal help({"--help"});
+    EXPECT_EQ(help.finish(), 0);
+    EXPECT_NE(help.seen().find("paged Usage: rackbook VERB"), std::string::npos) << help.seen();
+    OnTerminal list({"list", "place"});
+    EXPECT_EQ(list.finish(), 0);
+    EXPECT_EQ(list.seen().find("paged"), std::string::npos) << list.seen();
+    setenv("PAGER", "/no/such/pager", 1);
+    OnTerminal broken({"--help"});
+    EXPECT_EQ(broken.finish(), 0);
+    EXPECT_NE(broken.seen().find("Usage: rackbook VERB"), std::string::npos) << broken.seen();
+    unsetenv("PAGER");
+}
+
 TEST_F(TerminalTest, SavesNothingWhenInterrupted) {
     const std::string before = stateOfBook();
     OnTerminal terminal({"hang", "TIDE:1-4"});
