@@ -45,22 +45,23 @@ TEST(SheetFiles, CarryNothingThatACameraWroteBesideAPhotograph) {
     run("rackbook sheet edition TIDE");
     const std::string photograph = bytesOf("pictures/with-everything.jpg");
     const std::string sheet = bytesOf("TIDE-edition.pdf");
-    const std::string scan = photograph.substr(photograph.rfind("\xff\xda"), 200);
+    std::string scan = photograph.substr(photograph.rfind("\xff\xda"));
+    scan.resize(scan.find("\xff\xd9") + 2);
     EXPECT_TRUE(contains(sheet, scan)) << "the picture itself is in it";
-    for (const std::string& beside :
-         {std::string("Exif\0\0", 6), std::string("http://ns.adobe.com/xap/1.0/"),
-          std::string("Photoshop 3.0"), std::string("GPSLatitude")}) {
+    for (const std::string& beside : {std::string("Exif\0\0", 6), std::string("Photoshop 3.0"),
+                                      std::string("Image::ExifTool")}) {
         EXPECT_FALSE(contains(sheet, beside)) << beside;
     }
     EXPECT_TRUE(contains(photograph, std::string("Exif\0\0", 6)));
+    EXPECT_TRUE(contains(photograph, "Image::ExifTool"));
 }
 
 // "/" is fit for an id, and for no file's name.
 TEST(SheetFiles, AreAsManyAsImpressionsHoweverAlikeTheirIdsAre) {
     const FreshFolder folder;
     beginStudio();
-    run("rackbook enter impression TIDE-1 edition=TIDE workingNumber=41");
-    run("rackbook enter impression tide-1 edition=TIDE workingNumber=42");
+    run("rackbook enter impression TIDE-01 edition=TIDE workingNumber=41");
+    run("rackbook enter impression tide-01 edition=TIDE workingNumber=42");
     run("rackbook sheet certificate TIDE:1,41,42 --each --out three");
     std::size_t files = 0;
     for (const auto& entry : std::filesystem::directory_iterator("three")) {
@@ -68,8 +69,8 @@ TEST(SheetFiles, AreAsManyAsImpressionsHoweverAlikeTheirIdsAre) {
         ++files;
     }
     EXPECT_EQ(files, 3U);
-    EXPECT_TRUE(std::filesystem::exists("three/TIDE-1-certificate.pdf"));
-    EXPECT_TRUE(std::filesystem::exists("three/TIDE-1-certificate-2.pdf"));
+    EXPECT_TRUE(std::filesystem::exists("three/TIDE-01-certificate.pdf"));
+    EXPECT_TRUE(std::filesystem::exists("three/TIDE-01-certificate-2.pdf"));
     run("rackbook sheet certificate TIDE:1,41,42 --out together.pdf");
 }
 
