@@ -17,7 +17,7 @@ const test::SheetMeasurer measurer;
 PageModel sheetOf(const RecordSet& records, const std::string& language = "en",
                   const char* day = "2026-01-05") {
     const SheetTemplate shipped = test::shippedTemplate("bench", benchSheetRules(), language);
-    return benchSheet(benchFactsOf(records, *records.find<Layer>("HB-layer3"), test::onDay(day)),
+    return benchSheet(benchFactsOf(records, *records.find<Layer>("HB-layer2"), test::onDay(day)),
                       shipped, measurer, test::fixedClock)
         .model;
 }
@@ -41,7 +41,7 @@ build::Book bookWithARun() {
     book.mix("own", MixPurpose::portion, [](Mix& r) { r.edition = Ref<Edition>{"HB"}; });
     book.addLot("own", "clear", 20, "2026-01-03T08:00");
     book.addLot("own", "cobalt", 1, "2026-01-03T08:01");
-    book.pull("HB-layer2", "2026-01-03", build::impressionIds("HB", 1, 4), [](Pull& r) {
+    book.pull("HB-layer1", "2026-01-03", build::impressionIds("HB", 1, 4), [](Pull& r) {
         r.press = "hand,\nbaren";
         r.packing = "two sheets";
         r.printer = Ref<Party>{"hand"};

@@ -98,7 +98,7 @@ TEST(BenchSheet, PutsTheCautionBelowTheDriers) {
         if (text.text.rfind("Driers hold metal compounds", 0) == 0) {
             found = true;
             EXPECT_GT(text.baselineY_mm, drier.box.y_mm);
-            EXPECT_LT(text.baselineY_mm, drier.box.y_mm + 30);
+            EXPECT_LT(text.baselineY_mm, drier.box.y_mm + 45);
         }
     EXPECT_TRUE(found);
     EXPECT_TRUE(test::says(sheet.model, "Oily rags can heat themselves"));
