@@ -35,7 +35,7 @@ bool contains(const std::string& bytes, const std::string& part) {
 // A book holds what was attached as it was, and what others sent as they sent it; where a
 // photograph was taken is no matter of whoever is given a sheet. JPEGs lie in a PDF as they are
 // (ISO 32000-1, 7.4.8), so that the bytes of their segments can be looked for.
-TEST(SheetFiles, CarryNothingThatACameraWroteBesideAPhotograph) {
+TEST(FilesOfSheets, CarryNothingThatACameraWroteBesideAPhotograph) {
     const FreshFolder folder;
     std::filesystem::create_directory_symlink(
         std::string(RACKBOOK_SOURCE) + "/tests/exchange/pictures", "pictures");
@@ -57,7 +57,7 @@ TEST(SheetFiles, CarryNothingThatACameraWroteBesideAPhotograph) {
 }
 
 // "/" is fit for an id, and for no file's name.
-TEST(SheetFiles, AreAsManyAsImpressionsHoweverAlikeTheirIdsAre) {
+TEST(FilesOfSheets, AreAsManyAsImpressionsHoweverAlikeTheirIdsAre) {
     const FreshFolder folder;
     beginStudio();
     run("rackbook enter impression TIDE-01 edition=TIDE workingNumber=41");
