@@ -42,8 +42,34 @@ bool isNumbered(const Question& question) {
                         [](const Choice& choice) { return parseWhole(choice.value).has_value(); });
 }
 
+bool isAlike(const std::string& a, const std::string& b) {
+    const auto lower = [](char letter) {
+        return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
+    };
+    return a.size() == b.size() &&
+           std::equal(a.begin(), a.end(), b.begin(),
+                      [&](char one, char other) { return lower(one) == lower(other); });
+}
+
+// What stands on the screen may be typed as it stands there, in capitals or not.
+std::optional<std::string> choiceNamed(const Question& question, const std::string& text) {
+    std::optional<std::string> named;
+    for (const Choice& choice : question.choices) {
+        if (!isAlike(choice.value, text) && !isAlike(choice.words, text))
+            continue;
+        if (named)
+            return std::nullopt;
+        named = choice.value;
+    }
+    return named;
+}
+
 std::string meantBy(const Question& question, const std::string& text) {
-    if (isValue(question, text) || !isNumbered(question))
+    if (isValue(question, text))
+        return text;
+    if (const std::optional<std::string> named = choiceNamed(question, text))
+        return *named;
+    if (!isNumbered(question))
         return text;
     const std::optional<long long> number = parseWhole(text);
     const auto count = static_cast<long long>(question.choices.size());

@@ -159,16 +159,21 @@ bool GuidedEntry::change() {
     const std::vector<const GuideStep*> steps = answerable();
     Question question;
     question.text = "Which answer shall be changed, by its number";
-    question.help = "Enter alone gives this entry up: it is not recorded.";
+    question.help =
+        "Enter alone changes nothing; the word drop gives this entry up: it is not recorded.";
     question.isOptional = true;
     question.check = [&](const std::string& answer) {
         const std::optional<long long> number = parseWhole(answer);
+        if (answer == "drop")
+            return;
         if (!number || *number < 1 || *number > static_cast<long long>(steps.size()))
             throw UsageError("there is no answer " + excerpt(answer),
-                             "The numbers stand before the answers above.");
+                             "The numbers stand before the answers above; drop gives it up.");
     };
     const std::optional<std::string> answer = m_conversation.ask(question);
     if (!answer)
+        return true;
+    if (*answer == "drop")
         return false;
     ask(*steps[static_cast<std::size_t>(*parseWhole(*answer)) - 1]);
     return true;

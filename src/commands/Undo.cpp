@@ -102,8 +102,10 @@ ExitCode run(CommandContext& context) {
         context.console.out() << "Tried only: nothing was recorded.\n";
         return code;
     }
-    if (context.conversation.mayTalk() && !context.conversation.confirm("Take it back"))
-        throw GaveUp();
+    if (context.conversation.mayTalk() && !context.conversation.confirm("Take it back")) {
+        context.console.out() << "Left as it was.\n";
+        return ExitCode::success;
+    }
     together.keep();
     context.console.out() << "Recorded in " << book.path() << ".\n";
     return code;

@@ -37,6 +37,8 @@ TEST_F(ConversationTest, TakesAChoiceByItsWordOrItsNumber) {
     EXPECT_EQ(answered(colours(), "dusk\n"), "dusk");
     EXPECT_EQ(answered(colours(), "2\n"), "dusk");
     EXPECT_EQ(answered(colours(), "  1 \r\n"), "straw");
+    EXPECT_EQ(answered(colours(), "Straw\n"), "straw");
+    EXPECT_EQ(answered(colours(), "Dark and cold\n"), "dusk");
 }
 
 TEST_F(ConversationTest, OffersChoicesInColumns) {

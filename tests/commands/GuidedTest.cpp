@@ -92,7 +92,8 @@ TEST_F(GuidedTest, ChangesAnAnswerThatWasNotRight) {
 
 TEST_F(GuidedTest, GivesAnEntryUpAtTheSummary) {
     const std::string before = stateOfBook();
-    const Talk told = talk({"rackbook", "hang", "TIDE:1-4"}, {"line", "", "", "n", ""});
+    const Talk told =
+        talk({"rackbook", "hang", "TIDE:1-4"}, {"line", "", "", "n", "", "n", "drop"});
     EXPECT_EQ(told.exitCode, 2);
     EXPECT_EQ(stateOfBook(), before);
 }
