@@ -29,28 +29,20 @@ int numberIn(std::string_view text, std::string_view part) {
     return value;
 }
 
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && text.front() == ' ')
-        text.remove_prefix(1);
-    while (!text.empty() && text.back() == ' ')
-        text.remove_suffix(1);
-    return text;
-}
-
 }  // namespace
 
 std::vector<int> parseRanges(std::string_view text) {
     std::vector<int> numbers;
     for (std::size_t at = 0; at <= text.size();) {
         const std::size_t comma = std::min(text.find(',', at), text.size());
-        const std::string_view part = trimmed(text.substr(at, comma - at));
+        const std::string part = trimmed(text.substr(at, comma - at));
         at = comma + 1;
         if (part.empty())
             refuse(text, "has an empty part");
         const std::size_t dash = part.find('-', 1);
         const int first = numberIn(trimmed(part.substr(0, dash)), part);
         const int last =
-            dash == std::string_view::npos ? first : numberIn(trimmed(part.substr(dash + 1)), part);
+            dash == std::string::npos ? first : numberIn(trimmed(part.substr(dash + 1)), part);
         if (last < first)
             refuse(part, "runs backwards");
         if (numbers.size() + static_cast<std::size_t>(last - first) >= highestNumber)

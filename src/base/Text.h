@@ -23,6 +23,9 @@ std::string printable(std::string_view text);
 // Pre: valid UTF-8.
 bool isBlank(std::string_view text);
 
+// Without the `blanks` before and behind.
+std::string trimmed(std::string_view text, std::string_view blanks = " ");
+
 // The first control character other than line feed and tab, or nothing.
 std::optional<char32_t> controlCharacterIn(std::string_view text);
 

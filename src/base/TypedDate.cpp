@@ -34,7 +34,7 @@ std::optional<std::string> dayOf(const std::string& year, const std::string& mon
     const int d = std::stoi(day);
     if (m < 1 || m > 12 || d < 1 || d > daysInMonth(std::stoi(year), m))
         return std::nullopt;
-    return year + "-" + twoDigits(m) + "-" + twoDigits(d);
+    return formatDay(daysFromCivil({std::stoi(year), m, d}) * minutesPerDay);
 }
 
 }  // namespace
@@ -52,10 +52,7 @@ std::string plainlyTyped(const std::string& text) {
     std::string plain;
     for (const char32_t c : points)
         appendUtf8(plain, c);
-    const std::size_t first = plain.find_first_not_of(' ');
-    return first == std::string::npos
-               ? std::string()
-               : plain.substr(first, plain.find_last_not_of(' ') - first + 1);
+    return trimmed(plain);
 }
 
 std::optional<std::string> typedDay(const std::string& text, DateOrder order) {

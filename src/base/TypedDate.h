@@ -4,9 +4,9 @@
 #include <optional>
 #include <string>
 
-namespace rackbook {
+#include "base/DateOrder.h"
 
-enum class DateOrder { dayMonthYear, monthDayYear, yearMonthDay };
+namespace rackbook {
 
 // Without space at either end, and with the wide digits and signs of East Asian keyboards as plain
 // ones. Pre: valid UTF-8.

@@ -1,5 +1,6 @@
 #include "checks/Audit.h"
 
+#include <algorithm>
 #include <iterator>
 
 #include "checks/Rules.h"
@@ -78,9 +79,11 @@ const std::vector<AuditRule>& auditRules() {
     return all;
 }
 
-std::vector<Finding> audit(const AuditContext& context) {
+std::vector<Finding> audit(const AuditContext& context, const std::vector<std::string>& names) {
     std::vector<Finding> all;
     for (const AuditRule& rule : auditRules()) {
+        if (!names.empty() && std::find(names.begin(), names.end(), rule.name) == names.end())
+            continue;
         std::vector<Finding> found = rule.run(context);
         for (Finding& finding : found)
             finding.rule = rule.name;

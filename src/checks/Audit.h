@@ -3,6 +3,7 @@
 // contradict one another only where no reading of them agrees.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "base/Finding.h"
@@ -19,7 +20,7 @@ struct AuditRule {
 // Every rule there is, in the order in which reports print them.
 const std::vector<AuditRule>& auditRules();
 
-// The findings of all rules, rule by rule.
-std::vector<Finding> audit(const AuditContext& context);
+// The findings of the rules of those names, rule by rule; without names, of all of them.
+std::vector<Finding> audit(const AuditContext& context, const std::vector<std::string>& names = {});
 
 }  // namespace rackbook

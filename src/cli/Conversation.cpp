@@ -15,13 +15,6 @@ namespace {
 
 constexpr std::size_t offeredAtOnce = 9;
 
-std::string withoutSpacesAround(const std::string& text) {
-    const std::size_t first = text.find_first_not_of(" \t\r");
-    return first == std::string::npos
-               ? std::string()
-               : text.substr(first, text.find_last_not_of(" \t\r") + 1 - first);
-}
-
 std::string padded(const std::string& text, int width) {
     const int missing = width - displayWidth(text);
     return text + std::string(static_cast<std::size_t>(std::max(missing, 0)), ' ');
@@ -111,7 +104,7 @@ std::string Conversation::line(const std::string& prompt) {
         m_console.out() << "  That is not UTF-8 text.\n";
         return line(prompt);
     }
-    return withoutSpacesAround(text);
+    return trimmed(text, " \t\r");
 }
 
 void Conversation::offer(const Question& question, std::size_t most) {

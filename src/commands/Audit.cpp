@@ -49,22 +49,6 @@ ExitCode listRules(CommandContext& context) {
     return ExitCode::success;
 }
 
-std::vector<Finding> findingsOf(const AuditContext& context,
-                                const std::vector<std::string>& wanted) {
-    if (wanted.empty())
-        return audit(context);
-    std::vector<Finding> findings;
-    for (const AuditRule& rule : auditRules()) {
-        if (std::find(wanted.begin(), wanted.end(), rule.name) == wanted.end())
-            continue;
-        for (Finding& finding : rule.run(context)) {
-            finding.rule = rule.name;
-            findings.push_back(std::move(finding));
-        }
-    }
-    return findings;
-}
-
 std::size_t countOf(const std::vector<Finding>& findings, Severity severity) {
     return static_cast<std::size_t>(
         std::count_if(findings.begin(), findings.end(),
@@ -107,7 +91,7 @@ ExitCode run(CommandContext& context) {
     const RecordSet records = everythingIn(book);
     const AuditContext auditContext(records, HouseRules(studio.houseRules),
                                     asOfDay(context, studio));
-    const std::vector<Finding> findings = findingsOf(auditContext, wanted);
+    const std::vector<Finding> findings = audit(auditContext, wanted);
     if (context.arguments.has("json")) {
         Tree report = newReport("audit");
         report.set("on", formatDay(auditContext.asOf()));

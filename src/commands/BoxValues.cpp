@@ -1,5 +1,6 @@
 #include "commands/BoxValues.h"
 
+#include "base/Text.h"
 #include "base/TypedDate.h"
 #include "base/TypedNumber.h"
 #include "sheets/BenchForm.h"
@@ -25,8 +26,7 @@ std::string withoutUnit(std::string text) {
             break;
         }
     }
-    const std::size_t last = text.find_last_not_of(' ');
-    return last == std::string::npos ? std::string() : text.substr(0, last + 1);
+    return trimmed(text);
 }
 
 std::string dayForms(const FilledBoxes& boxes) {

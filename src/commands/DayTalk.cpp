@@ -85,11 +85,13 @@ private:
     }
 
     // A copy of the book with all that was told so far.
-    BookFile bookSoFar() {
-        BookFile book = BookFile::openToTry(bookOptionsOf(m_context));
-        for (const EntryWords& entry : m_draft.entries())
-            quietly(book, entry);
-        return book;
+    const BookFile& bookSoFar() {
+        if (!m_book) {
+            m_book = BookFile::openToTry(bookOptionsOf(m_context));
+            for (const EntryWords& entry : m_draft.entries())
+                quietly(*m_book, entry);
+        }
+        return *m_book;
     }
 
     void quietly(const BookFile& book, const EntryWords& entry) {
@@ -125,10 +127,11 @@ private:
         }
         m_console.out() << "  Taken back: " << printable(lineOf(m_draft.entries().back())) << "\n";
         m_draft.removeLast();
+        m_book.reset();
     }
 
     void tell(const CommandSpec& spec) {
-        const BookFile book = bookSoFar();
+        const BookFile& book = bookSoFar();
         GuidedEntry entry(spec, {}, book, m_context.folders, m_conversation);
         const auto whole = [&](const std::vector<std::string>& words) {
             EntryWords all = {spec.name};
@@ -139,10 +142,12 @@ private:
             const JointIntake trial(book);
             quietly(book, whole(words));
         });
-        if (isSettled)
-            m_draft.add(whole(entry.words()));
-        else
+        if (!isSettled) {
             m_console.out() << "  That entry was given up.\n";
+            return;
+        }
+        m_draft.add(whole(entry.words()));
+        quietly(book, m_draft.entries().back());
     }
 
     ExitCode record() {
@@ -176,6 +181,7 @@ private:
     Conversation& m_conversation;
     Console& m_console;
     DayDraft m_draft;
+    std::optional<BookFile> m_book;  // once an entry is told
 };
 
 }  // namespace

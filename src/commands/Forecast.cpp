@@ -8,7 +8,7 @@
 #include "commands/CommandTable.h"
 #include "commands/ForecastCalendar.h"
 #include "commands/ForecastReport.h"
-#include "commands/LightOfStudio.h"
+#include "commands/JudgedPrints.h"
 #include "commands/OptionRows.h"
 #include "commands/PlaceGiven.h"
 #include "commands/SheetSelection.h"
@@ -56,15 +56,15 @@ ExitCode run(CommandContext& context) {
     const HouseRules rules(studio.houseRules);
     requireStudioPlace(studio);
     const std::optional<std::string> sheets = context.arguments.value("sheets");
-    const History history =
-        judgedHistoryIn(book, sheets ? filterNamed(book, *sheets) : HistoryFilter{}, rules);
-    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
-    const CivilMinute asOf = asOfDay(context, studio);
-    const StudioLight light = learntLightOf(book, studio, rules, history, !sheets, asOf);
-    const Readiness readiness = readinessOf(history, rules, asOf, light.model());
+    const std::optional<HistoryFilter> filter =
+        sheets ? std::optional(filterNamed(book, *sheets)) : std::nullopt;
+    const JudgedPrints prints(book, studio, rules, filter, asOfDay(context, studio));
+    const History& history = prints.history;
+    const Readiness& readiness = prints.readiness;
     const std::optional<std::string> place = context.arguments.value("place");
-    const ForecastPlan plan = forecastPlanOf(history, labels, readiness, *light.model(), rules,
-                                             place ? placePosition(history, *place) : -1);
+    const ForecastPlan plan =
+        forecastPlanOf(history, prints.labels, readiness, *prints.light.model(), rules,
+                       place ? placePosition(history, *place) : -1);
     const ForecastFacts facts{history, rules, readiness, plan, context.arguments.has("why")};
     if (context.arguments.has("json"))
         context.console.out() << jsonText(forecastTree(facts));

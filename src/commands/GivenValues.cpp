@@ -34,12 +34,14 @@ std::optional<EdtfDate> momentGiven(const CommandContext& context, const Book& s
     return momentGivenOn(context, nowAt(studio).earliest(), option);
 }
 
+std::string withDay(const std::string& text, CivilMinute day) {
+    return isClockTime(text) ? formatDay(day) + "T" + text : text;
+}
+
 std::optional<EdtfDate> momentGivenOn(const CommandContext& context, CivilMinute day,
                                       const std::string& option) {
     const std::optional<std::string> text = context.arguments.value(option);
-    if (!text || !isClockTime(*text))
-        return dateGiven(context, option);
-    return dateFrom(formatDay(day) + "T" + *text, option);
+    return text ? std::optional(dateFrom(withDay(*text, day), option)) : std::nullopt;
 }
 
 EdtfDate momentGivenOrNow(const CommandContext& context, const Book& studio,

@@ -14,6 +14,9 @@ namespace rackbook {
 // The value of an option as a date. Throws UsageError where it is none.
 EdtfDate dateFrom(const std::string& text, const std::string& option);
 
+// A clock time, as 09:30, with the day before it that the minute lies in; other text as it is.
+std::string withDay(const std::string& text, CivilMinute day);
+
 // A date as well as it is known, where the option was given.
 std::optional<EdtfDate> dateGiven(const CommandContext& context, const std::string& option);
 

@@ -114,13 +114,12 @@ ExitCode tellLatest(CommandContext& context, const BookFile& book) {
     Tree report = newReport("history");
     Tree told = Tree::array();
     Table table({{"no.", Align::right}, {"recorded"}, {"by"}, {"what"}, {"reason"}});
-    for (const std::int64_t intake : latestIntakes(book, static_cast<std::size_t>(most))) {
-        const std::vector<JournalEntry> entries = journalOfIntake(book, intake);
-        if (entries.empty())
-            continue;
+    for (const std::vector<JournalEntry>& entries :
+         latestIntakes(book, static_cast<std::size_t>(most))) {
         const JournalEntry& first = entries.front();
-        table.addRow({std::to_string(intake), recordedWords(first.recordedAt), first.recordedBy,
-                      intakeInShort(entries), first.reason.value_or(std::string())});
+        table.addRow({std::to_string(first.intake), recordedWords(first.recordedAt),
+                      first.recordedBy, intakeInShort(entries),
+                      first.reason.value_or(std::string())});
         for (const JournalEntry& entry : entries)
             told.add(treeOf(entry));
     }

@@ -29,43 +29,32 @@ Preset editionLastWorkedOn(const AnswersSoFar& soFar) {
     return editions.empty() ? std::nullopt : Preset(editions.back().code);
 }
 
-std::vector<Pull> pullsOf(const AnswersSoFar& soFar, const std::set<std::string>& layerIds) {
+std::vector<Pull> pullsOf(const AnswersSoFar& soFar, const Layer& layer) {
     std::vector<Pull> pulls;
     for (Pull& pull : allOf<Pull>(soFar.book))
-        if (layerIds.count(pull.layer.id) > 0)
+        if (pull.layer.id == layer.id)
             pulls.push_back(std::move(pull));
     return pulls;
-}
-
-std::map<int, std::string> layersByOrdinal(const AnswersSoFar& soFar, const Edition& edition) {
-    std::map<int, std::string> ids;
-    for (const Layer& layer : allOf<Layer>(soFar.book))
-        if (layer.edition.id == edition.id)
-            ids[layer.ordinal] = layer.id;
-    return ids;
 }
 
 // The layer that is being printed today, else the first that no sheet went through.
 Preset layerAtPress(const AnswersSoFar& soFar) {
     const Edition edition = editionNamed(soFar.book, soFar.answers.text("edition"));
-    const std::map<int, std::string> layers = layersByOrdinal(soFar, edition);
-    std::set<std::string> ids;
-    for (const auto& [ordinal, id] : layers)
-        ids.insert(id);
+    const std::vector<Layer> layers = layersOf(soFar.book, edition);
     std::set<std::string> pulled;
     std::set<std::string> pulledToday;
     const std::string today = formatDay(nowAt(soFar.studio).earliest());
-    for (const Pull& pull : pullsOf(soFar, ids)) {
+    for (const Pull& pull : allOf<Pull>(soFar.book)) {
         pulled.insert(pull.layer.id);
         if (formatDay(pull.start.earliest()) == today)
             pulledToday.insert(pull.layer.id);
     }
-    for (const auto& [ordinal, id] : layers)
-        if (pulledToday.count(id) > 0)
-            return std::to_string(ordinal);
-    for (const auto& [ordinal, id] : layers)
-        if (pulled.count(id) == 0)
-            return std::to_string(ordinal);
+    for (const Layer& layer : layers)
+        if (pulledToday.count(layer.id) > 0)
+            return std::to_string(layer.ordinal);
+    for (const Layer& layer : layers)
+        if (pulled.count(layer.id) == 0)
+            return std::to_string(layer.ordinal);
     return std::nullopt;
 }
 
@@ -74,7 +63,7 @@ Preset sheetsForLayer(const AnswersSoFar& soFar) {
     const Edition edition = editionNamed(soFar.book, soFar.answers.text("edition"));
     const Layer layer = layerOf(soFar.book, edition, soFar.answers.text("layer"));
     std::set<std::string> done;
-    for (const Pull& pull : pullsOf(soFar, {layer.id}))
+    for (const Pull& pull : pullsOf(soFar, layer))
         for (const Ref<Impression>& sheet : pull.impressions)
             done.insert(sheet.id);
     std::vector<Impression> left;
@@ -87,7 +76,7 @@ Preset sheetsForLayer(const AnswersSoFar& soFar) {
 Preset portionOfLayer(const AnswersSoFar& soFar) {
     const Edition edition = editionNamed(soFar.book, soFar.answers.text("edition"));
     const Layer layer = layerOf(soFar.book, edition, soFar.answers.text("layer"));
-    const std::vector<Pull> pulls = pullsOf(soFar, {layer.id});
+    const std::vector<Pull> pulls = pullsOf(soFar, layer);
     const bool has = !pulls.empty() && pulls.back().portion;
     return has ? Preset(pulls.back().portion->id) : std::nullopt;
 }
@@ -120,8 +109,8 @@ Preset placeLastHungAt(const AnswersSoFar& soFar) {
 
 Preset nextOrdinal(const AnswersSoFar& soFar) {
     const Edition edition = editionNamed(soFar.book, soFar.answers.text("edition"));
-    const std::map<int, std::string> layers = layersByOrdinal(soFar, edition);
-    return std::to_string(layers.empty() ? 1 : layers.rbegin()->first + 1);
+    const std::vector<Layer> layers = layersOf(soFar.book, edition);
+    return std::to_string(layers.empty() ? 1 : layers.back().ordinal + 1);
 }
 
 Preset mixLastWeighed(const AnswersSoFar& soFar) {

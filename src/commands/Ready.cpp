@@ -4,7 +4,7 @@
 
 #include "base/Text.h"
 #include "commands/BookAccess.h"
-#include "commands/LightOfStudio.h"
+#include "commands/JudgedPrints.h"
 #include "commands/OptionRows.h"
 #include "commands/PlaceGiven.h"
 #include "commands/ReadyReport.h"
@@ -17,9 +17,9 @@ namespace rackbook {
 
 namespace {
 
-HistoryFilter filterOf(const CommandContext& context, const BookFile& book) {
+std::optional<HistoryFilter> filterOf(const CommandContext& context, const BookFile& book) {
     const std::optional<std::string> words = context.arguments.value("sheets");
-    return words ? filterNamed(book, *words) : HistoryFilter{};
+    return words ? std::optional(filterNamed(book, *words)) : std::nullopt;
 }
 
 std::vector<std::size_t> chosenRows(const CommandContext& context, const History& history,
@@ -48,17 +48,13 @@ ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
-    const History history = judgedHistoryIn(book, filterOf(context, book), rules);
-    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
-    const CivilMinute asOf = asOfDay(context, studio);
-    const bool isWhole = !context.arguments.has("sheets");
-    const StudioLight light = learntLightOf(book, studio, rules, history, isWhole, asOf);
-    const Readiness readiness = readinessOf(history, rules, asOf, light.model());
-    const ReadyFacts facts{history,
-                           labels,
+    const std::optional<HistoryFilter> filter = filterOf(context, book);
+    const JudgedPrints prints(book, studio, rules, filter, asOfDay(context, studio));
+    const ReadyFacts facts{prints.history,
+                           prints.labels,
                            rules,
-                           readiness,
-                           chosenRows(context, history, readiness),
+                           prints.readiness,
+                           chosenRows(context, prints.history, prints.readiness),
                            context.arguments.has("why")};
     if (context.arguments.has("json"))
         context.console.out() << jsonText(readinessTree(facts));
@@ -66,7 +62,7 @@ ExitCode run(CommandContext& context) {
         printReadiness(context.console, facts);
     const bool anyMayNeedLight =
         std::any_of(facts.chosen.begin(), facts.chosen.end(),
-                    [&](std::size_t i) { return mayNeedLight(readiness.rows[i].verdict); });
+                    [&](std::size_t i) { return mayNeedLight(prints.readiness.rows[i].verdict); });
     return anyMayNeedLight ? ExitCode::findings : ExitCode::success;
 }
 

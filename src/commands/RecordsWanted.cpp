@@ -5,14 +5,12 @@
 #include <map>
 #include <set>
 
-#include "calc/Readiness.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
-#include "commands/LightOfStudio.h"
+#include "commands/JudgedPrints.h"
 #include "commands/OptionRows.h"
 #include "commands/RecordNamed.h"
 #include "commands/Whereabouts.h"
-#include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -88,21 +86,18 @@ Wanted byEdition(const BookFile& book, RecordKind kind, const std::string& words
     };
 }
 
-// Impressions by where they are and how they are judged now.
+// Impressions by how they are judged now.
 Wanted byStanding(const CommandContext& context, const BookFile& book, RecordKind kind) {
     if (kind != RecordKind::impression)
         refuseFilter(kind, "verdict");
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
-    const History history = judgedHistoryIn(book, {}, rules);
-    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
-    const CivilMinute now = nowAt(studio).latest();
-    const StudioLight light = learntLightOf(book, studio, rules, history, true, now);
+    const JudgedPrints prints(book, studio, rules, std::nullopt, nowAt(studio).latest());
     const std::string verdict = context.arguments.text("verdict");
     std::set<std::string> ids;
-    for (const ReadinessRow& row : readinessOf(history, rules, now, light.model()).rows)
+    for (const ReadinessRow& row : prints.readiness.rows)
         if (textOf(row.verdict) == verdict)
-            ids.insert(labels[static_cast<std::size_t>(row.impression)].id);
+            ids.insert(prints.labels[static_cast<std::size_t>(row.impression)].id);
     return [ids](const Record& record) { return ids.count(idOf(record)) > 0; };
 }
 

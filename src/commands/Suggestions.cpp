@@ -34,14 +34,8 @@ std::vector<Choice> layers(const AnswersSoFar& soFar) {
     const std::optional<Edition> edition = editionAnswered(soFar);
     if (!edition)
         return {};
-    std::vector<Layer> all;
-    for (Layer& layer : allOf<Layer>(soFar.book))
-        if (layer.edition.id == edition->id)
-            all.push_back(std::move(layer));
-    std::sort(all.begin(), all.end(),
-              [](const Layer& a, const Layer& b) { return a.ordinal < b.ordinal; });
     std::vector<Choice> choices;
-    for (const Layer& layer : all)
+    for (const Layer& layer : layersOf(soFar.book, *edition))
         choices.push_back({std::to_string(layer.ordinal), layer.colourWords});
     return choices;
 }
@@ -107,12 +101,9 @@ std::vector<Choice> namedInDescription(const CommandSpec& spec, const std::strin
     return choices;
 }
 
-void checkDate(const AnswersSoFar& soFar, const std::string& answer, bool mayBeClockTime) {
-    const bool isClockTime = answer.size() == 5 && answer[2] == ':';
-    const std::string day = formatDay(nowAt(soFar.studio).earliest());
-    const std::string text = mayBeClockTime && isClockTime ? day + "T" + answer : answer;
+void checkDate(const std::string& answer) {
     try {
-        EdtfDate::parse(text, "the answer");
+        EdtfDate::parse(answer, "the answer");
     } catch (const InputError& error) {
         throw UsageError(error);
     }
@@ -209,12 +200,12 @@ void checkAnswer(const AnswersSoFar& soFar, const std::string& name, const std::
             recordNamed<Block>(soFar.book, answer);
             break;
         case AnswerKind::moment:
-            checkDate(soFar, answer, true);
+            checkDate(withDay(answer, nowAt(soFar.studio).earliest()));
             break;
         case AnswerKind::date:
             // The sky may be told of a first and a last day.
             if (answer.find('/') == std::string::npos)
-                checkDate(soFar, answer, false);
+                checkDate(answer);
             break;
         case AnswerKind::mass:
             if (answer != "unknown" && answer.find("ml") == std::string::npos)

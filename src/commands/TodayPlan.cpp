@@ -4,15 +4,13 @@
 #include <map>
 
 #include "base/Text.h"
-#include "calc/Readiness.h"
 #include "checks/Audit.h"
 #include "commands/FieldText.h"
 #include "commands/ImpressionNames.h"
 #include "commands/InkWords.h"
-#include "commands/LightOfStudio.h"
+#include "commands/JudgedPrints.h"
 #include "commands/SlabPlan.h"
 #include "commands/StockReport.h"
-#include "store/HistoryQuery.h"
 
 namespace rackbook {
 
@@ -23,12 +21,7 @@ constexpr CivilMinute soonDue = 7 * minutesPerDay;
 // Prints that stand alike, place by place.
 class PrintsToSeeTo {
 public:
-    PrintsToSeeTo(const BookFile& book, const InkBook& ink, CivilMinute asOf)
-        : m_rules(ink.rules),
-          m_history(judgedHistoryIn(book, {}, m_rules)),
-          m_labels(labelsOf(book, m_history)),
-          m_light(learntLightOf(book, ink.studio, m_rules, m_history, true, asOf)),
-          m_readiness(readinessOf(m_history, m_rules, asOf, m_light.model())) {}
+    explicit PrintsToSeeTo(const JudgedPrints& prints) : m_prints(prints) {}
 
     TodaySection bringOut() const {
         return section("bringOut", "Bring out of the dark", [](const ReadinessRow& row) {
@@ -67,12 +60,12 @@ private:
     template <class Wanted>
     TodaySection section(const char* name, const char* heading, Wanted&& wanted) const {
         std::map<int, std::vector<std::uint32_t>> byPlace;
-        for (const ReadinessRow& row : m_readiness.rows)
+        for (const ReadinessRow& row : m_prints.readiness.rows)
             if (wanted(row))
                 byPlace[row.place].push_back(static_cast<std::uint32_t>(row.impression));
         TodaySection made{name, heading, {}};
         for (const auto& [place, impressions] : byPlace)
-            made.lines.push_back({namesOf(impressions, m_labels), placeWords(place),
+            made.lines.push_back({namesOf(impressions, m_prints.labels), placeWords(place),
                                   impressions.size() == 1
                                       ? "1 print"
                                       : std::to_string(impressions.size()) + " prints"});
@@ -81,14 +74,10 @@ private:
 
     std::string placeWords(int place) const {
         return place < 0 ? "place not recorded"
-                         : m_history.places[static_cast<std::size_t>(place)].name;
+                         : m_prints.history.places[static_cast<std::size_t>(place)].name;
     }
 
-    const HouseRules& m_rules;
-    History m_history;
-    std::vector<ImpressionLabel> m_labels;
-    StudioLight m_light;
-    Readiness m_readiness;
+    const JudgedPrints& m_prints;
 };
 
 TodaySection heapsToUse(const InkBook& ink, CivilMinute asOf) {
@@ -163,20 +152,17 @@ TodaySection dueBack(const InkBook& ink, CivilMinute asOf) {
 TodaySection promises(const InkBook& ink, CivilMinute asOf) {
     TodaySection made{"promises", "Promised to buyers", {}};
     const AuditContext context(ink.records, ink.rules, asOf);
-    for (const AuditRule& rule : auditRules()) {
-        if (std::string(rule.name) != "promised-fate")
-            continue;
-        for (const Finding& finding : rule.run(context))
-            if (finding.severity == Severity::error)
-                made.lines.push_back({finding.where.record, {}, finding.what});
-    }
+    for (const Finding& finding : audit(context, {"promised-fate"}))
+        if (finding.severity == Severity::error)
+            made.lines.push_back({finding.where.record, {}, finding.what});
     return made;
 }
 
 }  // namespace
 
 std::vector<TodaySection> todayIn(const BookFile& book, const InkBook& ink, CivilMinute asOf) {
-    const PrintsToSeeTo prints(book, ink, asOf);
+    const JudgedPrints judged(book, ink.studio, ink.rules, std::nullopt, asOf);
+    const PrintsToSeeTo prints(judged);
     return {prints.bringOut(),      prints.lookAt(),    prints.putAway(),
             prints.leave(),         prints.findOut(),   heapsToUse(ink, asOf),
             tinsToSeeTo(ink, asOf), dueBack(ink, asOf), promises(ink, asOf)};

@@ -18,15 +18,20 @@ namespace rackbook {
 
 namespace {
 
-std::int64_t intakeMeant(const CommandContext& context, const BookFile& book) {
-    const std::optional<int> number =
-        wholeGiven(context, "number", "NUMBER", 1, std::numeric_limits<int>::max());
-    if (number)
-        return *number;
-    const std::vector<std::int64_t> latest = latestIntakes(book, 1);
+// What was recorded under the number that was given, else what was recorded last.
+std::vector<JournalEntry> entriesMeant(const CommandContext& context, const BookFile& book) {
+    if (const std::optional<int> number =
+            wholeGiven(context, "number", "NUMBER", 1, std::numeric_limits<int>::max())) {
+        std::vector<JournalEntry> entries = journalOfIntake(book, *number);
+        if (entries.empty())
+            throw UsageError("nothing was recorded under number " + std::to_string(*number),
+                             "rackbook history shows the numbers.");
+        return entries;
+    }
+    std::vector<std::vector<JournalEntry>> latest = latestIntakes(book, 1);
     if (latest.empty())
         throw UsageError("nothing has been recorded yet", "There is nothing to take back.");
-    return latest.front();
+    return std::move(latest.front());
 }
 
 // Another entry has taken the place of this one since.
@@ -83,13 +88,9 @@ std::vector<MadeRecord> takenBack(const BookFile& book, std::vector<JournalEntry
 
 ExitCode run(CommandContext& context) {
     BookFile book = bookToWrite(context);
-    const std::int64_t intake = intakeMeant(context, book);
-    const std::vector<JournalEntry> entries = journalOfIntake(book, intake);
-    if (entries.empty())
-        throw UsageError("nothing was recorded under number " + std::to_string(intake),
-                         "rackbook history shows the numbers.");
+    const std::vector<JournalEntry> entries = entriesMeant(context, book);
     const JournalEntry& first = entries.front();
-    printWrapped(context.console, "Number " + std::to_string(intake) + ", recorded " +
+    printWrapped(context.console, "Number " + std::to_string(first.intake) + ", recorded " +
                                       recordedWords(first.recordedAt) + " by " +
                                       printable(first.recordedBy) + ", is taken back:");
     JointIntake together(book);

@@ -6,7 +6,6 @@
 #include "base/Numbers.h"
 #include "base/Text.h"
 #include "exchange/CsvText.h"
-#include "exchange/MeasurementWords.h"
 
 namespace rackbook {
 

@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "base/Numbers.h"
+#include "base/Text.h"
 #include "exchange/CsvText.h"
-#include "exchange/MeasurementWords.h"
 
 namespace rackbook {
 

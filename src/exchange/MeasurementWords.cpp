@@ -94,10 +94,4 @@ std::optional<std::string> plainWords(std::string_view text, std::size_t most) {
     return plain.substr(begin, plain.find_last_not_of(' ') - begin + 1);
 }
 
-std::string trimmed(const std::string& text) {
-    const std::size_t begin = text.find_first_not_of(' ');
-    return begin == std::string::npos ? ""
-                                      : text.substr(begin, text.find_last_not_of(' ') - begin + 1);
-}
-
 }  // namespace rackbook

@@ -29,7 +29,4 @@ std::optional<EdtfDate> dayIn(std::string_view text, const std::string& where);
 // `most` bytes. Nothing where that leaves nothing.
 std::optional<std::string> plainWords(std::string_view text, std::size_t most);
 
-// Without the spaces before and behind.
-std::string trimmed(const std::string& text);
-
 }  // namespace rackbook

@@ -5,7 +5,6 @@
 #include "base/Numbers.h"
 #include "base/Text.h"
 #include "exchange/CsvText.h"
-#include "exchange/MeasurementWords.h"
 
 namespace rackbook {
 
@@ -33,7 +32,8 @@ public:
         m_rows = csvRows(text, m_separator, draft.file());
         m_rows.erase(std::remove_if(m_rows.begin(), m_rows.end(), isEmptyRow), m_rows.end());
         for (CsvRow& row : m_rows)
-            std::transform(row.fields.begin(), row.fields.end(), row.fields.begin(), trimmed);
+            std::transform(row.fields.begin(), row.fields.end(), row.fields.begin(),
+                           [](const std::string& field) { return trimmed(field); });
         m_hasComma = m_separator != ',' && hasDecimalCommas();
     }
 

@@ -4,7 +4,6 @@
 
 #include "base/Numbers.h"
 #include "base/Text.h"
-#include "exchange/MeasurementWords.h"
 #include "exchange/TablePattern.h"
 
 namespace rackbook {

@@ -10,6 +10,7 @@
 #include "base/Edtf.h"
 #include "base/Error.h"
 #include "base/Numbers.h"
+#include "base/Text.h"
 #include "exchange/FitId.h"
 #include "exchange/MeasurementWords.h"
 
@@ -42,10 +43,6 @@ Parts numbersIn(std::string_view text) {
         }
     }
     return parts.back().empty() ? Parts{} : parts;
-}
-
-std::string twoDigits(int number) {
-    return (number < 10 ? "0" : "") + std::to_string(number);
 }
 
 enum class YearFault { none, twoDigits, noYear };
@@ -88,10 +85,9 @@ CellValue<std::string> dated(const std::string& yearText, int month, int day,
     if (month < 1 || month > 12 || day < 0 || day > daysInMonth(year.year, month))
         return refused("the calendar has no such day",
                        "Look it up, or say another order of dates.");
-    std::string text = std::to_string(year.year);
-    text = std::string(4 - std::min<std::size_t>(text.size(), 4), '0') + text;
-    text += "-" + twoDigits(month);
-    return {day == 0 ? text : text + "-" + twoDigits(day), {}, {}};
+    const std::string text =
+        formatDay(daysFromCivil({year.year, month, std::max(day, 1)}) * minutesPerDay);
+    return {day == 0 ? text.substr(0, text.rfind('-')) : text, {}, {}};
 }
 
 int smallNumber(const std::string& text) {

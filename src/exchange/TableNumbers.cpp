@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "base/Numbers.h"
-#include "exchange/MeasurementWords.h"
+#include "base/Text.h"
 
 namespace rackbook {
 

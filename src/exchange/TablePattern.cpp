@@ -1,7 +1,7 @@
 #include "exchange/TablePattern.h"
 
 #include "base/Numbers.h"
-#include "exchange/MeasurementWords.h"
+#include "base/Text.h"
 
 namespace rackbook {
 

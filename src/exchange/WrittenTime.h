@@ -6,11 +6,9 @@
 #include <string>
 #include <string_view>
 
-namespace rackbook {
+#include "base/DateOrder.h"
 
-// Which way round a date is written. Nothing in a date tells day.month from month/day for certain,
-// so that whoever has the logger says it.
-enum class DateOrder { yearMonthDay, dayMonthYear, monthDayYear };
+namespace rackbook {
 
 // "2026-03-04", "04.03.2026", "03/04/2026": an example of the order.
 const char* exampleOf(DateOrder order);

@@ -1,7 +1,6 @@
 #include "store/BookAsSaid.h"
 
 #include "store/BookInner.h"
-#include "store/Columns.h"
 #include "store/Replay.h"
 
 namespace rackbook {
@@ -17,8 +16,6 @@ BookFile bookAsSaid(const BookFile& book, const std::string& before, const Recor
     last.reset();
     Transaction transaction(database);
     database.execute("PRAGMA defer_foreign_keys = ON");
-    for (const std::string& table : projectionTables(database))
-        database.execute("DELETE FROM " + quoted(table));
     database.execute("DELETE FROM journal WHERE entry > " + std::to_string(kept));
     projectAnew(database, decode);
     transaction.commit();

@@ -107,13 +107,30 @@ std::vector<JournalEntry> journalOfIntake(const BookFile& book, std::int64_t int
     return entriesOf(rows);
 }
 
-std::vector<std::int64_t> latestIntakes(const BookFile& book, std::size_t most) {
-    Statement rows =
-        book.inner().database->prepare("SELECT intake FROM journal ORDER BY entry DESC");
-    std::vector<std::int64_t> intakes;
-    while (intakes.size() < most && rows.step())
-        if (intakes.empty() || intakes.back() != rows.whole(0))
-            intakes.push_back(rows.whole(0));
+std::vector<std::vector<JournalEntry>> latestIntakes(const BookFile& book, std::size_t most) {
+    Statement numbers =
+        book.inner().database->prepare("SELECT entry, intake FROM journal ORDER BY entry DESC");
+    std::int64_t first = 0;
+    std::int64_t intake = 0;
+    std::size_t seen = 0;
+    while (numbers.step()) {
+        if (seen == 0 || numbers.whole(1) != intake) {
+            if (seen == most)
+                break;
+            ++seen;
+        }
+        first = numbers.whole(0);
+        intake = numbers.whole(1);
+    }
+    Statement rows = select(book, "WHERE entry >= ? ORDER BY entry");
+    rows.bind(1, first);
+    std::vector<std::vector<JournalEntry>> intakes;
+    for (JournalEntry& entry : entriesOf(rows)) {
+        if (intakes.empty() || intakes.back().front().intake != entry.intake)
+            intakes.emplace_back();
+        intakes.back().push_back(std::move(entry));
+    }
+    std::reverse(intakes.begin(), intakes.end());
     return intakes;
 }
 

@@ -36,7 +36,7 @@ std::vector<JournalEntry> journalOfIntake(const BookFile& book, std::int64_t int
 // The entry of that number.
 std::optional<JournalEntry> journalEntry(const BookFile& book, std::int64_t entry);
 
-// The numbers of the latest intakes, the latest first, at most `most`.
-std::vector<std::int64_t> latestIntakes(const BookFile& book, std::size_t most);
+// The entries of the latest intakes, at most `most` of them, the latest first.
+std::vector<std::vector<JournalEntry>> latestIntakes(const BookFile& book, std::size_t most);
 
 }  // namespace rackbook

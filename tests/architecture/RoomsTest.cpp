@@ -264,7 +264,7 @@ TEST(Sources, GuardTheirHeadersAndBeginWithTheirOwn) {
 
 // All rooms share one namespace, so two types of one name would be one type to the linker.
 TEST(Sources, GiveEachTypeInAHeaderANameOfItsOwn) {
-    const std::regex definition("\\n(?:class|struct) ([A-Z][A-Za-z]*)(?: : | \\{)");
+    const std::regex definition("\\n(?:class|struct|enum class) ([A-Z][A-Za-z]*)(?: : | \\{)");
     std::map<std::string, std::string> homes;
     for (const Source& source : sources()) {
         if (!source.isHeader)

@@ -13,10 +13,7 @@ namespace {
 
 class DayTest : public ::testing::Test {
 protected:
-    DayTest() {
-        for (const ScriptStep& step : readScript(std::string(RACKBOOK_SCRIPTS) + "/studio.txt"))
-            transcriptOf(step.words);
-    }
+    DayTest() { runScript("studio"); }
 
     static bool says(const std::string& text, const std::string& part) {
         return text.find(part) != std::string::npos;

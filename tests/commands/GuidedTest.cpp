@@ -15,8 +15,7 @@ namespace {
 class GuidedTest : public ::testing::Test {
 protected:
     GuidedTest() {
-        for (const ScriptStep& step : readScript(std::string(RACKBOOK_SCRIPTS) + "/studio.txt"))
-            transcriptOf(step.words);
+        runScript("studio");
         transcriptOf(splitWords("rackbook impressions TIDE 9-20"));
         transcriptOf(splitWords("rackbook layer TIDE 3 straw"));
     }

@@ -108,6 +108,11 @@ std::string transcriptOf(const std::vector<std::string>& words) {
     return text;
 }
 
+void runScript(const std::string& name) {
+    for (const ScriptStep& step : readScript(std::string(RACKBOOK_SCRIPTS) + "/" + name + ".txt"))
+        transcriptOf(step.words);
+}
+
 FreshFolder::FreshFolder() : m_before(std::filesystem::current_path().string()) {
     std::string pattern =
         (std::filesystem::temp_directory_path() / "rackbook-commands-XXXXXX").string();

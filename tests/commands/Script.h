@@ -34,6 +34,9 @@ std::vector<std::string> splitWords(const std::string& line);
 // Runs a command in this process, in the current folder, and writes down what it printed.
 std::string transcriptOf(const std::vector<std::string>& words);
 
+// Runs every command of a script beside the others, whatever they print: "studio".
+void runScript(const std::string& name);
+
 // An empty folder of its own that is the current one until the object goes, with the environment
 // that makes runs repeatable: 2026-03-28T18:00Z, the source tree's schema and templates.
 class FreshFolder {

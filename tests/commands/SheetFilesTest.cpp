@@ -24,8 +24,7 @@ void run(const std::string& line) {
 }
 
 void beginStudio() {
-    for (const ScriptStep& step : readScript(std::string(RACKBOOK_SCRIPTS) + "/studio.txt"))
-        transcriptOf(step.words);
+    runScript("studio");
 }
 
 bool contains(const std::string& bytes, const std::string& part) {

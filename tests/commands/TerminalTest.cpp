@@ -89,10 +89,7 @@ private:
 
 class TerminalTest : public ::testing::Test {
 protected:
-    TerminalTest() {
-        for (const ScriptStep& step : readScript(std::string(RACKBOOK_SCRIPTS) + "/studio.txt"))
-            transcriptOf(step.words);
-    }
+    TerminalTest() { runScript("studio"); }
     const FreshFolder m_folder;
 };
 

@@ -9,10 +9,7 @@ namespace {
 
 class UndoTest : public ::testing::Test {
 protected:
-    UndoTest() {
-        for (const ScriptStep& step : readScript(std::string(RACKBOOK_SCRIPTS) + "/studio.txt"))
-            transcriptOf(step.words);
-    }
+    UndoTest() { runScript("studio"); }
 
     static std::string run(const std::string& command) { return transcriptOf(splitWords(command)); }
     static bool says(const std::string& text, const std::string& part) {

@@ -1,0 +1,26 @@
+// Impressions as they are judged on a day, with all that the verdicts follow from.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "calc/Readiness.h"
+#include "commands/LightOfStudio.h"
+
+namespace rackbook {
+
+// The verdicts point into the light and the history. Throws StoreError.
+struct JudgedPrints {
+    // Those that the filter lets through; without one the whole book. `rules` must outlive it.
+    JudgedPrints(const BookFile& book, const Book& studio, const HouseRules& rules,
+                 const std::optional<HistoryFilter>& filter, CivilMinute asOf);
+    JudgedPrints(const JudgedPrints&) = delete;
+    JudgedPrints& operator=(const JudgedPrints&) = delete;
+
+    const History history;
+    const std::vector<ImpressionLabel> labels;
+    const StudioLight light;
+    const Readiness readiness;
+};
+
+}  // namespace rackbook
