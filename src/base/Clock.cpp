@@ -5,6 +5,7 @@
 #include <QTimeZone>
 #include <cstdio>
 #include <cstdlib>
+#include <cstring>
 
 #include "base/Error.h"
 
@@ -32,7 +33,8 @@ std::int64_t nowEpoch_s() {
         return QDateTime::currentSecsSinceEpoch();
     bool ok = false;
     const qint64 value = QByteArray(fixed).toLongLong(&ok);
-    if (!ok)
+    const bool isPlain = std::strspn(fixed, "-0123456789") == std::strlen(fixed);
+    if (!ok || !isPlain)
         throw UsageError("SOURCE_DATE_EPOCH is not a whole number of seconds", "Unset it.");
     if (value < firstWritable_s || value > lastWritable_s)
         throw UsageError("SOURCE_DATE_EPOCH lies outside the years 1 to 9999", "Unset it.");

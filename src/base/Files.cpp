@@ -1,9 +1,13 @@
 #include "base/Files.h"
 
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
+
 #include <algorithm>
 #include <cstdio>
 
@@ -40,6 +44,21 @@ std::string readAll(QFile& file, const std::string& name, std::size_t most) {
     return bytes;
 }
 
+constexpr const char* beingWritten = ".rackbook-is-writing";
+
+// What a process left that is no more: nobody holds the lock.
+void removeLeftOver(const std::string& unfinished) {
+    if (QFileInfo(q(unfinished)).isSymLink())
+        return;
+    const int lock =
+        open(pathOf(unfinished, beingWritten).c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+    if (lock < 0)
+        return;
+    if (flock(lock, LOCK_EX | LOCK_NB) == 0)
+        QDir(q(unfinished)).removeRecursively();
+    close(lock);
+}
+
 // Pre: it is a folder.
 void collectBelow(const std::string& folder, const QString& suffix, FilesBelow& found) {
     const QDir here(q(folder));
@@ -69,6 +88,14 @@ std::string readFile(const std::string& path, std::size_t most) {
         throw InputError(path, "it cannot be read: " + file.errorString().toStdString(),
                          "Check the name and the permissions.");
     return readAll(file, path, most);
+}
+
+void requireRegularFile(const std::string& path) {
+    const QFileInfo there(q(path));
+    if (there.isDir())
+        throw InputError(path, "it is a folder", "Name a file.");
+    if (there.exists() && !there.isFile())
+        throw InputError(path, "it is no file", "Name a file.");
 }
 
 std::string readStandardInput(std::size_t most) {
@@ -118,18 +145,33 @@ NewFolder::NewFolder(std::string folder) : m_folder(std::move(folder)) {
     while (m_folder.size() > 1 && m_folder.back() == '/')
         m_folder.pop_back();
     m_unfinished = m_folder + ".unfinished";
+    removeLeftOver(m_unfinished);
     if (fileExists(m_unfinished))
         throw StoreError(m_unfinished, "something of that name is there already",
-                         "It may be what an interrupted command left; remove it.");
+                         "Another command may be writing it; remove it if none is.");
     makeFolder(m_unfinished);
+    hold();
+}
+
+void NewFolder::hold() {
+    m_lock = open(pathOf(m_unfinished, beingWritten).c_str(), O_CREAT | O_WRONLY | O_CLOEXEC, 0600);
+    if (m_lock >= 0 && flock(m_lock, LOCK_EX | LOCK_NB) == 0)
+        return;
+    QDir(q(m_unfinished)).removeRecursively();
+    if (m_lock >= 0)
+        close(m_lock);
+    throw StoreError(m_unfinished, "no file can be written in it",
+                     "Check the permissions and the space on the disk.");
 }
 
 NewFolder::~NewFolder() {
     if (!m_unfinished.empty())
         QDir(q(m_unfinished)).removeRecursively();
+    close(m_lock);
 }
 
 void NewFolder::finish() {
+    QFile::remove(q(pathOf(m_unfinished, beingWritten)));
     // An empty folder of that name gives way.
     QDir().rmdir(q(m_folder));
     if (!QDir().rename(q(m_unfinished), q(m_folder)))

@@ -11,6 +11,10 @@ namespace rackbook {
 // Throws InputError where the file is missing, unreadable or larger than `most` bytes.
 std::string readFile(const std::string& path, std::size_t most);
 
+// Throws InputError where something other than a file is there: a device or a pipe may never come
+// to an end, or to a beginning.
+void requireRegularFile(const std::string& path);
+
 // Reads standard input to its end, with the same limit.
 std::string readStandardInput(std::size_t most);
 
@@ -25,7 +29,8 @@ void writeFileSafely(const std::string& path, std::string_view bytes);
 void makeFolder(const std::string& path);
 
 // A folder that comes into being as a whole: its files are written under another name beside it,
-// and go with it where finish() is not reached.
+// and go with it where finish() is not reached. Where the process was ended on the way, the next
+// one that makes the same folder takes away what was left.
 class NewFolder {
 public:
     // Pre: `folder` is not there, or empty. Throws StoreError.
@@ -40,8 +45,11 @@ public:
     void finish();
 
 private:
+    void hold();
+
     std::string m_folder;
     std::string m_unfinished;
+    int m_lock = -1;  // on a file in it, for as long as the process lives
 };
 
 bool isFolder(const std::string& path);

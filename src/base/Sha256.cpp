@@ -3,10 +3,10 @@
 #include <QByteArrayView>
 #include <QCryptographicHash>
 #include <QFile>
-#include <QFileInfo>
 #include <QRandomGenerator>
 
 #include "base/Error.h"
+#include "base/Files.h"
 
 namespace rackbook {
 
@@ -22,9 +22,7 @@ std::string sha256(std::string_view bytes) {
 std::string sha256OfFile(const std::string& path) {
     const QString name = QString::fromStdString(path);
     QFile file(name);
-    // A device or a pipe may never come to an end.
-    if (QFileInfo(name).exists() && !QFileInfo(name).isFile())
-        throw InputError(path, "it is no regular file", "Name a file.");
+    requireRegularFile(path);
     if (!file.open(QIODevice::ReadOnly))
         throw InputError(path, "it cannot be read: " + file.errorString().toStdString(),
                          "Check the name and the permissions.");

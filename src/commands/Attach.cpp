@@ -63,6 +63,7 @@ ExitCode run(CommandContext& context) {
     const Arguments& arguments = context.arguments;
     const bool keepsMetadata = arguments.has("keep-metadata");
     const std::string file = arguments.text("file");
+    requireRegularFile(file);
     BookFile book = bookToWrite(context);
     const Book studio = bookRecordOf(book);
     Attachment attachment;

@@ -12,11 +12,17 @@ namespace rackbook {
 
 namespace {
 
+// An id may end in nothing but dots.
+std::string nameFor(const Attachment& attachment) {
+    const std::string end = fileNameOf(attachment.id);
+    const bool isName = end.find_first_not_of('.') != std::string::npos;
+    return (isName ? end : "attachment") + "." + fileEndingFor(attachment.mediaType);
+}
+
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const Attachment attachment = recordNamed<Attachment>(book, context.arguments.text("id"));
-    const std::string file = context.arguments.value("out").value_or(
-        fileNameOf(attachment.id) + "." + fileEndingFor(attachment.mediaType));
+    const std::string file = context.arguments.value("out").value_or(nameFor(attachment));
     if (fileExists(file))
         throw UsageError(file + " is there already", isFolder(file)
                                                          ? "Name a file in it with --out."

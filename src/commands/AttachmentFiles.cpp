@@ -41,6 +41,7 @@ std::optional<std::string> AttachmentFiles::bytesOf(const std::string& sha256) {
         m_missing.push_back(sha256);
         return std::nullopt;
     }
+    requireRegularFile(found->second);
     std::string bytes = readFile(found->second, largestPicture_B);
     if (rackbook::sha256(bytes) != sha256)
         throw InputError(found->second, "its bytes are not those that its name stands for",

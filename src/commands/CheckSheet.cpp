@@ -10,6 +10,7 @@
 #include "commands/OptionRows.h"
 #include "commands/Paragraph.h"
 #include "commands/SheetFile.h"
+#include "commands/TransferSheetKind.h"
 #include "exchange/TreeJson.h"
 #include "store/RecordReader.h"
 
@@ -20,7 +21,7 @@ namespace {
 struct CheckedSheet {
     SheetHeading heading;
     std::string about;
-    std::vector<FactsDifference> differences;
+    SheetComparison comparison;
 };
 
 struct SheetCheck {
@@ -30,9 +31,13 @@ struct SheetCheck {
 
     bool isTrue() const {
         return std::all_of(sheets.begin(), sheets.end(),
-                           [](const CheckedSheet& sheet) { return sheet.differences.empty(); });
+                           [](const CheckedSheet& sheet) { return sheet.comparison.isTrue(); });
     }
-    bool wasChanged() const { return sameFile.empty() && !sameFacts.empty(); }
+    // Whether a file with the same records, but other bytes, was given out before this one. Both
+    // are in the order of recording, in which issues lie.
+    bool wasChanged() const {
+        return !sameFacts.empty() && (sameFile.empty() || sameFacts.front() < sameFile.front());
+    }
 };
 
 SheetCheck checkOf(const SheetFile& file, const RecordSet& records) {
@@ -47,12 +52,9 @@ SheetCheck checkOf(const SheetFile& file, const RecordSet& records) {
             check.sameFacts.push_back(&issue);
     }
     BookSheets book(records);
-    for (const CarriedSheet& sheet : file.sheets) {
-        const SheetFacts inBook =
-            sheetFactsFrom(book.textFor(sheet.facts.heading, sheet.facts.namesHolders), "the book");
+    for (const CarriedSheet& sheet : file.sheets)
         check.sheets.push_back({sheet.facts.heading, aboutWords(records, sheet.facts.heading.about),
-                                differencesBetween(sheet.facts, inBook)});
-    }
+                                book.compare(sheet)});
     return check;
 }
 
@@ -71,7 +73,13 @@ std::string registerWords(const SheetCheck& check, const RecordSet& records) {
     };
     if (!check.sameFile.empty())
         return "This is, byte for byte, the file that was given out " + listed(check.sameFile) +
-               ".";
+               "." +
+               (check.sameFacts.empty()
+                    ? std::string()
+                    : " A file of other bytes with the same records was given out " +
+                          listed(check.sameFacts) +
+                          ": the later one was made anew, or altered. Trust what the pages of the "
+                          "first say.");
     if (!check.sameFacts.empty())
         return "A sheet with these records was given out " + listed(check.sameFacts) +
                ", but in a file of other bytes: this one was altered, or made anew. Do not trust "
@@ -88,7 +96,7 @@ std::string shortened(const std::string& text) {
 
 void printDifferences(Console& console, const CheckedSheet& sheet) {
     Table table({{"record"}, {"field"}, {"on the sheet"}, {"in the book"}});
-    for (const FactsDifference& difference : sheet.differences)
+    for (const FactsDifference& difference : sheet.comparison.differences)
         table.addRow({difference.record, difference.field.empty() ? "all" : difference.field,
                       difference.onSheet.empty() ? "–" : shortened(difference.onSheet),
                       difference.inBook.empty() ? "–" : shortened(difference.inBook)});
@@ -110,14 +118,23 @@ void print(Console& console, const SheetFile& file, const SheetCheck& check,
     if (check.isTrue())
         printParagraph(console,
                        "The records inside it are those of the book: the sheet is still true.");
+    // Those of a transfer's parties are printed where they are asked for.
+    if (first.heading.sheet == transferSheetKind().name)
+        printParagraph(
+            console, "Contacts stand in no record: those on its pages, if any, were not checked.");
     for (const CheckedSheet& sheet : check.sheets)
-        if (!sheet.differences.empty())
+        if (sheet.comparison.isRewritten)
+            printParagraph(console, "The record of " + sheet.about +
+                                        " says what the book says, but in other bytes than "
+                                        "rackbook writes: another program wrote it anew.");
+    for (const CheckedSheet& sheet : check.sheets)
+        if (!sheet.comparison.differences.empty())
             printDifferences(console, sheet);
 }
 
 Tree treeOf(const CheckedSheet& sheet) {
     Tree differences = Tree::array();
-    for (const FactsDifference& difference : sheet.differences)
+    for (const FactsDifference& difference : sheet.comparison.differences)
         differences.add(Tree::object()
                             .set("record", difference.record)
                             .set("field", difference.field)
@@ -127,6 +144,7 @@ Tree treeOf(const CheckedSheet& sheet) {
         .set("sheet", sheet.heading.sheet)
         .set("about", sheet.about)
         .set("asOf", sheet.heading.asOf)
+        .set("isRewritten", sheet.comparison.isRewritten)
         .set("differences", std::move(differences));
 }
 

@@ -37,7 +37,14 @@ SheetKind drawerSheetKind() {
         "says what lies in a drawer or a box, or in those within a place, and what of it "
         "must come out to light";
     kind.subject = SubjectKind::place;
+    kind.depth.making = false;
     kind.depth.light = true;
+    kind.depth.verdictsOnly = true;
+    kind.depth.printed = {
+        {RecordKind::book, {"studio"}},
+        {RecordKind::edition, {"code", "title"}},
+        {RecordKind::impression, {"edition", "workingNumber", "designation", "signedOn", "fate"}},
+        {RecordKind::look, {"impressions", "standsFor", "at", "touch", "colour"}}};
     kind.rules = drawerSheetRules;
     kind.make = make;
     kind.isDated = true;

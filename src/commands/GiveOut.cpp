@@ -43,11 +43,31 @@ Issue issueOf(const CarriedSheet& sheet, const SheetFile& file) {
 // A sheet that says what the book does not is not given out in its name.
 void requireTrue(const SheetFile& file, const RecordSet& records) {
     BookSheets book(records);
-    for (const CarriedSheet& sheet : file.sheets)
-        if (book.textFor(sheet.facts.heading, sheet.facts.namesHolders) != sheet.text)
+    for (const CarriedSheet& sheet : file.sheets) {
+        const SheetComparison comparison = book.compare(sheet);
+        if (!comparison.differences.empty())
             throw InputError(file.path, "the book no longer says what this sheet says",
                              "rackbook check-sheet tells the differences. Make the sheet again, or "
                              "put the book right first.");
+        if (comparison.isRewritten)
+            throw InputError(file.path,
+                             "the record inside it was written anew by another program: it says "
+                             "what the book says, but in other bytes",
+                             "Make the sheet again.");
+    }
+}
+
+// Only hashes tell a file that was altered from one that was made anew, and the altered one now
+// gets into the register too.
+void warnOfOtherFiles(Console& console, const std::vector<Issue>& known, const SheetFile& file) {
+    for (const Issue& issue : known)
+        for (const CarriedSheet& sheet : file.sheets)
+            if (issue.contentSha256 == sheet.sha256 && issue.fileSha256 != file.sha256)
+                console.err() << "rackbook: a file of other bytes with the same records was given "
+                                 "out on "
+                              << issue.issuedOn.text() << " (" << issue.id
+                              << "): this one was made anew, or altered. Give out the first one "
+                                 "again unless it was made anew on purpose.\n";
 }
 
 bool isThere(const std::vector<Issue>& known, const Issue& issue) {
@@ -73,10 +93,13 @@ ExitCode run(CommandContext& context) {
         issue.recipient = recipient;
         issue.note = context.arguments.value("note");
         if (isThere(records.of<Issue>(), issue))
-            throw UsageError(file.path + " has been given out to them before",
+            throw UsageError(file.path + (recipient ? " has been given out to them before"
+                                                    : " has been given out before, to nobody "
+                                                      "who is named"),
                              "Nothing was recorded; rackbook given-out lists what was.");
         made.push_back({issue, std::nullopt});
     }
+    warnOfOtherFiles(context.console, records.of<Issue>(), file);
     return recordMade(context, book, made);
 }
 

@@ -102,7 +102,16 @@ std::vector<RegisterRow> rowsOf(const RecordSet& records, bool onlyChanged) {
     return rows;
 }
 
-void print(Console& console, const std::vector<RegisterRow>& rows) {
+// Where no row is shown, of so many sheets.
+std::string wordsOfNone(std::size_t sheets) {
+    if (sheets == 0)
+        return "No sheet has been given out.";
+    return sheets == 1 ? "The one sheet given out is not known to be untrue."
+                       : "None of the " + std::to_string(sheets) +
+                             " sheets given out is known to be untrue.";
+}
+
+void print(Console& console, const std::vector<RegisterRow>& rows, std::size_t sheets) {
     Table table({{"given out"}, {"sheet"}, {"about"}, {"of"}, {"to"}, {"says"}, {"issue"}});
     std::size_t changed = 0;
     for (const RegisterRow& row : rows) {
@@ -111,7 +120,7 @@ void print(Console& console, const std::vector<RegisterRow>& rows) {
                       wordsOf(row.truth), row.issue->id});
         changed += row.truth == Truth::changed ? 1 : 0;
     }
-    console.out() << table.text(console.width(), "No sheet has been given out.");
+    console.out() << table.text(console.width(), wordsOfNone(sheets));
     if (changed > 0)
         printParagraph(console,
                        std::to_string(changed) + (changed == 1 ? " sheet says" : " sheets say") +
@@ -138,7 +147,7 @@ ExitCode run(CommandContext& context) {
     if (context.arguments.has("json"))
         context.console.out() << jsonText(newReport("given-out").set("sheets", treeOf(rows)));
     else
-        print(context.console, rows);
+        print(context.console, rows, records.of<Issue>().size());
     const bool anyChanged = std::any_of(rows.begin(), rows.end(), [](const RegisterRow& row) {
         return row.truth == Truth::changed;
     });

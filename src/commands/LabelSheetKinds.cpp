@@ -41,6 +41,8 @@ SheetKind drawerLabelsSheetKind() {
     kind.what = "is labels with QR codes for all drawers, boxes and shelves of the studio";
     kind.subject = SubjectKind::book;
     kind.depth.storage = true;
+    kind.depth.printed = {{RecordKind::book, {"studio"}},
+                          {RecordKind::place, {"name", "placeKind", "capacity"}}};
     kind.rules = drawerLabelsRules;
     kind.make = makeDrawerLabels;
     return kind;
@@ -51,6 +53,10 @@ SheetKind sleeveLabelsSheetKind() {
     kind.name = "sleeve-labels";
     kind.what = "is labels with QR codes for the sleeves of impressions";
     kind.subject = SubjectKind::impressions;
+    kind.depth.making = false;
+    kind.depth.printed = {
+        {RecordKind::edition, {"code", "title", "year", "sheetHeight_mm", "sheetWidth_mm"}},
+        {RecordKind::impression, {"edition", "workingNumber", "designation", "signedOn"}}};
     kind.rules = sleeveLabelsRules;
     kind.make = makeSleeveLabels;
     return kind;

@@ -19,7 +19,9 @@ SheetKind ledgerSheetKind() {
     kind.name = "ledger";
     kind.what = "lists every impression, what became of it, where it is and how ready";
     kind.subject = SubjectKind::anyEdition;
+    kind.depth.making = false;
     kind.depth.light = true;
+    kind.depth.verdictsOnly = true;
     kind.depth.transfers = true;
     kind.rules = ledgerSheetRules;
     kind.make = make;

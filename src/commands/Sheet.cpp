@@ -9,10 +9,12 @@
 #include "commands/BalanceToUse.h"
 #include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
+#include "commands/SheetEstimates.h"
 #include "commands/SheetKinds.h"
 #include "commands/SheetSelection.h"
 #include "commands/TemplateAccess.h"
 #include "exchange/PictureFile.h"
+#include "pdf/CarriedFiles.h"
 #include "pdf/PdfWriter.h"
 #include "sheets/JoinedModels.h"
 #include "store/AttachmentBytes.h"
@@ -35,8 +37,12 @@ std::string nameFor(const SheetKind& kind, const SheetSubject& subject, CivilMin
            (kind.isDated ? "-" + formatDay(asOf) : "");
 }
 
+constexpr const char* standardOutput = "-";
+
 std::string fileFor(const CommandContext& context, const std::string& name) {
     const std::string file = context.arguments.value("out").value_or(name + ".pdf");
+    if (file == standardOutput)
+        return file;
     if (fileExists(file) && !context.arguments.has("replace"))
         throw UsageError(file + " is there already",
                          "--replace writes over it; --out names another file.");
@@ -48,6 +54,8 @@ std::string fileFor(const CommandContext& context, const std::string& name) {
 
 std::string folderFor(const CommandContext& context, const std::string& name) {
     const std::string folder = context.arguments.value("out").value_or(name);
+    if (folder == standardOutput)
+        throw UsageError("several files do not go to standard output", "Name a folder with --out.");
     if (fileExists(folder) && !isEmptyFolder(folder))
         throw UsageError(folder + " is not an empty folder",
                          "Name a new folder, or an empty one, with --out.");
@@ -86,7 +94,11 @@ public:
           m_book(book),
           m_records(everythingIn(book)),
           m_indexes(m_records),
-          m_behind(m_indexes, depthOf(m_kind, context.arguments.has("with-holders")), m_asOf) {}
+          m_estimates(m_records, m_asOf),
+          m_depth(depthOf(m_kind, context.arguments.has("with-holders"))),
+          m_behind(m_indexes, m_depth, m_asOf, [this](const std::string& impression) {
+              return m_estimates.of(impression, m_depth.verdictsOnly);
+          }) {}
 
     std::string name() const { return nameFor(m_kind, m_subject, m_asOf); }
 
@@ -158,14 +170,39 @@ private:
     const BookFile& m_book;
     RecordSet m_records;
     SheetIndexes m_indexes;
+    SheetEstimates m_estimates;
+    SheetDepth m_depth;
     SheetRecords m_behind;
     std::map<std::string, std::optional<PictureFile>> m_pictures;  // by hash
 };
 
-void writeOneFile(CommandContext& context, SheetMaking& making) {
+// A file that check-sheet will not read is of no use to whoever gets it.
+void requireReadable(const PageModel& model, const std::string& file, bool mayBeParted) {
+    std::size_t bytes = 0;
+    for (const AssociatedFile& record : model.files)
+        bytes += record.bytes.size();
+    const std::size_t most_MB = ProcessLimits().output_MB;
+    if (model.files.size() <= mostCarriedFiles && bytes <= most_MB << 20)
+        return;
+    throw UsageError(file + " would carry " + std::to_string(model.files.size()) +
+                         (model.files.size() == 1 ? " record" : " records") + " of " +
+                         std::to_string((bytes >> 20) + 1) + " MB together, and no more than " +
+                         std::to_string(mostCarriedFiles) + " records or " +
+                         std::to_string(most_MB) + " MB can be read out of a file again",
+                     mayBeParted ? "Make a file for each with --each, or name fewer impressions."
+                                 : "Name less.");
+}
+
+void writeOneFile(CommandContext& context, const SheetKind& kind, SheetMaking& making) {
     const std::string file = fileFor(context, making.name());
     const PageModel model = joinedModels(making.documents());
-    writeFileSafely(file, writePdf(model, making.fonts()));
+    requireReadable(model, file, kind.subject == SubjectKind::impressions);
+    const std::string bytes = writePdf(model, making.fonts());
+    if (file == standardOutput) {
+        context.console.out() << bytes;
+        return;
+    }
+    writeFileSafely(file, bytes);
     context.console.out() << printable(file) << ": " << pageWords(model.pages.size()) << "\n";
 }
 
@@ -197,7 +234,7 @@ ExitCode run(CommandContext& context) {
     if (context.arguments.has("each"))
         writeOneEach(context, making);
     else
-        writeOneFile(context, making);
+        writeOneFile(context, kind, making);
     return ExitCode::success;
 }
 
@@ -233,7 +270,8 @@ Command sheetCommand() {
     about.required = false;
     spec.positionals = {{"name", "Which sheet: " + joined(sheetNames(), " or ") + "."}, about};
     spec.options = {
-        valueOption("out", "FILE", "The file to write, or with --each the folder.",
+        valueOption("out", "FILE",
+                    "The file to write, - for standard output, or with --each the folder.",
                     "a name made from what it is about, in the current folder"),
         valueOption("template", "FILE", "Another template than the program's own."),
         valueOption("language", "TAG",

@@ -50,12 +50,32 @@ SheetFile readSheetFile(const std::string& path) {
 std::string BookSheets::textFor(const SheetHeading& heading, bool namesHolders) {
     const SheetKind& kind = kindFor(heading.sheet);
     const std::string wanted = heading.sheet + " " + heading.asOf + (namesHolders ? " named" : "");
-    if (wanted != m_last) {
-        m_behind = std::make_unique<SheetRecords>(m_indexes, depthOf(kind, namesHolders),
-                                                  endOf(heading.asOf));
-        m_last = wanted;
-    }
+    if (wanted != m_last)
+        readyFor(kind, heading, namesHolders);
+    m_last = wanted;
     return m_behind->textFor(heading);
+}
+
+SheetComparison BookSheets::compare(const CarriedSheet& sheet) {
+    SheetComparison comparison;
+    const std::string text = textFor(sheet.facts.heading, sheet.facts.namesHolders);
+    if (text == sheet.text)
+        return comparison;
+    comparison.differences = differencesBetween(sheet.facts, sheetFactsFrom(text, "the book"));
+    comparison.isRewritten = comparison.differences.empty();
+    return comparison;
+}
+
+void BookSheets::readyFor(const SheetKind& kind, const SheetHeading& heading, bool namesHolders) {
+    const CivilMinute asOf = endOf(heading.asOf);
+    SheetEstimates& estimates =
+        m_estimates.try_emplace(asOf, m_indexes.records, asOf).first->second;
+    const SheetDepth depth = depthOf(kind, namesHolders);
+    m_behind = std::make_unique<SheetRecords>(
+        m_indexes, depth, asOf,
+        [&estimates, verdictsOnly = depth.verdictsOnly](const std::string& impression) {
+            return estimates.of(impression, verdictsOnly);
+        });
 }
 
 std::string aboutWords(const RecordSet& records, const SheetAbout& about) {

@@ -2,11 +2,13 @@
 #pragma once
 
 #include <functional>
+#include <map>
 #include <memory>
 #include <string>
 #include <vector>
 
 #include "commands/Command.h"
+#include "commands/SheetEstimates.h"
 #include "commands/SheetKinds.h"
 #include "exchange/SheetFacts.h"
 #include "pdf/CarriedFiles.h"
@@ -33,6 +35,14 @@ SheetFile readSheetFile(const std::string& path);
 using CarriedFilesReader = std::function<CarriedFiles(const std::string& path)>;
 SheetFile readSheetFile(const std::string& path, const CarriedFilesReader& read);
 
+// What a carried record says, against what the book would say in its place.
+struct SheetComparison {
+    std::vector<FactsDifference> differences;
+    bool isRewritten = false;  // it says the same, in other bytes than rackbook writes
+
+    bool isTrue() const { return differences.empty() && !isRewritten; }
+};
+
 // What the book would put inside the same sheet today: the same kind, subject and day. Throws
 // InputError for a kind or a day that this version does not know.
 class BookSheets {
@@ -40,9 +50,13 @@ public:
     // The records must outlive it.
     explicit BookSheets(const RecordSet& records) : m_indexes(records) {}
     std::string textFor(const SheetHeading& heading, bool namesHolders);
+    SheetComparison compare(const CarriedSheet& sheet);
 
 private:
+    void readyFor(const SheetKind& kind, const SheetHeading& heading, bool namesHolders);
+
     SheetIndexes m_indexes;
+    std::map<CivilMinute, SheetEstimates> m_estimates;  // by day
     // Of the kind, day and choice last asked for: many sheets of one file are alike in that.
     std::string m_last;
     std::unique_ptr<SheetRecords> m_behind;

@@ -20,6 +20,14 @@ SheetKind stockSheetKind() {
     kind.what = "lists tins, tubes and bottles: what is left, how old they are, where they stand";
     kind.subject = SubjectKind::book;
     kind.depth.stock = true;
+    kind.depth.printed = {
+        {RecordKind::book, {"studio"}},
+        {RecordKind::place, {"name", "placeKind", "within"}},
+        {RecordKind::lot,
+         {"lotKind", "colourWords", "pigments", "container", "netMass_g", "openedOn", "finishedOn",
+          "place"}},
+        {RecordKind::stockTake, {"lot", "at", "mass_g"}},
+        {RecordKind::weighing, {"at", "lot", "mass_g", "massLow_g", "massHigh_g"}}};
     kind.rules = stockSheetRules;
     kind.make = makeStock;
     kind.isDated = true;

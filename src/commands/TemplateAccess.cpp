@@ -25,6 +25,7 @@ TemplateSource templatesInFiles(const std::string& shipped) {
     TemplateSource source;
     source.shipped = shipped;
     source.read = [](const std::string& file) {
+        requireRegularFile(file);
         return treeFromJson(readFile(file, mostTemplateBytes), file);
     };
     source.exists = fileExists;

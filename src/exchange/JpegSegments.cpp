@@ -1,7 +1,9 @@
 // The segments of a JPEG file (ITU-T T.81, annex B) and what lies in its application segments: JFIF
 // (ISO/IEC 10918-5), Exif (JEITA CP-3451), ICC profiles (ICC.1, annex B.4).
 #include <map>
+#include <utility>
 
+#include "exchange/ColourProfile.h"
 #include "exchange/PictureParts.h"
 
 namespace rackbook {
@@ -45,6 +47,8 @@ public:
             m_parts.note("what follows the picture");
         for (const auto& [number, piece] : m_profile)
             m_parts.iccProfile += piece;
+        if (!m_profile.empty() && !isColourProfile(m_parts.iccProfile))
+            dropProfile();
         return std::move(m_parts);
     }
 
@@ -95,7 +99,9 @@ private:
                    content.size() > iccName.size() + 2) {
             m_profile[static_cast<unsigned char>(content[iccName.size()])] =
                 content.substr(iccName.size() + 2);
+            const std::size_t from = m_parts.kept.size();
             keep(marker, content);
+            m_profileAt.emplace_back(from, m_parts.kept.size() - from);
         } else if (marker == application14 && beginsWith(content, adobeName) &&
                    content.size() >= adobeLength) {
             keepAdobe(content);
@@ -109,6 +115,14 @@ private:
         if (content.size() > adobeLength)
             m_parts.note("other data");
         keep(application14, content.substr(0, adobeLength));
+    }
+
+    // Nobody could say what the colours mean by it, and it may be anything.
+    void dropProfile() {
+        m_parts.note(brokenProfile);
+        m_parts.iccProfile.clear();
+        for (auto span = m_profileAt.rbegin(); span != m_profileAt.rend(); ++span)
+            m_parts.kept.erase(span->first, span->second);
     }
 
     // Without the small picture that may be in it.
@@ -155,7 +169,8 @@ private:
     std::string_view m_bytes;
     std::size_t m_at = 0;
     PictureParts m_parts;
-    std::map<int, std::string> m_profile;  // its pieces by number
+    std::map<int, std::string> m_profile;                          // its pieces by number
+    std::vector<std::pair<std::size_t, std::size_t>> m_profileAt;  // their places in what is kept
 };
 
 }  // namespace

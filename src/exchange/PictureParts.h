@@ -9,6 +9,8 @@
 
 namespace rackbook {
 
+constexpr const char* brokenProfile = "a colour profile that cannot be read";
+
 // The parts of a picture's file, sorted into those that belong to the picture and those beside it.
 struct PictureParts {
     std::string kept;        // the file without what lies beside the picture

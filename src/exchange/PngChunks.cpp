@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "exchange/ColourProfile.h"
 #include "exchange/PictureParts.h"
 
 namespace rackbook {
@@ -56,8 +57,11 @@ PictureParts pngParts(const std::string& file, std::string_view bytes) {
         if (length > bytes.size() - at - 12)
             refuseDamaged(file, "it is cut short");
         name = bytes.substr(at + 4, 4);
-        if (isNeeded(name) ||
-            std::find(ofThePicture.begin(), ofThePicture.end(), name) != ofThePicture.end())
+        const bool isBroken = name == "iCCP" && !holdsColourProfile(bytes.substr(at + 8, length));
+        if (isBroken)
+            parts.note(brokenProfile);
+        else if (isNeeded(name) ||
+                 std::find(ofThePicture.begin(), ofThePicture.end(), name) != ofThePicture.end())
             parts.kept += bytes.substr(at, length + 12);
         else
             noteBeside(parts, name, bytes.substr(at + 8, length));

@@ -110,9 +110,21 @@ private:
     bool m_first = true;
 };
 
-}  // namespace
+// Of the record itself; parts in it are written whole.
+struct SomeFields {
+    Encoder& encoder;
+    const std::function<bool(std::string_view)>& isLeftOut;
 
-std::string encodeRecord(const Record& record) {
+    template <class T>
+    void operator()(const char* name, const T& value) {
+        if (!isLeftOut(name))
+            encoder(name, value);
+    }
+};
+
+// `narrowed` gives the visitor of the fields from the encoder.
+template <class Narrowed>
+std::string encoded(const Record& record, Narrowed&& narrowed) {
     std::string text;
     text.reserve(256);
     std::visit(
@@ -120,11 +132,23 @@ std::string encodeRecord(const Record& record) {
             using R = std::decay_t<decltype(r)>;
             Encoder encoder(text);
             encoder.begin(R::kind);
-            R::fields(r, encoder);
+            auto&& visitor = narrowed(encoder);
+            R::fields(r, visitor);
         },
         record);
     text += '}';
     return text;
+}
+
+}  // namespace
+
+std::string encodeRecord(const Record& record) {
+    return encoded(record, [](Encoder& encoder) -> Encoder& { return encoder; });
+}
+
+std::string encodeRecordWithout(const Record& record,
+                                const std::function<bool(std::string_view)>& isLeftOut) {
+    return encoded(record, [&](Encoder& encoder) { return SomeFields{encoder, isLeftOut}; });
 }
 
 }  // namespace rackbook

@@ -23,22 +23,20 @@ public:
         if (*version->asWhole() != sheetRecordForm)
             refuse("/rackbookSheet", "it is of form " + std::to_string(*version->asWhole()) +
                                          ", which this version does not know");
+        requireKnown(tree, "",
+                     {"rackbookSheet", "sheet", "asOf", "language", "about", "namesHolders",
+                      "records", "estimates"});
         SheetFacts facts;
         facts.heading.sheet = textIn(tree, "", "sheet");
         facts.heading.asOf = textIn(tree, "", "asOf");
         facts.heading.language = textIn(tree, "", "language");
         facts.heading.about = aboutIn(tree);
         const Tree* names = tree.find("namesHolders");
-        facts.namesHolders = names && names->asBool() && *names->asBool();
-        const Tree* records = tree.find("records");
-        if (!records || !records->asArray())
-            refuse("/records", "the list of records is missing");
-        for (std::size_t i = 0; i < records->asArray()->size(); ++i) {
-            const Tree& record = (*records->asArray())[i];
-            const std::string pointer = "/records/" + std::to_string(i);
-            facts.records.emplace_back(
-                textIn(record, pointer, "record") + " " + textIn(record, pointer, "id"), record);
-        }
+        if (!names || !names->asBool())
+            refuse("/namesHolders", "true or false is missing");
+        facts.namesHolders = *names->asBool();
+        addRecords(tree, facts);
+        addEstimates(tree, facts);
         return facts;
     }
 
@@ -48,11 +46,50 @@ private:
                          "Only sheets that rackbook made can be checked.");
     }
 
+    void requireKnown(const Tree& tree, const std::string& pointer,
+                      const std::set<std::string>& known) const {
+        for (const auto& [name, value] : *tree.asObject())
+            if (known.count(name) == 0)
+                refuse(pointer + "/" + excerpt(name), "no record of a sheet has that");
+    }
+
+    const Tree::Array& listIn(const Tree& tree, const std::string& pointer,
+                              const std::string& name) const {
+        const Tree* list = tree.find(name);
+        if (!list || !list->asArray())
+            refuse(pointer + "/" + name, "a list is missing");
+        return *list->asArray();
+    }
+
+    void addRecords(const Tree& tree, SheetFacts& facts) const {
+        const Tree::Array& records = listIn(tree, "", "records");
+        for (std::size_t i = 0; i < records.size(); ++i) {
+            const std::string pointer = "/records/" + std::to_string(i);
+            facts.records.emplace_back(
+                textIn(records[i], pointer, "record") + " " + textIn(records[i], pointer, "id"),
+                records[i]);
+        }
+    }
+
+    void addEstimates(const Tree& tree, SheetFacts& facts) const {
+        if (!tree.find("estimates"))
+            return;
+        const Tree::Array& estimates = listIn(tree, "", "estimates");
+        for (std::size_t i = 0; i < estimates.size(); ++i)
+            facts.records.emplace_back(
+                "estimate " + textIn(estimates[i], "/estimates/" + std::to_string(i), "impression"),
+                estimates[i]);
+    }
+
+    // Text of a line, as ids and names of kinds are.
     std::string textIn(const Tree& tree, const std::string& pointer,
                        const std::string& name) const {
         const Tree* value = tree.find(name);
         if (!value || !value->asText())
             refuse(pointer + "/" + name, "a text is missing");
+        if (controlCharacterIn(*value->asText()) ||
+            value->asText()->find_first_of("\t\n") != std::string::npos)
+            refuse(pointer + "/" + name, "it holds control characters");
         return *value->asText();
     }
 
@@ -60,6 +97,8 @@ private:
         const Tree* about = tree.find("about");
         if (!about || !about->asObject())
             refuse("/about", "what the sheet is about is missing");
+        requireKnown(*about, "/about",
+                     {"edition", "impressions", "layer", "mix", "transfer", "place"});
         SheetAbout ids;
         const auto read = [&](const char* name, std::optional<std::string>& id) {
             if (about->find(name))
@@ -70,10 +109,15 @@ private:
         read("mix", ids.mix);
         read("transfer", ids.transfer);
         read("place", ids.place);
-        if (const Tree* list = about->find("impressions"); list && list->asArray())
-            for (const Tree& id : *list->asArray())
-                if (const std::string* words = id.asText())
-                    ids.impressions.push_back(*words);
+        if (!about->find("impressions"))
+            return ids;
+        const Tree::Array& list = listIn(*about, "/about", "impressions");
+        for (std::size_t i = 0; i < list.size(); ++i) {
+            // Read like a member of that name.
+            Tree item = Tree::object();
+            item.set(std::to_string(i), list[i]);
+            ids.impressions.push_back(textIn(item, "/about/impressions", std::to_string(i)));
+        }
         return ids;
     }
 

@@ -13,11 +13,13 @@ namespace rackbook {
 struct SheetFacts {
     SheetHeading heading;
     bool namesHolders = false;
-    std::vector<std::pair<std::string, Tree>> records;  // "lot base-2" and its fields
+    // "lot base-2" and its fields, then "estimate EEL/07" and its figures.
+    std::vector<std::pair<std::string, Tree>> records;
 };
 
 // Reads what SheetRecords::textFor wrote; the text may come from anybody. Throws InputError naming
-// `file` where it is no JSON, not of that form, or of a newer one.
+// `file` where it is no JSON, not of that form, or of a newer one, and where
+// it holds anything that such a text does not.
 SheetFacts sheetFactsFrom(const std::string& text, const std::string& file);
 
 struct FactsDifference {

@@ -63,6 +63,8 @@ void SheetGathering::take(std::size_t position) {
     const R& record = m_records.of<R>()[position];
     if (!m_then.holds(record) || !m_taken[numberOf(R::kind)].insert(position).second)
         return;
+    if (R::kind == RecordKind::impression)
+        m_impressions.insert(record.id);
     // What is around a withheld place would tell where it is.
     if (R::kind != RecordKind::place || !m_withheld.isPlace(record.id)) {
         Follower follower{*this, R::kind};
@@ -113,6 +115,7 @@ void SheetGathering::takeWhatIsBehind(const Impression& impression) {
 }
 
 void SheetGathering::takeFor(const SheetAbout& about) {
+    m_listsOwnPulls = m_depth.mixes || !about.impressions.empty();
     takeEvery<Book>();
     takeSubject(about);
     if (isAboutAll(about))
@@ -123,8 +126,9 @@ void SheetGathering::takeFor(const SheetAbout& about) {
                 take<Place>(place.id);
     if (m_depth.stock) {
         takeEvery<Lot>();
-        takeEvery<Mix>();
         takeEvery<StockTake>();
+        for (const Lot& lot : m_records.of<Lot>())
+            takeAll<Weighing>(m_indexes.weighingsOfLot, lot.id);
     }
     takeLight();
 }
@@ -137,7 +141,7 @@ void SheetGathering::takeSubject(const SheetAbout& about) {
         if (const Impression* impression = m_records.find<Impression>(id))
             takeEdition(impression->edition.id);
     }
-    if (about.edition && about.impressions.empty() && !about.layer)
+    if (about.edition && about.impressions.empty() && !about.layer && !m_depth.mixes)
         takeImpressionsOf(*about.edition);
     if (about.layer) {
         take<Layer>(*about.layer);
@@ -158,20 +162,37 @@ void SheetGathering::takeWholeBook() {
         return;
     for (const Edition& edition : m_records.of<Edition>()) {
         takeEdition(edition.id);
-        takeImpressionsOf(edition.id);
+        if (!m_depth.mixes)
+            takeImpressionsOf(edition.id);
     }
 }
 
 void SheetGathering::takeEdition(const std::string& id) {
     take<Edition>(id);
+    if (m_depth.mixes)
+        takeMixesOf(id);
+    if (m_depth.mixes || !m_depth.making)
+        return;
     takeAll<Block>(m_indexes.blocksOfEdition, id);
     takeAll<Layer>(m_indexes.layersOfEdition, id);
     takeAll<Attachment>(m_indexes.picturesOfEdition, id);
 }
 
+// Those made for it, and those that it was printed from.
+void SheetGathering::takeMixesOf(const std::string& edition) {
+    takeAll<Mix>(m_indexes.mixesOfEdition, edition);
+    takeAll<Layer>(m_indexes.layersOfEdition, edition);
+    const auto found = m_indexes.layersOfEdition.find(edition);
+    if (found == m_indexes.layersOfEdition.end())
+        return;
+    for (const std::size_t position : found->second)
+        takeAll<Pull>(m_indexes.pullsOfLayer, m_records.of<Layer>()[position].id);
+}
+
 void SheetGathering::takeImpression(const std::string& id) {
     take<Impression>(id);
-    takeAll<Pull>(m_indexes.pullsOfImpression, id);
+    if (m_depth.making)
+        takeAll<Pull>(m_indexes.pullsOfImpression, id);
     if (m_depth.transfers)
         takeAll<Transfer>(m_indexes.transfersOfImpression, id);
     if (m_depth.photographs)
@@ -239,7 +260,7 @@ void SheetGathering::takeLyingAt(const std::string& place) {
 }
 
 void SheetGathering::takeLight() {
-    if (!m_depth.light)
+    if (!m_depth.light || m_depth.verdictsOnly)
         return;
     SheetLight light(m_indexes, m_then, m_asOf);
     for (const std::string& id : m_judged)
@@ -249,12 +270,6 @@ void SheetGathering::takeLight() {
         take<Weather>(position);
     for (const std::size_t position : light.meterings())
         take<Metering>(position);
-}
-
-bool SheetGathering::hasImpression(const std::string& id) const {
-    const int position = m_records.indexOf<Impression>(id);
-    return position >= 0 &&
-           taken(RecordKind::impression).count(static_cast<std::size_t>(position)) != 0;
 }
 
 }  // namespace rackbook

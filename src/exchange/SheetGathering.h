@@ -4,6 +4,7 @@
 #include <array>
 #include <set>
 #include <string>
+#include <unordered_set>
 
 #include "exchange/SheetLight.h"
 #include "exchange/SheetRecords.h"
@@ -22,7 +23,13 @@ public:
     const std::set<std::size_t>& taken(RecordKind kind) const { return m_taken[numberOf(kind)]; }
 
     // Whether that impression's own record belongs to the sheet.
-    bool hasImpression(const std::string& id) const;
+    bool hasImpression(const std::string& id) const { return m_impressions.count(id) != 0; }
+
+    // Whether the sheet speaks of its light.
+    bool isJudged(const std::string& id) const { return m_judged.count(id) != 0; }
+
+    // Whether pulls are those of single impressions, or of mixes: not who else was printed.
+    bool listsOwnPulls() const { return m_listsOwnPulls; }
 
 private:
     using ById = SheetIndexes::ById;
@@ -51,6 +58,7 @@ private:
     void takeSubject(const SheetAbout& about);
     void takeWholeBook();
     void takeEdition(const std::string& id);
+    void takeMixesOf(const std::string& edition);
     void takeImpression(const std::string& id);
     void takeImpressionsOf(const std::string& edition);
     void takeTransfer(const std::string& id);
@@ -67,7 +75,9 @@ private:
     const SheetDepth& m_depth;
     CivilMinute m_asOf;
     std::array<std::set<std::size_t>, kinds> m_taken;
+    std::unordered_set<std::string> m_impressions;  // taken, by id
     std::set<std::string> m_judged;  // impressions, by id, whose light the sheet speaks of
+    bool m_listsOwnPulls = false;
 };
 
 }  // namespace rackbook

@@ -27,7 +27,9 @@ struct SheetIndexes {
     ById movesOfImpression;
     ById looksOfImpression;  // at it, or standing for it
     ById transfersOfImpression;
+    ById mixesOfEdition;
     ById weighingsOfMix;
+    ById weighingsOfLot;
     ById drawdownsOfMix;
     ById readingsOfDrawdown;
     ById placesWithin;

@@ -14,28 +14,6 @@ namespace {
 
 constexpr std::size_t kinds = std::size(EnumText<RecordKind>::names);
 
-class LeavingAside {
-public:
-    LeavingAside(RecordKind kind, const SheetDepth& depth) : m_kind(kind), m_depth(depth) {}
-
-    template <class T>
-    void operator()(const char* field, std::optional<T>& value) {
-        if (isLeftAside(m_kind, field, m_depth))
-            value.reset();
-    }
-    template <class T>
-    void operator()(const char* field, std::vector<T>& values) {
-        if (isLeftAside(m_kind, field, m_depth))
-            values.clear();
-    }
-    template <class T>
-    void operator()(const char*, T&) {}
-
-private:
-    RecordKind m_kind;
-    const SheetDepth& m_depth;
-};
-
 void keepOnly(std::vector<Ref<Impression>>& list, const SheetGathering& gathering) {
     list.erase(std::remove_if(
                    list.begin(), list.end(),
@@ -43,8 +21,8 @@ void keepOnly(std::vector<Ref<Impression>>& list, const SheetGathering& gatherin
                list.end());
 }
 
-// Prints that went along are nobody's business who asks about another. Those of a run stay: how
-// much ink one sheet got follows from how many there were. Whether the record is of such a kind.
+// Prints that went along are nobody's business who asks about another. Whether the record is of
+// such a kind.
 bool listOnlyOwn(Record& record, const SheetGathering& gathering) {
     if (Move* move = std::get_if<Move>(&record))
         keepOnly(move->impressions, gathering);
@@ -57,9 +35,26 @@ bool listOnlyOwn(Record& record, const SheetGathering& gathering) {
         keepOnly(look->standsFor, gathering);
         if (look->impressions.empty())
             look->impressions = sample;
+    } else if (Pull* pull = std::get_if<Pull>(&record)) {
+        if (!gathering.listsOwnPulls())
+            return false;
+        keepOnly(pull->impressions, gathering);
+        keepOnly(pull->spoiled, gathering);
     } else
         return false;
     return true;
+}
+
+// Where a pull lists only some: how much ink one sheet got follows from how many there were.
+void addCountOfRun(std::string& text, std::size_t impressions) {
+    text.insert(text.size() - 1, ",\"impressionCount\":" + std::to_string(impressions));
+}
+
+const std::vector<std::string_view>* printedFields(RecordKind kind, const SheetDepth& depth) {
+    for (const PrintedFields& printed : depth.printed)
+        if (printed.kind == kind)
+            return &printed.fields;
+    return nullptr;
 }
 
 Tree aboutTree(const SheetAbout& about) {
@@ -85,10 +80,12 @@ Tree aboutTree(const SheetAbout& about) {
 }  // namespace
 
 struct SheetRecords::Inner {
-    Inner(const SheetIndexes& bookIndexes, const SheetDepth& sheetDepth, CivilMinute asOfMinute)
+    Inner(const SheetIndexes& bookIndexes, const SheetDepth& sheetDepth, CivilMinute asOfMinute,
+          EstimatesOf reckoned)
         : indexes(bookIndexes),
           depth(sheetDepth),
           asOf(asOfMinute),
+          estimatesOf(std::move(reckoned)),
           then(bookIndexes.records, asOfMinute),
           withheld(bookIndexes.records, sheetDepth.privacy) {}
 
@@ -108,33 +105,54 @@ struct SheetRecords::Inner {
     template <class R>
     std::string textOf(std::size_t position, const SheetGathering& gathering,
                        WithheldNames& names) {
+        const bool mayBeShared = R::kind != RecordKind::pull || !gathering.listsOwnPulls();
         std::unordered_map<std::size_t, std::string>& known =
             shared[static_cast<std::size_t>(R::kind)];
-        if (const auto found = known.find(position); found != known.end())
+        if (const auto found = known.find(position); mayBeShared && found != known.end())
             return found->second;
-        Record record = then.copyOf(indexes.records.of<R>()[position]);
+        const R& original = indexes.records.of<R>()[position];
+        Record record = then.copyOf(original);
         withoutPrivate(record, depth.privacy);
-        LeavingAside leavingAside(R::kind, depth);
-        R::fields(std::get<R>(record), leavingAside);
         const bool listsOwn = listOnlyOwn(record, gathering);
         const bool isRenamed = withheld.rename(record, names);
-        std::string text = encodeRecord(record);
+        std::string text = encodeRecordWithout(
+            record, [this](std::string_view field) { return isLeftAside(R::kind, field, depth); });
+        if constexpr (std::is_same_v<R, Pull>)
+            if (std::get<Pull>(record).impressions.size() < original.impressions.size())
+                addCountOfRun(text, original.impressions.size());
         if (!listsOwn && !isRenamed)
             known.emplace(position, text);
         return text;
     }
 
+    // In the order of the records of the impressions.
+    std::string estimates(const SheetGathering& gathering) const {
+        std::string text;
+        if (!estimatesOf || !depth.light)
+            return text;
+        for (const std::size_t position : gathering.taken(RecordKind::impression)) {
+            const std::string& id = indexes.records.of<Impression>()[position].id;
+            const std::optional<Tree> one =
+                gathering.isJudged(id) ? estimatesOf(id) : std::optional<Tree>();
+            if (one)
+                text += (text.empty() ? "\n    " : ",\n    ") + jsonLine(*one);
+        }
+        return text.empty() ? text : ",\n  \"estimates\": [" + text + "\n  ]";
+    }
+
     const SheetIndexes& indexes;
     SheetDepth depth;
     CivilMinute asOf;
+    EstimatesOf estimatesOf;
     RecordsThen then;
     Withheld withheld;
     // By kind and position: texts that are the same on every sheet, made when first asked for.
     std::array<std::unordered_map<std::size_t, std::string>, kinds> shared;
 };
 
-SheetRecords::SheetRecords(const SheetIndexes& indexes, const SheetDepth& depth, CivilMinute asOf)
-    : m_inner(std::make_unique<Inner>(indexes, depth, asOf)) {}
+SheetRecords::SheetRecords(const SheetIndexes& indexes, const SheetDepth& depth, CivilMinute asOf,
+                           EstimatesOf estimatesOf)
+    : m_inner(std::make_unique<Inner>(indexes, depth, asOf, std::move(estimatesOf))) {}
 
 SheetRecords::~SheetRecords() = default;
 
@@ -144,8 +162,12 @@ bool isStorage(const Place& place) {
 }
 
 bool isLeftAside(RecordKind kind, std::string_view field, const SheetDepth& depth) {
+    if (field == "id")
+        return false;
+    if (const std::vector<std::string_view>* printed = printedFields(kind, depth))
+        return std::find(printed->begin(), printed->end(), field) == printed->end();
     if (kind == RecordKind::book)
-        return field == "houseRules" || field == "monthlySkies";
+        return field != "studio" && field != "lengthUnit";
     return !depth.stock && field == "place" && (kind == RecordKind::lot || kind == RecordKind::mix);
 }
 
@@ -163,7 +185,7 @@ std::string SheetRecords::textFor(const SheetHeading& heading) const {
             before = ",\n    ";
         }
     });
-    return text + "\n  ]\n}\n";
+    return text + "\n  ]" + m_inner->estimates(gathering) + "\n}\n";
 }
 
 }  // namespace rackbook

@@ -81,6 +81,10 @@ std::string jsonText(const Tree& tree) {
     return toJson(tree).dump(2, ' ', false, Ordered::error_handler_t::replace) + "\n";
 }
 
+std::string jsonLine(const Tree& tree) {
+    return toJson(tree).dump(-1, ' ', false, Ordered::error_handler_t::replace);
+}
+
 Tree treeOf(const Record& record) {
     return fromJson(Ordered::parse(encodeRecord(record)));
 }

@@ -16,6 +16,9 @@ Tree treeFromJson(std::string_view text, const std::string& file);
 // finite become null.
 std::string jsonText(const Tree& tree);
 
+// The same without white space and newline.
+std::string jsonLine(const Tree& tree);
+
 // A record in the form it has in record files.
 Tree treeOf(const Record& record);
 

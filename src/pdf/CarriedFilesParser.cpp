@@ -2,6 +2,7 @@
 
 #include <set>
 
+#include "pdf/CarriedFiles.h"
 #include "pdf/CarriedFilesAnswer.h"
 #include "pdf/ParsedPdf.h"
 
@@ -11,7 +12,6 @@ namespace {
 
 using PoDoFo::PdfObject;
 
-constexpr std::size_t mostFiles = 1000;
 constexpr int deepestNames = 32;
 
 class FilesIn {
@@ -61,8 +61,8 @@ private:
             stream = m_pdf.entry(streams, "F");
         if (!stream || !stream->HasStream())
             return;
-        if (++m_files > mostFiles)
-            throw TooLarge{};
+        if (++m_files > mostCarriedFiles)
+            throw TooMany{};
         const PdfObject* name = m_pdf.entry(specification, "UF");
         appendText(m_answer, textOf(name ? name : m_pdf.entry(specification, "F")));
         const PdfObject* mediaType = m_pdf.entry(stream, "Subtype");

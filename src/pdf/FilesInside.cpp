@@ -87,7 +87,7 @@ void putFilesInside(PoDoFo::PdfMemDocument& document, const std::vector<Associat
     for (const AssociatedFile& file : files) {
         const PdfReference specification = specificationOf(document, file, date);
         associated.push_back(specification);
-        named.push_back({unicodeString(file.name), specification});
+        named.push_back({hexadecimalString(file.name), specification});
     }
     PdfDictionary names;
     names.AddKey("EmbeddedFiles", nameTree(std::move(named)));

@@ -1,6 +1,7 @@
 #include "pdf/GuardedReading.h"
 
 #include "base/Files.h"
+#include "pdf/CarriedFiles.h"
 
 namespace rackbook {
 
@@ -68,6 +69,11 @@ std::string guardedAnswer(const GuardedQuestion& question,
                          "Save it without a password, then read that.");
     if (word == answerTooLarge)
         throw tooLarge(question);
+    if (word == answerTooMany)
+        throw InputError(question.path,
+                         "it " + question.holds + " more than " + std::to_string(mostCarriedFiles) +
+                             " " + question.what,
+                         question.tooMuchRemedy);
     if (word != answerFound)
         throw damagedPdf(question.path);
     std::string start;

@@ -92,6 +92,8 @@ std::string answerFromPdf(const std::string& path,
         return parsed(path, work);
     } catch (const TooLarge&) {
         return only(answerTooLarge);
+    } catch (const TooMany&) {
+        return only(answerTooMany);
     } catch (const PoDoFo::PdfError& error) {
         if (error.GetError() == PoDoFo::ePdfError_OutOfMemory)
             throw std::bad_alloc();

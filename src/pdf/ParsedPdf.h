@@ -12,6 +12,8 @@ namespace rackbook {
 
 // Thrown where more is held than may be given back.
 struct TooLarge {};
+// Thrown where more things are held than may be given back.
+struct TooMany {};
 
 class ParsedPdf {
 public:

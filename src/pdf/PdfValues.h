@@ -12,6 +12,16 @@ inline PoDoFo::PdfString unicodeString(const std::string& text) {
     return PoDoFo::PdfString(reinterpret_cast<const PoDoFo::pdf_utf8*>(text.c_str()));
 }
 
+// The same written in hexadecimal digits. poppler misreads long strings in parentheses that stand
+// early in a file with many objects, some of them free: it takes the numbers of free objects for
+// places in the file, and the string for one that runs into another object.
+inline PoDoFo::PdfString hexadecimalString(const std::string& text) {
+    const PoDoFo::PdfString plain = unicodeString(text);
+    const std::string bytes =
+        "\xFE\xFF" + std::string(plain.GetString(), static_cast<std::size_t>(plain.GetLength()));
+    return {bytes.data(), static_cast<PoDoFo::pdf_long>(bytes.size()), true};
+}
+
 // By way of a variant: the library's own overload for whole numbers crashes.
 inline PoDoFo::PdfObject wholeNumber(std::size_t value) {
     return PoDoFo::PdfObject(PoDoFo::PdfVariant(static_cast<PoDoFo::pdf_int64>(value)));

@@ -31,7 +31,7 @@ void setInfo(PoDoFo::PdfMemDocument& document, const DocumentInfo& info) {
     dictionary.Clear();
     const auto set = [&](const char* key, const std::string& value) {
         if (!value.empty())
-            dictionary.AddKey(key, unicodeString(value));
+            dictionary.AddKey(key, hexadecimalString(value));
     };
     set("Title", info.title);
     set("Author", info.author);

@@ -107,7 +107,8 @@ void LayoutReader::readSections(const FileChecks& checks, const Tree& value) {
         if (std::count(m_rules.sections.begin(), m_rules.sections.end(), sections[i]) == 0)
             checks.refuse(pointer, "unknown section \"" + printable(sections[i]) + "\"",
                           FileChecks::hint(sections[i], m_rules.sections));
-        if (std::count(sections.begin(), sections.end(), sections[i]) > 1)
+        const auto here = sections.begin() + static_cast<std::ptrdiff_t>(i);
+        if (std::find(sections.begin(), here, sections[i]) != here)
             checks.refuse(pointer, "section \"" + sections[i] + "\" is given twice",
                           "Leave one of them out.");
     }

@@ -53,11 +53,17 @@ std::vector<TemplateFile> layoutsFrom(const TemplateSource& source, std::string 
     for (;;) {
         seen.insert(plainPath(file));
         layouts.push_back({file, source.read(file)});
+        const FileChecks checks(file);
+        if (!layouts.back().tree.asObject())
+            checks.refuse("", "this is not an object", "Write the members in braces.");
         const Tree* basedOn = layouts.back().tree.find("basedOn");
         if (!basedOn)
             return layouts;
-        const FileChecks checks(file);
-        std::string next = baseFile(source, file, checks.text(*basedOn, "/basedOn"));
+        const std::string& name = checks.text(*basedOn, "/basedOn");
+        if (isBlank(name) || controlCharacterIn(name))
+            checks.refuse("/basedOn", "this is no name of a file",
+                          "Name a file beside this one, or one that comes with the program.");
+        std::string next = baseFile(source, file, name);
         if (seen.count(plainPath(next)) > 0)
             refuseLoop(layouts, next);
         if (layouts.size() == mostLayouts)

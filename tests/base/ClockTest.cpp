@@ -39,7 +39,7 @@ TEST(Clock, GoesOtherwise) {
 }
 
 TEST(Clock, RefusesATimeThatIsNoNumber) {
-    for (const char* text : {"yesterday", "1.5", "12h", "99999999999999999999"}) {
+    for (const char* text : {"yesterday", "1.5", "12h", " 5", "99999999999999999999"}) {
         const FixedEpoch fixed(text);
         EXPECT_EQ(messageOf<UsageError>([] { nowEpoch_s(); }),
                   "SOURCE_DATE_EPOCH is not a whole number of seconds. Unset it.");

@@ -210,8 +210,8 @@ TEST(NewFolder, LeavesWhatStandsInItsWay) {
     EXPECT_EQ(
         messageOf<StoreError>([&] { NewFolder given(folder.file("out")); }),
         folder.file("out.unfinished") +
-            ": something of that name is there already. It may be what an interrupted command "
-            "left; remove it.");
+            ": something of that name is there already. Another command may be writing it; remove "
+            "it if none is.");
     EXPECT_EQ(bytesOf(folder.file("out.unfinished")), "mine");
     makeFolder(folder.file("full"));
     putFile(folder.file("full/kept"), "mine");
@@ -221,6 +221,42 @@ TEST(NewFolder, LeavesWhatStandsInItsWay) {
                   ": the folder cannot be given its name. Check the permissions of the folder "
                   "around it.");
     EXPECT_EQ(bytesOf(folder.file("full/kept")), "mine");
+}
+
+TEST(NewFolder, TakesAwayWhatAnEndedProcessLeft) {
+    const TempFolder folder;
+    const std::string path = folder.file("out");
+    Child writer([&](Child& child) {
+        NewFolder made(path);
+        putFile(pathOf(made.path(), "half"), "1");
+        child.say("written");
+        child.waitForParent();
+        return std::string();
+    });
+    ASSERT_EQ(writer.said(), "written");
+    EXPECT_EQ(messageOf<StoreError>([&] { NewFolder given(path); }),
+              path +
+                  ".unfinished: something of that name is there already. Another command may be "
+                  "writing it; remove it if none is.");
+    EXPECT_TRUE(fileExists(path + ".unfinished/half"));
+    writer.kill(SIGTERM);
+    EXPECT_TRUE(fileExists(path + ".unfinished/half"));
+    NewFolder made(path);
+    EXPECT_FALSE(fileExists(pathOf(made.path(), "half")));
+    made.finish();
+    EXPECT_TRUE(isEmptyFolder(path));
+}
+
+TEST(Files, KnowWhatIsNoFile) {
+    const TempFolder folder;
+    const std::string pipe = folder.file("pipe");
+    ASSERT_EQ(mkfifo(pipe.c_str(), 0600), 0);
+    for (const std::string& path : {pipe, std::string("/dev/zero")})
+        EXPECT_EQ(messageOf<InputError>([&] { requireRegularFile(path); }),
+                  path + ": it is no file. Name a file.");
+    EXPECT_EQ(messageOf<InputError>([&] { requireRegularFile(folder.path()); }),
+              folder.path() + ": it is a folder. Name a file.");
+    requireRegularFile(folder.file("not there"));  // whoever reads it says so
 }
 
 TEST(Files, TakesPathsApartAndTogether) {

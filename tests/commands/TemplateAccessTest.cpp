@@ -1,10 +1,12 @@
 #include "commands/TemplateAccess.h"
 
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 #include "Script.h"
 #include "base/Files.h"
 #include "sheets/EditionSheet.h"
+#include "support/MessageOf.h"
 
 namespace rackbook {
 namespace {
@@ -40,6 +42,26 @@ TEST_F(TemplateAccess, ReadsATemplateThatIsBasedOnAShippedOne) {
     EXPECT_EQ(mine.label("statement"), "Statement");
     EXPECT_DOUBLE_EQ(mine.flowSetup().margins.left_mm, 30);
     EXPECT_DOUBLE_EQ(mine.flowSetup().margins.right_mm, 18);
+}
+
+TEST_F(TemplateAccess, RefusesWhatIsNoTemplate) {
+    const auto refusal = [](const std::string& text) {
+        write("own/mine.json", text);
+        return test::messageOf([] { read("own/mine.json"); });
+    };
+    const std::string noObject =
+        "own/mine.json: this is not an object. Write the members in braces.";
+    EXPECT_EQ(refusal("[]"), noObject);
+    EXPECT_EQ(refusal("null"), noObject);
+    const std::string noName =
+        "own/mine.json /basedOn: this is no name of a file. Name a file beside this one, or one "
+        "that comes with the program.";
+    EXPECT_EQ(refusal(R"({"basedOn": ""})"), noName);
+    EXPECT_EQ(refusal(R"({"basedOn": "a\u0000b"})"), noName);
+    ASSERT_EQ(mkfifo("own/pipe.json", 0600), 0);
+    EXPECT_EQ(test::messageOf([] { read("own/pipe.json"); }),
+              "own/pipe.json: it is no file. Name a file.");
+    EXPECT_EQ(refusal(R"({"basedOn": "pipe.json"})"), "own/pipe.json: it is no file. Name a file.");
 }
 
 TEST_F(TemplateAccess, FindsALanguageBesideAStudiosTemplate) {

@@ -4,6 +4,7 @@
 #include "exchange/PictureFile.h"
 
 #include <gtest/gtest.h>
+#include <zlib.h>
 
 #include "base/Error.h"
 #include "base/Text.h"
@@ -115,6 +116,49 @@ TEST(PictureFile, KeepsTheProfileOfItsColours) {
     EXPECT_TRUE(read("with-everything.png").facts.iccProfile == profile);
     EXPECT_NE(read("with-everything.jpg").bytes.find(profile), std::string::npos);
     EXPECT_EQ(read("plain.jpg").facts.iccProfile, "");
+}
+
+std::string be32(std::size_t number) {
+    std::string bytes;
+    for (int shift = 24; shift >= 0; shift -= 8)
+        bytes += static_cast<char>(number >> shift & 0xff);
+    return bytes;
+}
+
+// plain.png with a profile of those bytes (ISO/IEC 15948, 11.3.3.3), before its first IDAT.
+std::string pngWithProfile(const std::string& profile) {
+    uLongf length = compressBound(static_cast<uLong>(profile.size()));
+    std::string deflated(length, '\0');
+    compress(reinterpret_cast<Bytef*>(deflated.data()), &length,
+             reinterpret_cast<const Bytef*>(profile.data()), static_cast<uLong>(profile.size()));
+    const std::string content =
+        std::string("iCCPmine\0\0", 10) + deflated.substr(0, static_cast<std::size_t>(length));
+    const uLong check =
+        crc32(0, reinterpret_cast<const Bytef*>(content.data()), static_cast<uInt>(content.size()));
+    std::string png = bytesOf("plain.png");
+    return png.insert(png.find("IDAT") - 4, be32(content.size() - 4) + content + be32(check));
+}
+
+TEST(PictureFile, TakesOutAProfileThatCannotBeRead) {
+    const Words broken = {"a colour profile that cannot be read"};
+    std::string jpeg = bytesOf("plain.jpg");
+    const std::string text = "ICC_PROFILE" + std::string("\0\1\1", 3) + "my diary, not a profile";
+    const std::size_t length = text.size() + 2;
+    jpeg.insert(2, std::string("\xff\xe2") + static_cast<char>(length / 256) +
+                       static_cast<char>(length % 256) + text);
+    const KeptPicture picture = readPicture("x.jpg", jpeg, false);
+    EXPECT_EQ(picture.facts.metadata, broken);
+    EXPECT_EQ(picture.facts.iccProfile, "");
+    EXPECT_TRUE(picture.bytes == bytesOf("plain.jpg"));
+    // Of nonsense, and of more than any profile has.
+    for (const std::string& nonsense :
+         {std::string("my diary, not a profile"), std::string(std::size_t{300} << 20, 'x')}) {
+        const KeptPicture png = readPicture("x.png", pngWithProfile(nonsense), false);
+        EXPECT_EQ(png.facts.metadata, broken);
+        EXPECT_TRUE(png.bytes == bytesOf("plain.png"));
+    }
+    const std::string sound = read("with-everything.jpg").facts.iccProfile;
+    EXPECT_EQ(readPicture("x.png", pngWithProfile(sound), false).facts.metadata, Words{});
 }
 
 TEST(PictureFile, KeepsEverythingWhereAsked) {

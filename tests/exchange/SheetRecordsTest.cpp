@@ -227,8 +227,49 @@ TEST(SheetRecords, ListOnlyTheImpressionThatTheyAreAbout) {
     // It was not looked at itself.
     EXPECT_EQ(listOf(first, "look look1", "impressions"), "TIDE-2 TIDE-3 ");
     EXPECT_EQ(listOf(first, "look look1", "standsFor"), "TIDE-1 ");
-    // How much ink one sheet got follows from how many there were.
-    EXPECT_EQ(listOf(first, "pull pull1", "impressions"), "TIDE-1 TIDE-2 TIDE-3 ");
+    EXPECT_EQ(listOf(first, "pull pull1", "impressions"), "TIDE-1 ");
+}
+
+// How much ink one sheet got follows from that.
+TEST(SheetRecords, SayHowManyWerePrintedWhereTheyDoNotListThem) {
+    EXPECT_TRUE(holds(certificateOf(test::sheetBook(), "TIDE-1"),
+                      "\"impressions\":[\"TIDE-1\"],\"impressionCount\":3}"));
+    SheetAbout edition;
+    edition.edition = "TIDE";
+    const std::string whole = test::sheetText(test::sheetBook().records, {}, edition);
+    EXPECT_TRUE(holds(whole, "\"impressions\":[\"TIDE-1\",\"TIDE-2\",\"TIDE-3\"]}"));
+    EXPECT_FALSE(holds(whole, "impressionCount"));
+}
+
+TEST(SheetRecords, HoldOnlyTheFieldsThatAreNamed) {
+    SheetDepth depth;
+    depth.making = false;
+    depth.printed = {{RecordKind::edition, {"code"}}, {RecordKind::impression, {"edition"}}};
+    const std::string text =
+        test::sheetText(test::sheetBook().records, depth, aboutImpression("TIDE-2"));
+    EXPECT_TRUE(holds(text, "{\"record\":\"edition\",\"id\":\"TIDE\",\"code\":\"TIDE\"}")) << text;
+    EXPECT_TRUE(holds(text, "{\"record\":\"impression\",\"id\":\"TIDE-2\",\"edition\":\"TIDE\"}"))
+        << text;
+    for (const char* other : {"party", "pull", "layer", "mix", "timeZone", "currency"})
+        EXPECT_FALSE(holds(text, std::string("\"") + other + "\"")) << other;
+}
+
+TEST(SheetRecords, EndWithWhatWasReckoned) {
+    const build::Book book = test::sheetBook();
+    const SheetIndexes indexes(book.records);
+    const auto reckoned = [](const std::string& impression) {
+        return std::optional(Tree::object().set("impression", impression).set("verdict", "ready"));
+    };
+    const auto textWith = [&](const SheetDepth& depth) {
+        return SheetRecords(indexes, depth, on(asOf).latest(), reckoned)
+            .textFor({"certificate", asOf, "en", aboutImpression("TIDE-2")});
+    };
+    const std::string text = textWith(withLight());
+    const std::string end =
+        "  \"estimates\": [\n    {\"impression\":\"TIDE-2\",\"verdict\":\"ready\"}\n  ]\n}\n";
+    EXPECT_EQ(text.substr(text.size() - end.size()), end);
+    EXPECT_EQ(sheetFactsFrom(text, "a sheet").records.back().first, "estimate TIDE-2");
+    EXPECT_FALSE(holds(textWith({}), "estimates"));
 }
 
 TEST(SheetRecords, TellThatASheetWasHandedOverButNotToWhomNorForWhat) {
@@ -335,6 +376,28 @@ TEST(SheetFacts, RefuseWhatIsNone) {
     EXPECT_EQ(test::messageOf(
                   [] { sheetFactsFrom("{\"rackbookSheet\": 1, \"sheet\": \"edition\"}", "x"); }),
               "x /asOf: a text is missing. Only sheets that rackbook made can be checked.");
+}
+
+TEST(SheetFacts, RefuseWhatNoSheetSays) {
+    const std::string sound = factsOf(studio(), aboutSheet("TIDE-1"), withLight());
+    const auto refusal = [&](const std::string& part, const std::string& instead) {
+        std::string text = sound;
+        text.replace(text.find(part), part.size(), instead);
+        return test::messageOf([&] { sheetFactsFrom(text, "x"); });
+    };
+    const std::string end = ". Only sheets that rackbook made can be checked.";
+    EXPECT_EQ(refusal("\"namesHolders\": false", "\"namesHolders\": \"x\""),
+              "x /namesHolders: true or false is missing" + end);
+    EXPECT_EQ(refusal("\"namesHolders\"", "\"foo\": 1, \"namesHolders\""),
+              "x /foo: no record of a sheet has that" + end);
+    EXPECT_EQ(refusal("\"edition\": \"TIDE\"", "\"edition\": \"TIDE\", \"bar\": \"\""),
+              "x /about/bar: no record of a sheet has that" + end);
+    EXPECT_EQ(refusal("\"language\": \"en\"", "\"language\": \"e\\u001b[31mn\""),
+              "x /language: it holds control characters" + end);
+    EXPECT_EQ(refusal("\"impressions\": [", "\"impressions\": [1, "),
+              "x /about/impressions/0: a text is missing" + end);
+    EXPECT_EQ(refusal("\"records\": [", "\"estimates\": {}, \"records\": ["),
+              "x /estimates: a list is missing" + end);
 }
 
 }  // namespace

@@ -11,6 +11,8 @@
 
 #include "CheckedSheets.h"
 #include "OutsideReader.h"
+#include "SampleSheet.h"
+#include "pdf/PdfWriter.h"
 #include "support/TempFolder.h"
 
 namespace rackbook {
@@ -50,6 +52,26 @@ TEST_P(OutsideReaders, AllFontsAreEmbeddedSubsetsWithUnicode) {
         for (; std::getline(table, line); ++fonts)
             EXPECT_TRUE(std::regex_match(line, row)) << sheet.name << ": " << line;
         EXPECT_GE(fonts, 1) << sheet.name;
+    }
+}
+
+// A table of some hundred cells, and with it some hundred objects, is what it takes to mislead
+// poppler about strings at the beginning of the file.
+TEST_P(OutsideReaders, PopplerReadsNamesOfEveryLength) {
+    const PdfFonts fonts;
+    const std::string odd = "Weir (the) \\ old ((č Ĩ ĩ Ŝ";  // č: a CR in its second byte
+    for (const std::string& author :
+         {std::string(60, 'a'), std::string(100, 'b'), std::string(250, 'c'), odd + odd + odd}) {
+        PageModel model = sampleSheet(fonts);
+        model.info.author = author;
+        model.info.title = author;
+        if (GetParam() == PdfLevel::a1b)
+            model.files.clear();
+        const std::string said =
+            output("pdfinfo " + fileWith(writePdf(model, fonts, GetParam()), "named.pdf"));
+        EXPECT_EQ(timesIn(said, "Syntax Error"), 0u) << said;
+        EXPECT_EQ(timesIn(said, "Author:          " + author + "\n"), 1u) << said;
+        EXPECT_EQ(timesIn(said, "Title:           " + author + "\n"), 1u) << said;
     }
 }
 

@@ -273,7 +273,7 @@ TEST(Template, RefusesUnknownSectionsWithTheNearestName) {
 
 TEST(Template, RefusesSectionsGivenTwiceOrNotAtAll) {
     EXPECT_EQ(refusal("sections", Tree::Array{"paper", "paper"}),
-              "my.json /sections/0: section \"paper\" is given twice. Leave one of them out.");
+              "my.json /sections/1: section \"paper\" is given twice. Leave one of them out.");
     EXPECT_EQ(refusal("sections", Tree::array()),
               "my.json /sections: the list of sections is empty. Name at least one of: identity, "
               "paper or layers.");
