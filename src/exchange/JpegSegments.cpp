@@ -81,6 +81,14 @@ private:
             copyScan();
     }
 
+    // Nobody could say what the colours mean by it, and it may be anything.
+    void dropProfile() {
+        m_parts.note(brokenProfile);
+        m_parts.iccProfile.clear();
+        for (auto span = m_profileAt.rbegin(); span != m_profileAt.rend(); ++span)
+            m_parts.kept.erase(span->first, span->second);
+    }
+
     void keep(int marker, std::string_view content) {
         const std::size_t length = content.size() + 2;
         m_parts.kept += '\xff';
@@ -95,24 +103,15 @@ private:
             keepJfif(content);
         } else if (marker == application2 && beginsWith(content, iccName) &&
                    content.size() > iccName.size() + 2) {
+            m_profileAt.emplace_back(m_parts.kept.size(), content.size() + 4);
             m_profile[static_cast<unsigned char>(content[iccName.size()])] =
                 content.substr(iccName.size() + 2);
-            const std::size_t from = m_parts.kept.size();
             keep(marker, content);
-            m_profileAt.emplace_back(from, m_parts.kept.size() - from);
         } else if (marker == application14 && content.size() == 12) {
             keep(marker, content);  // which way its colours are coded
         } else {
             noteBeside(marker, content);
         }
-    }
-
-    // Nobody could say what the colours mean by it, and it may be anything.
-    void dropProfile() {
-        m_parts.note(brokenProfile);
-        m_parts.iccProfile.clear();
-        for (auto span = m_profileAt.rbegin(); span != m_profileAt.rend(); ++span)
-            m_parts.kept.erase(span->first, span->second);
     }
 
     // Without the small picture that may be in it.

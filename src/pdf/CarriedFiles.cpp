@@ -122,10 +122,6 @@ CarriedFiles readCarriedFiles(const std::string& path, const ProcessLimits& limi
         throw InputError(path, "it is encrypted", "Save it without a password, then read that.");
     if (word == answerTooLarge)
         throw tooLarge(path, limits);
-    if (word == answerTooMany)
-        throw InputError(path,
-                         "it carries more than " + std::to_string(mostCarriedFiles) + " files",
-                         "Take the files out with a PDF program that you trust.");
     if (word != answerFound)
         throw damaged(path);
     CarriedFiles carried = decoded(texts, path);

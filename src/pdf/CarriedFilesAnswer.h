@@ -14,7 +14,6 @@ constexpr const char* answerFound = "found";
 constexpr const char* answerEncrypted = "encrypted";
 constexpr const char* answerDamaged = "damaged";
 constexpr const char* answerTooLarge = "too large";
-constexpr const char* answerTooMany = "too many";
 
 inline void appendText(std::string& answer, const std::string& text) {
     for (unsigned shift = 0; shift < 64; shift += 8)

@@ -17,10 +17,10 @@ namespace {
 
 using PoDoFo::PdfObject;
 
+constexpr std::size_t mostFiles = mostCarriedFiles;
 constexpr int deepestNames = 32;
 
 struct TooLarge {};
-struct TooMany {};
 
 // Takes decoded bytes up to a limit, so that a small stream cannot blow up.
 class BoundedOutput : public PoDoFo::PdfOutputStream {
@@ -101,8 +101,8 @@ private:
             stream = entry(streams, "F");
         if (!stream || !stream->HasStream())
             return;
-        if (++m_files > mostCarriedFiles)
-            throw TooMany{};
+        if (++m_files > mostFiles)
+            throw TooLarge{};
         const PdfObject* name = entry(specification, "UF");
         appendText(m_answer, textOf(name ? name : entry(specification, "F")));
         const PdfObject* mediaType = entry(stream, "Subtype");
@@ -165,8 +165,6 @@ std::string carriedFilesAnswer(const std::string& path, std::size_t mostBytes) {
         return parsed(path, mostBytes);
     } catch (const TooLarge&) {
         return only(answerTooLarge);
-    } catch (const TooMany&) {
-        return only(answerTooMany);
     } catch (const PoDoFo::PdfError& error) {
         if (error.GetError() == PoDoFo::ePdfError_OutOfMemory)
             throw std::bad_alloc();
