@@ -9,7 +9,7 @@
 #include "commands/BalanceToUse.h"
 #include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
-#include "commands/SheetEstimates.h"
+#include "commands/SheetFile.h"
 #include "commands/SheetKinds.h"
 #include "commands/SheetSelection.h"
 #include "commands/TemplateAccess.h"

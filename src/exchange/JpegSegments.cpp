@@ -83,6 +83,14 @@ private:
             copyScan();
     }
 
+    // Nobody could say what the colours mean by it, and it may be anything.
+    void dropProfile() {
+        m_parts.note(brokenProfile);
+        m_parts.iccProfile.clear();
+        for (auto span = m_profileAt.rbegin(); span != m_profileAt.rend(); ++span)
+            m_parts.kept.erase(span->first, span->second);
+    }
+
     void keep(int marker, std::string_view content) {
         const std::size_t length = content.size() + 2;
         m_parts.kept += '\xff';
@@ -97,11 +105,10 @@ private:
             keepJfif(content);
         } else if (marker == application2 && beginsWith(content, iccName) &&
                    content.size() > iccName.size() + 2) {
+            m_profileAt.emplace_back(m_parts.kept.size(), content.size() + 4);
             m_profile[static_cast<unsigned char>(content[iccName.size()])] =
                 content.substr(iccName.size() + 2);
-            const std::size_t from = m_parts.kept.size();
             keep(marker, content);
-            m_profileAt.emplace_back(from, m_parts.kept.size() - from);
         } else if (marker == application14 && beginsWith(content, adobeName) &&
                    content.size() >= adobeLength) {
             keepAdobe(content);
@@ -115,14 +122,6 @@ private:
         if (content.size() > adobeLength)
             m_parts.note("other data");
         keep(application14, content.substr(0, adobeLength));
-    }
-
-    // Nobody could say what the colours mean by it, and it may be anything.
-    void dropProfile() {
-        m_parts.note(brokenProfile);
-        m_parts.iccProfile.clear();
-        for (auto span = m_profileAt.rbegin(); span != m_profileAt.rend(); ++span)
-            m_parts.kept.erase(span->first, span->second);
     }
 
     // Without the small picture that may be in it.
