@@ -6,6 +6,7 @@
 
 #include <map>
 #include <random>
+#include <sstream>
 
 #include "CheckedSheets.h"
 #include "CraftedPdf.h"
@@ -124,30 +125,55 @@ TEST(FormValues, MayStandInAStream) {
     EXPECT_EQ(valuesIn(form).at("a").text, "long words");
 }
 
-// Every byte that PDFDocEncoding has a character for, as qpdf reads it where it tells it as text.
-TEST(FormValues, HaveTheCharactersOfPdfDocEncoding) {
+// Bytes of PDFDocEncoding, each behind a letter in a field that is called by its number.
+std::string everyByteFrom(int first) {
     const char* hex = "0123456789ABCDEF";
     std::string list;
     std::vector<std::string> objects = {"", "<< /Type /Pages /Kids [] /Count 0 >>"};
-    for (int byte = 0x18; byte < 0x100; ++byte) {
+    for (int byte = first; byte < 0x100; ++byte) {
         list += std::to_string(objects.size() + 1) + " 0 R ";
         objects.push_back("<< /FT /Tx /T (" + std::to_string(byte) + ") /V <78" +
                           std::string{hex[byte >> 4], hex[byte & 15]} + "> >>");
     }
     objects[0] = "<< /Type /Catalog /Pages 2 0 R /AcroForm << /Fields [" + list + "] >> >>";
-    const std::string form = craftedPdf(objects);
-    const std::map<std::string, FormValue> values = valuesIn(form);
-    const PdfJson file(form);
+    return craftedPdf(objects);
+}
+
+// As mupdf reads them.
+TEST(FormValues, HaveTheCharactersOfPdfDocEncoding) {
+    const std::string form = everyByteFrom(0x20);
+    std::map<std::string, FormValue> values = valuesIn(form);
+    const std::string script = fileWith(
+        "var fields = new PDFDocument(scriptArgs[0]).getTrailer().get('Root').get('AcroForm')"
+        ".get('Fields');\n"
+        "for (var i = 0; i < fields.length; ++i)\n"
+        "    print(fields.get(i).get('T').asString() + '\\t' + "
+        "fields.get(i).get('V').asString());\n",
+        "values.js");
+    std::istringstream lines(
+        readWith("mutool run " + script + " " + fileWith(form, "bytes.pdf")).output);
+    std::string line;
     int compared = 0;
-    for (const auto& [name, reference] : fieldsIn(file)) {
-        const nlohmann::json& value = file.at(reference, "/V");
-        if (value.get<std::string>().rfind("u:", 0) != 0)
-            continue;
-        EXPECT_EQ(values.at(name).text, normalised(textOf(value))) << name;
+    while (std::getline(lines, line)) {
+        const std::string name = line.substr(0, line.find('\t'));
+        ASSERT_EQ(values.count(name), 1u) << line;
+        const bool isUndefined = name == "127" || name == "159" || name == "173";
+        EXPECT_EQ(values.at(name).text,
+                  isUndefined ? "x\xEF\xBF\xBD" : line.substr(line.find('\t') + 1))
+            << name;
         ++compared;
     }
-    EXPECT_GT(compared, 220);
-    EXPECT_EQ(values.at("173").text, "x\xEF\xBF\xBD") << "one that it lacks";
+    EXPECT_EQ(compared, 0x100 - 0x20);
+}
+
+// ISO 32000-1, annex D.2, octal 030 to 037: breve, caron, circumflex, dot accent, double acute,
+// ogonek, ring, small tilde. mupdf leaves them out.
+TEST(FormValues, HaveTheAccentsOfPdfDocEncoding) {
+    const std::map<std::string, FormValue> values = valuesIn(everyByteFrom(0x18));
+    const std::u32string accents = U"˘ˇˆ˙˝˛˚˜";
+    for (std::size_t i = 0; i < accents.size(); ++i)
+        EXPECT_EQ(codePoints(values.at(std::to_string(0x18 + i)).text),
+                  std::u32string(U"x") + accents[i]);
 }
 
 TEST(FormValues, AreFoundUpAndDownTheTree) {
