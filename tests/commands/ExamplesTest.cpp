@@ -26,9 +26,9 @@ void fillInBenchSheets() {
         const std::string file = std::string(edition) + "-L" + layer + "-bench.pdf";
         transcriptOf({"rackbook", "layer", edition, layer, "One more veil"});
         transcriptOf({"rackbook", "sheet", "bench", id});
-        writeFileSafely(file, filledByQpdf(readFile(file, std::size_t{1} << 26),
-                                           {{"pull.day", "u:2026-03-28"},
-                                            {"sheet.all.printed", "/on"}}));
+        writeFileSafely(file,
+                        filledByQpdf(readFile(file, std::size_t{1} << 26),
+                                     {{"pull.day", "u:2026-03-28"}, {"sheet.all.printed", "/on"}}));
     }
 }
 
