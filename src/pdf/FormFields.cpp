@@ -28,8 +28,8 @@ struct Letters {
     char32_t last;
 };
 
-// Latin, Greek and Cyrillic letters, figures, and the signs that come between.
-constexpr Letters typedLetters[] = {{0x0020, 0x007E}, {0x00A0, 0x024F}, {0x0370, 0x03FF},
+// Latin, Greek and Cyrillic letters, figures, and the signs that come between; no second space.
+constexpr Letters typedLetters[] = {{0x0020, 0x007E}, {0x00A1, 0x024F}, {0x0370, 0x03FF},
                                     {0x0400, 0x052F}, {0x1E00, 0x1EFF}, {0x2010, 0x2027},
                                     {0x2030, 0x203A}, {0x20AC, 0x20AC}};
 
