@@ -29,8 +29,11 @@ const std::vector<Section>& allSections() {
     return sections;
 }
 
-// A photograph there is or there isn't; of all else the sheet says that nothing is recorded.
+// A photograph there is or there isn't, and only a certificate is signed; of all else the sheet
+// says that nothing is recorded.
 bool hasAny(const Section& section, const CertificateImpression& own) {
+    if (section.name == std::string("signatures"))
+        return own.isCertified();
     return section.name != std::string("photograph") || own.photograph.has_value();
 }
 
@@ -43,7 +46,7 @@ FlowSetup setupOf(const Content& content, const SheetTemplate& sheetTemplate,
         sheetSetup(sheetTemplate, words, content.edition.studio, content.edition.asOf, created);
     setup.runningTitle = edition.code + " " + name + " · " + shortTitle(edition.title);
     setup.info.title = edition.title + " (" + edition.code + " " + name + ")";
-    setup.info.subject = words("sheet");
+    setup.info.subject = words(content.own.isCertified() ? "sheet" : "record");
     return setup;
 }
 
@@ -57,7 +60,7 @@ TemplateRules certificateSheetRules() {
     const auto add = [&](const char* prefix, const char* words) {
         addLabelKeys(rules.labels, prefix, words);
     };
-    add("", "sheet subtitle footer");
+    add("", "sheet subtitle record recordOf footer");
     addPhotographKeys(rules.labels);
     add("photograph", "ofIt ofEdition");
     add("identity",
@@ -65,12 +68,16 @@ TemplateRules certificateSheetRules() {
         "process printer printers publisher paper image sheet size sizeTotal stillOpen");
     add("layers",
         "ordinal colour printedOn portion extender drier remembered rememberedNone shareNote "
-        "notSeen");
+        "notSeen inks lot kind pigments id inLayers inksNotRecorded");
     add("light",
-        "days daysOf orMore noneAsked dose doseOf notEstimated looks looksOf verdict ready lookDue "
+        "days daysOf orMore noneAsked dose doseOf notEstimated looks looksAtIt looksAtOthers "
+        "noneAtIt "
+        "verdict ready lookDue "
         "moreLight bringOut unknown notAffected notKept note");
     add("provenance",
-        "consign lend sell give return destroy other step stepTo gap line none holder");
+        "consign lend sell give return destroy other step stepTo gap line none holder lastPlace "
+        "noPlace");
+    add("matrix", "overdue planned different");
     add("code", "shows note");
     add("signatures", "maker printer");
     return rules;
@@ -90,7 +97,7 @@ PageModel certificateSheet(const CertificateFacts& facts, const CertificateImpre
     const Content content{facts.edition, own, record, words};
     Flow flow(measurer, setupOf(content, sheetTemplate, created));
     flow.title(facts.edition.edition.title,
-               words.filled("subtitle",
+               words.filled(own.isCertified() ? "subtitle" : "recordOf",
                             {{"impression", certificateparts::nameOf(own.impression, words)}}));
     for (const std::string& name : sheetTemplate.sections())
         for (const Section& section : allSections()) {

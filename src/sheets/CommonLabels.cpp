@@ -26,6 +26,7 @@ std::vector<std::string> madeKeys() {
     addLabelKeys(keys, "unit", "percent g gm2 days");
     addLabelKeys(keys, "size", "mm in");
     addLabelKeysOf<DesignationKind>(keys, "designation");
+    addLabelKeys(keys, "designationFit", "beyond otherCount cannotBe");
     addLabelKeysOf<MatrixFate>(keys, "matrixFate");
     addLabelKeysOf<ImpressionFate>(keys, "impressionFate");
     addLabelKeysOf<LotKind>(keys, "lotKind");

@@ -29,9 +29,8 @@ std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,
 std::string daysText(const ReadinessRow& row, const SheetWords& words) {
     if (row.pull < 0)
         return {};
-    return words.filled("impressions.daysOf",
-                        {{"days", wholeDays(row.daysLow, row.daysHigh, words)},
-                         {"needed", words.shortFigure(row.daysNeeded)}});
+    return words.filled("impressions.daysOf", {{"days", wholeDays(row.daysLow, row.daysHigh)},
+                                               {"needed", words.shortFigure(row.daysNeeded)}});
 }
 
 std::string lookText(const ReadinessRow& row, const ReadinessFacts& facts,
@@ -52,11 +51,13 @@ std::string lookText(const ReadinessRow& row, const ReadinessFacts& facts,
 
 }  // namespace
 
-std::string wholeDays(double daysLow, double daysHigh, const SheetWords& words) {
+std::string wholeDays(double daysLow, double daysHigh) {
+    // Without groups of digits, as the reasons beside them have them.
+    const auto plain = [](double days) { return formatFixed(days, 0); };
     constexpr double hair = 1e-6;
     const double low = std::floor(daysLow + hair);
     const double high = std::floor(daysHigh + hair);
-    return words.figure(low, 0) + (high > low + 1 ? "–" + words.figure(high, 0) : std::string());
+    return plain(low) + (high > low + 1 ? "–" + plain(high) : std::string());
 }
 
 const std::vector<Verdict>& verdictsByUrgency() {

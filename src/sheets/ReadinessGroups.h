@@ -26,7 +26,7 @@ struct ReadinessGroup {
 std::vector<ReadinessGroup> readinessGroups(const ReadinessFacts& facts, const SheetWords& words);
 
 // "8", "8–11" days in light, rounded down, as the sentences of calc/Wording do it.
-std::string wholeDays(double daysLow, double daysHigh, const SheetWords& words);
+std::string wholeDays(double daysLow, double daysHigh);
 
 // The verdicts in that order.
 const std::vector<Verdict>& verdictsByUrgency();

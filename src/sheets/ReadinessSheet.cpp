@@ -184,6 +184,15 @@ void addRules(Flow& flow, const Content& content) {
               rule.source.empty() ? words.of("origin", rule.origin) : rule.source}});
     }
     flow.table(table);
+    std::vector<std::string> months;
+    for (const MonthlySky& sky : content.facts.skies)
+        months.push_back(
+            words.filled("rules.monthSky", {{"month", words.month(sky.month)},
+                                            {"sunny", words.percent(sky.sunnyShare, 0)},
+                                            {"overcast", words.percent(sky.overcastShare, 0)}}));
+    if (!months.empty())
+        flow.paragraph(words.filled("rules.skies", {{"months", words.inRow(months)}}),
+                       TextStyle::small);
     flow.paragraph(words("rules.note"), TextStyle::small);
 }
 
@@ -225,7 +234,7 @@ TemplateRules readinessSheetRules() {
     add("doFirst", "nothing impressions designation place days unsigned untilTrue");
     addDoseLabels(rules.labels);
     add("impressions", "impressions verdict layer layerOn days daysOf look place why reasons");
-    add("rules", "rule value sunnyDays looks times origin note");
+    add("rules", "rule value sunnyDays looks times origin note skies monthSky");
     for (const std::string& name : rulesOfReadiness())
         rules.labels.push_back("rules." + name);
     for (const Verdict verdict : verdictsByUrgency())

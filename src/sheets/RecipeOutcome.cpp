@@ -35,9 +35,11 @@ std::string limitText(const RecipeWeighing& weighing, const SheetWords& words) {
         "percent", words.shortFigure(std::round(weighing.request.limit * 1e6) / 1e4));
     if (weighing.limitRule.value != weighing.request.limit)
         return limit;
-    return words.filled(
-        "outcome.limitOf",
-        {{"limit", limit}, {"origin", words.of("origin", weighing.limitRule.origin)}});
+    return words.filled("outcome.limitOf",
+                        {{"limit", limit},
+                         {"origin", weighing.limitRule.source.empty()
+                                        ? words.of("origin", weighing.limitRule.origin)
+                                        : weighing.limitRule.source}});
 }
 
 std::string shareText(const Estimate& share, const SheetWords& words) {

@@ -34,6 +34,16 @@ AgeUnit unitFor(double days) {
     return {"lots.years", daysInYear, 1};
 }
 
+// Whole months of the calendar from one day to a later one: from the 31st of a month, the last day
+// of a shorter one completes it.
+std::int64_t monthsBetween(std::int64_t from_days, std::int64_t to_days) {
+    const CivilDate from = civilFromDays(from_days);
+    const CivilDate to = civilFromDays(to_days);
+    const std::int64_t months = (to.year - from.year) * 12 + to.month - from.month;
+    const bool isEndOfMonth = to.day == daysInMonth(to.year, to.month);
+    return to.day >= from.day || isEndOfMonth ? months : months - 1;
+}
+
 std::string inUnit(double days, const AgeUnit& unit, const SheetWords& words) {
     constexpr double hair = 1e-6;
     const double factor = std::pow(10.0, unit.decimals);
@@ -60,11 +70,25 @@ std::string lifeText(double days, const SheetWords& words) {
 }
 
 std::string ageText(const Lot& lot, CivilMinute asOf, const SheetWords& words) {
-    const auto daysSince = [&](CivilMinute minute) {
-        return std::max<std::int64_t>(0, dayOf(asOf) - dayOf(minute));
+    const std::int64_t to = dayOf(asOf);
+    const std::int64_t latest = std::min(to, dayOf(lot.openedOn->latest()));
+    const std::int64_t earliest = std::min(to, dayOf(lot.openedOn->earliest()));
+    const std::int64_t most_months = monthsBetween(earliest, to);
+    if (most_months < 2)
+        return timeText(static_cast<double>(to - latest), static_cast<double>(to - earliest),
+                        words);
+    const std::int64_t least_months = monthsBetween(latest, to);
+    constexpr std::int64_t mostInMonths = 24;
+    const bool inYears = most_months >= mostInMonths;
+    // Tenths of a year, rounded down.
+    const auto figure = [&](std::int64_t months) {
+        return inYears ? words.shortFigure(static_cast<double>(months * 10 / 12) / 10)
+                       : words.count(months);
     };
-    return timeText(static_cast<double>(daysSince(lot.openedOn->latest())),
-                    static_cast<double>(daysSince(lot.openedOn->earliest())), words);
+    const std::string low = figure(least_months);
+    const std::string high = figure(most_months);
+    return words.filled(inYears ? "lots.years" : "lots.months",
+                        {{"value", low == high ? high : low + "–" + high}});
 }
 
 std::string nameText(const Lot& lot) {
@@ -188,7 +212,8 @@ void addFinished(Flow& flow, const StockSheetFacts& facts, const SheetWords& wor
         const Lot& lot = line.lot;
         return TableRow{{nameText(lot), pigmentsText(lot, words), openedText(lot, words),
                          words.tableDateOrNotRecorded(lot.finishedOn),
-                         estimateText(line.used_g, massDecimals, words)}};
+                         line.used_g.high > 0 ? estimateText(line.used_g, massDecimals, words)
+                                              : words("notRecorded")}};
     });
     if (table.rows.empty())
         flow.paragraph(words("none"));

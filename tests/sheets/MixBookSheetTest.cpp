@@ -146,5 +146,9 @@ TEST(MixBookSheet, IsTidyOverManyPages) {
     }
 }
 
+TEST(MixBookSheet, WarnsWherePortionsHoldDrier) {
+    EXPECT_TRUE(test::says(sheetOf(test::mixBook().records), "Portions with drier: gloves"));
+}
+
 }  // namespace
 }  // namespace rackbook
