@@ -97,7 +97,7 @@ void addPhotograph(Flow& flow, const Content& content) {
 
 void addStatement(Flow& flow, const Content& content) {
     editionparts::addStatement(flow, content.edition, content.words);
-    editionparts::addPromiseNotes(flow, content.edition, content.words);
+    editionparts::addPromiseNotes(flow, content.edition, "statement", content.words);
 }
 
 void addCode(Flow& flow, const Content& content) {

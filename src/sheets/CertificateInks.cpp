@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <set>
 
-#include "base/Ranges.h"
 #include "sheets/CertificateParts.h"
 #include "sheets/LotText.h"
 
@@ -66,19 +65,25 @@ void addNotRecorded(Flow& flow, const Content& content) {
 
 void addInkParts(Flow& flow, const Content& content) {
     const SheetWords& words = content.words;
-    SheetTable table;
-    table.columns = {{words("layers.lot"), Alignment::left, 1.7, 0},
-                     {words("layers.kind"), Alignment::left, 0, 20},
-                     {words("layers.pigments"), Alignment::left, 1, 0},
-                     {words("layers.id"), Alignment::left, 0.8, 0},
-                     {words("layers.inLayers"), Alignment::left, 0, 22}};
-    for (const PartOfInks& part : partsOf(content))
-        table.rows.push_back(
-            {{part.lot->colourWords, words.of("lotKind", part.lot->lotKind),
-              pigmentsText(*part.lot, words), part.lot->id, layersText(part.layers)}});
-    if (!table.rows.empty()) {
+    std::vector<LabelValue> entries;
+    std::optional<LotKind> kind;
+    for (const PartOfInks& part : partsOf(content)) {
+        const Lot& lot = *part.lot;
+        const std::string pigments = contentText(lot, words);
+        const std::string name = shortWords(lot.colourWords);
+        const std::string text = words.filled(
+            "layers.inkPart", {{"what", pigments.empty() ? name : words.inRow({name, pigments})},
+                               {"lot", lot.id},
+                               {"layers", layersText(part.layers)}});
+        if (kind == lot.lotKind)
+            entries.back().value += "\n" + text;
+        else
+            entries.push_back({words.of("layers.kind", lot.lotKind), text});
+        kind = lot.lotKind;
+    }
+    if (!entries.empty()) {
         flow.heading(2, words("layers.inks"));
-        flow.table(table);
+        flow.labelValues(entries);
     }
     addNotRecorded(flow, content);
 }

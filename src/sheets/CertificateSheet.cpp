@@ -46,7 +46,7 @@ FlowSetup setupOf(const Content& content, const SheetTemplate& sheetTemplate,
         sheetSetup(sheetTemplate, words, content.edition.studio, content.edition.asOf, created);
     setup.runningTitle = edition.code + " " + name + " · " + shortTitle(edition.title);
     setup.info.title = edition.title + " (" + edition.code + " " + name + ")";
-    setup.info.subject = words(content.own.isCertified() ? "sheet" : "record");
+    setup.info.subject = words(content.own.isCertified() ? "sheet" : "identity.record");
     return setup;
 }
 
@@ -60,15 +60,17 @@ TemplateRules certificateSheetRules() {
     const auto add = [&](const char* prefix, const char* words) {
         addLabelKeys(rules.labels, prefix, words);
     };
-    add("", "sheet subtitle record recordOf footer");
+    add("", "sheet subtitle footer");
     addPhotographKeys(rules.labels);
     add("photograph", "ofIt ofEdition");
     add("identity",
         "designation kind notSigned signedOn working workingNumber fate edition maker year "
-        "process printer printers publisher paper image sheet size sizeTotal stillOpen");
+        "process printer printers publisher paper image sheet size sizeTotal stillOpen record "
+        "recordOf");
     add("layers",
         "ordinal colour printedOn portion extender drier remembered rememberedNone shareNote "
-        "notSeen inks lot kind pigments id inLayers inksNotRecorded");
+        "notSeen inks inkPart inksNotRecorded");
+    addLabelKeysOf<LotKind>(rules.labels, "layers.kind");
     add("light",
         "days daysOf orMore noneAsked dose doseOf notEstimated looks looksAtIt looksAtOthers "
         "noneAtIt "
@@ -77,7 +79,7 @@ TemplateRules certificateSheetRules() {
     add("provenance",
         "consign lend sell give return destroy other step stepTo gap line none holder lastPlace "
         "noPlace");
-    add("matrix", "overdue planned different");
+    add("statement", "overdue planned different");
     add("code", "shows note");
     add("signatures", "maker printer");
     return rules;
@@ -97,7 +99,7 @@ PageModel certificateSheet(const CertificateFacts& facts, const CertificateImpre
     const Content content{facts.edition, own, record, words};
     Flow flow(measurer, setupOf(content, sheetTemplate, created));
     flow.title(facts.edition.edition.title,
-               words.filled(own.isCertified() ? "subtitle" : "recordOf",
+               words.filled(own.isCertified() ? "subtitle" : "identity.recordOf",
                             {{"impression", certificateparts::nameOf(own.impression, words)}}));
     for (const std::string& name : sheetTemplate.sections())
         for (const Section& section : allSections()) {

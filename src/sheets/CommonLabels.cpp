@@ -16,7 +16,7 @@ namespace {
 std::vector<std::string> madeKeys() {
     std::vector<std::string> keys;
     addLabelKeys(keys, "", "pageOf notRecorded notKnown none caution estimate");
-    addLabelKeys(keys, "", "orMore upTo metalContent backingNamed");
+    addLabelKeys(keys, "", "orMore upTo metalContent ofDrier backingNamed");
     addLabelKeys(keys, "caution", "driers");
     addLabelKeys(keys, "", "listSeparator listLast sentenceGap labelled");
     addLabelKeys(keys, "", "dateDay dateFirstDay dateMonth dateYear dateRead dateAbout");

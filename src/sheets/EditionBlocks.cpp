@@ -86,10 +86,11 @@ void addMatrix(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
         table.rows.push_back(
             {{words("notRecorded"), promiseText(facts, words), words("notRecorded")}});
     flow.table(table);
-    addPromiseNotes(flow, facts, words);
+    addPromiseNotes(flow, facts, "matrix", words);
 }
 
-void addPromiseNotes(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
+void addPromiseNotes(Flow& flow, const EditionFacts& facts, const std::string& section,
+                     const SheetWords& words) {
     const Edition& edition = facts.edition;
     if (!edition.promisedMatrixFate)
         return;
@@ -101,11 +102,11 @@ void addPromiseNotes(Flow& flow, const EditionFacts& facts, const SheetWords& wo
             (block.fate == MatrixFate::kept ? undone : different).push_back(block.name);
     if (!undone.empty())
         flow.note(overdue ? NoteKind::caution : NoteKind::note, "",
-                  words.filled(overdue ? "matrix.overdue" : "matrix.planned",
+                  words.filled(section + (overdue ? ".overdue" : ".planned"),
                                {{"blocks", words.listed(undone)}}));
     if (!different.empty())
         flow.note(NoteKind::caution, "",
-                  words.filled("matrix.different", {{"blocks", words.listed(different)}}));
+                  words.filled(section + ".different", {{"blocks", words.listed(different)}}));
 }
 
 bool isPromiseOverdue(const EditionFacts& facts) {

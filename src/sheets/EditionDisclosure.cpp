@@ -65,7 +65,7 @@ void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& word
     }
     flow.table(table);
     if (isPromiseOverdue(facts))
-        addPromiseNotes(flow, facts, words);
+        addPromiseNotes(flow, facts, "matrix", words);
     std::vector<std::string> sentences = {words("disclosure.source")};
     if (anyFromRecord)
         sentences.push_back(words("disclosure.fromRecordNote"));

@@ -50,7 +50,7 @@ public:
                          {words("mixes.id"), Alignment::left, 0.8, 0}};
         for (const Lot& lot : m_lots)
             table.rows.push_back({{lot.colourWords, words.of("lotKind", lot.lotKind),
-                                   pigmentsText(lot, words), containerText(lot, words), lot.id}});
+                                   contentText(lot, words), containerText(lot, words), lot.id}});
         flow.heading(2, words("mixes.lots"));
         flow.table(table);
     }
@@ -143,7 +143,7 @@ private:
         for (const InkPart& part : ink.parts) {
             std::vector<std::string> row = {
                 m_lots.shortName(part.lot), m_words.of("lotKind", part.lot.lotKind),
-                pigmentsText(part.lot, m_words),
+                contentText(part.lot, m_words),
                 part.share.isKnown() ? m_words.percent(part.share.best, decimals)
                                      : m_words("notKnown")};
             if (m_hasRanges)

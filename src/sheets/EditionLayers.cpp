@@ -110,10 +110,10 @@ void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
 void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     SheetTable table;
     table.columns = {{words("layers.ordinal"), Alignment::right, 0, 12.5},
-                     {words("layers.printedOn"), Alignment::left, 1, 0},
-                     {words("layers.portion"), Alignment::left, 1.2, 0},
+                     {words("layers.printedOn"), Alignment::left, 0.95, 0},
+                     {words("layers.portion"), Alignment::left, 1.1, 0},
                      {words("layers.sheets"), Alignment::right, 0, 12},
-                     {words("layers.numbers"), Alignment::left, 1, 0},
+                     {words("layers.numbers"), Alignment::left, 1.25, 0},
                      {words("layers.spoiled"), Alignment::right, 0, 14},
                      {words("layers.extender"), Alignment::right, 0, 23},
                      {words("layers.drier"), Alignment::right, 0, 21}};

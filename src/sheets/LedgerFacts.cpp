@@ -1,5 +1,6 @@
 #include "sheets/LedgerFacts.h"
 
+#include <algorithm>
 #include <set>
 #include <unordered_map>
 
@@ -93,12 +94,15 @@ private:
 
     std::optional<ProvenanceStep> handedOver(const Impression& impression) const {
         const std::vector<ProvenanceStep> steps = m_provenance.stepsOf(impression.id);
-        if (steps.empty())
+        // A move without a reason of its own may carry out what was agreed.
+        const auto last =
+            std::find_if(steps.rbegin(), steps.rend(),
+                         [](const ProvenanceStep& step) { return step.why != MoveWhy::other; });
+        if (last == steps.rend())
             return std::nullopt;
-        const MoveWhy why = steps.back().why;
-        const bool isOut = why == MoveWhy::sell || why == MoveWhy::give ||
-                           why == MoveWhy::consign || why == MoveWhy::lend;
-        return isOut ? std::optional(steps.back()) : std::nullopt;
+        const bool isOut = last->why == MoveWhy::sell || last->why == MoveWhy::give ||
+                           last->why == MoveWhy::consign || last->why == MoveWhy::lend;
+        return isOut ? std::optional(*last) : std::nullopt;
     }
 
     const RecordSet& m_records;

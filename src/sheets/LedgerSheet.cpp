@@ -84,7 +84,7 @@ std::string whereText(const LedgerRow& row, const SheetWords& words) {
         return where;
     const ProvenanceStep& step = *row.handedOver;
     const bool comesBack = step.why == MoveWhy::consign || step.why == MoveWhy::lend;
-    const std::string key = std::string("handedOver.") + textOf(step.why);
+    const std::string key = std::string("impressions.handedOver.") + textOf(step.why);
     return where + "\n" +
            (comesBack && step.dueOn
                 ? words.filled(key + "Until", {{"date", words.tableDate(*step.dueOn)}})
@@ -171,7 +171,7 @@ TemplateRules ledgerSheetRules() {
     };
     add("", "sheet subtitle footer atGallery atHolder");
     add("totals", "kind all together withoutKind notSigned");
-    add("handedOver", "sell give consign consignUntil lend lendUntil");
+    add("impressions.handedOver", "sell give consign consignUntil lend lendUntil");
     add("impressions", "working designation signedOn fate where readiness nothing");
     return rules;
 }

@@ -12,6 +12,9 @@ namespace rackbook {
 // has none. Neither is asked of a base or a modifier.
 std::string pigmentsText(const Lot& lot, const SheetWords& words);
 
+// The same, with the shares of metals called shares of the drier: where shares of ink stand beside.
+std::string contentText(const Lot& lot, const SheetWords& words);
+
 // To be handled with care: metal compounds, solvents.
 inline bool needsCaution(const Lot& lot) {
     return lot.lotKind == LotKind::drier || lot.lotKind == LotKind::modifier;

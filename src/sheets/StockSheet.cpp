@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sheets/CalendarAge.h"
 #include "sheets/EstimateText.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
@@ -34,16 +35,6 @@ AgeUnit unitFor(double days) {
     return {"lots.years", daysInYear, 1};
 }
 
-// Whole months of the calendar from one day to a later one: from the 31st of a month, the last day
-// of a shorter one completes it.
-std::int64_t monthsBetween(std::int64_t from_days, std::int64_t to_days) {
-    const CivilDate from = civilFromDays(from_days);
-    const CivilDate to = civilFromDays(to_days);
-    const std::int64_t months = (to.year - from.year) * 12 + to.month - from.month;
-    const bool isEndOfMonth = to.day == daysInMonth(to.year, to.month);
-    return to.day >= from.day || isEndOfMonth ? months : months - 1;
-}
-
 std::string inUnit(double days, const AgeUnit& unit, const SheetWords& words) {
     constexpr double hair = 1e-6;
     const double factor = std::pow(10.0, unit.decimals);
@@ -73,20 +64,18 @@ std::string ageText(const Lot& lot, CivilMinute asOf, const SheetWords& words) {
     const std::int64_t to = dayOf(asOf);
     const std::int64_t latest = std::min(to, dayOf(lot.openedOn->latest()));
     const std::int64_t earliest = std::min(to, dayOf(lot.openedOn->earliest()));
-    const std::int64_t most_months = monthsBetween(earliest, to);
+    const std::int64_t most_months = wholeMonths(earliest, to);
     if (most_months < 2)
         return timeText(static_cast<double>(to - latest), static_cast<double>(to - earliest),
                         words);
-    const std::int64_t least_months = monthsBetween(latest, to);
     constexpr std::int64_t mostInMonths = 24;
     const bool inYears = most_months >= mostInMonths;
-    // Tenths of a year, rounded down.
-    const auto figure = [&](std::int64_t months) {
-        return inYears ? words.shortFigure(static_cast<double>(months * 10 / 12) / 10)
-                       : words.count(months);
+    const auto since = [&](std::int64_t day) {
+        return inYears ? words.shortFigure(static_cast<double>(wholeTenthsOfYears(day, to)) / 10)
+                       : words.count(wholeMonths(day, to));
     };
-    const std::string low = figure(least_months);
-    const std::string high = figure(most_months);
+    const std::string low = since(latest);
+    const std::string high = since(earliest);
     return words.filled(inYears ? "lots.years" : "lots.months",
                         {{"value", low == high ? high : low + "–" + high}});
 }

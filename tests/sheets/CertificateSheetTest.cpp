@@ -342,11 +342,10 @@ TEST(CertificateSheet, HoldsThePromiseAgainstTheRecord) {
 // nothing but the extender is remembered.
 TEST(CertificateSheet, NamesWhatItsInksHold) {
     const PageModel model = sheetOf(test::editionBook().records, 0);
-    const std::string lines = test::linesOf(model);
-    for (const char* row :
-         {"Ochre; dull | ink | PY42 | ochre | 1, 2", "Clear base | extender | clear | 1, 2",
-          "Drier | drier | not recorded | cobalt | 1"})
-        EXPECT_NE(lines.find(row), std::string::npos) << row << "\n" << lines;
+    for (const char* words :
+         {"Inks Ochre, PY42 (ochre), layers 1, 2", "Extenders Clear base (clear), layers 1, 2",
+          "Driers Drier, cobalt 6 % of the drier (cobalt), layers 1"})
+        EXPECT_TRUE(test::says(model, words)) << words << "\n" << test::wordsOf(model);
     EXPECT_TRUE(test::says(model, "What the ink was made of is not recorded for these layers: 3."));
 }
 

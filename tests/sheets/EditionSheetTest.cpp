@@ -165,7 +165,7 @@ TEST(EditionSheet, DrawsSwatchesBesideTheirFigures) {
     ASSERT_EQ(swatches.size(), 1u);
     EXPECT_DOUBLE_EQ(swatches[0].colour.lightness, 71.9);
     EXPECT_DOUBLE_EQ(swatches[0].colour.b, -5.25);
-    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.2"));
+    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.3"));
     EXPECT_TRUE(test::says(model, "D50, 2°, white backing"));
 }
 
@@ -183,7 +183,7 @@ TEST(EditionSheet, DrawsNoSwatchOfAReadingUnderOtherLight) {
     const PageModel model = sheetOf(changed);
     for (const Page& page : model.pages)
         EXPECT_TRUE(page.swatches.empty());
-    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.2"));
+    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.3"));
     EXPECT_TRUE(test::says(model, "Readings under other light or another observer have figures"));
 }
 
@@ -194,7 +194,7 @@ TEST(EditionSheet, ListsInksByLotAndPigment) {
     EXPECT_TRUE(test::says(model, "Layer 1: grey – printed 2 January 2026"));
     EXPECT_EQ(lineWith(model, "Clear base | extender | 96"), "Clear base | extender | 96.000");
     EXPECT_EQ(lineWith(model, "Ochre | ink | PY42 | 3"), "Ochre | ink | PY42 | 3.000");
-    EXPECT_EQ(lineWith(model, "Drier | drier | "), "Drier | drier | cobalt 6 % | 1.000");
+    EXPECT_EQ(lineWith(model, "Drier | drier | "), "Drier | drier | cobalt 6 % of the | 1.000");
     EXPECT_EQ(lineWith(model, "Clear base | extender | not"),
               "Clear base | extender | not known | 25.000–50.000");
     EXPECT_EQ(lineWith(model, "Ochre | ink | PY42 | not"),

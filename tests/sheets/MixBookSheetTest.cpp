@@ -147,7 +147,8 @@ TEST(MixBookSheet, IsTidyOverManyPages) {
 }
 
 TEST(MixBookSheet, WarnsWherePortionsHoldDrier) {
-    EXPECT_TRUE(test::says(sheetOf(test::mixBook().records), "Portions with drier: gloves"));
+    EXPECT_TRUE(
+        test::says(sheetOf(factsOf(test::mixBook().records)), "Portions with drier: gloves"));
 }
 
 }  // namespace

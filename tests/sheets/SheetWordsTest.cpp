@@ -87,8 +87,8 @@ TEST(SheetWords, WritesFiguresAsTheLanguageDoes) {
     const SheetTemplate german = test::shippedTemplate("edition", editionSheetRules(), "de");
     const SheetWords en(english);
     const SheetWords de(german);
-    EXPECT_EQ(en.figure(-5.25, 1), "−5.2");
-    EXPECT_EQ(de.figure(-5.25, 1), "−5,2");
+    EXPECT_EQ(en.figure(-5.25, 1), "−5.3");
+    EXPECT_EQ(de.figure(-5.25, 1), "−5,3");
     EXPECT_EQ(de.shortFigure(0.125), "0,125");
     EXPECT_EQ(de.count(12345), "12.345");
     EXPECT_EQ(en.signedCount(1), "+1");
