@@ -19,8 +19,8 @@ std::string looksWords(std::size_t looks) {
 
 // Where the wanted light comes from.
 std::string wantedWords(const LightWantedGroup& group, const HouseRules& rules) {
-    const std::string half = "half of such prints have their colour back after " +
-                             roughly(group.chance.doseFor_sunnyDays(0.5));
+    const std::string half =
+        "half of such prints have their colour back after " + roughly(group.half_sunnyDays);
     const std::size_t looks = group.count;
     if (group.isLearnt)
         return half + ", learnt from " + looksWords(looks) + " in this studio";
@@ -29,6 +29,13 @@ std::string wantedWords(const LightWantedGroup& group, const HouseRules& rules) 
         return half + " (" + byRule + ")";
     return half + " (the house rule's " + formatShortest(rules.value("lightDose_sunnyDays")) +
            ", " + byRule + ", moved by " + looksWords(looks) + ", too few to learn from)";
+}
+
+// What the chance allows for; see LightWanted::chanceBy.
+std::string countedIn(const ReadinessRow& row) {
+    return row.wanted->isLearnt && row.dose.sunnyDays.isKnown()
+               ? "With what is not known of the light wanted counted in"
+               : "With what is not known of either counted in";
 }
 
 std::string chanceWords(double chance) {
@@ -70,8 +77,8 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
     // Of what is ready, looks have told already.
     if (row.verdict == Verdict::ready)
         return {had + "."};
-    sentences.push_back(had + "; " + wantedWords(*row.wanted, rules) +
-                        ". The chance that the colour of this one is back" +
+    sentences.push_back(had + "; " + wantedWords(*row.wanted, rules) + ". " + countedIn(row) +
+                        ", the chance that the colour of this one is back" +
                         sinceLookWords(row, history) + " is " + chanceWords(row.returnedChance) +
                         ".");
     const bool tooLittle = stateOf(row, GateKind::dose) == GateState::failed;

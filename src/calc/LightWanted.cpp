@@ -136,8 +136,9 @@ void LightWanted::addGroup(const InkLikeness& alike, const HouseRules& rules) {
     LightThreshold threshold(observations, ThresholdModel::logNormal, priorOf(rules));
     ReturnChance chance(threshold);
     const bool isLearnt = static_cast<double>(count) >= rules.value("looksToLearn");
-    m_groups.push_back(
-        {alike, std::move(its), count, std::move(threshold), std::move(chance), isLearnt});
+    const double half_sunnyDays = threshold.quantile_sunnyDays(0.5).best;
+    m_groups.push_back({alike, std::move(its), count, std::move(threshold), std::move(chance),
+                        isLearnt, half_sunnyDays});
 }
 
 const LightWantedGroup& LightWanted::groupFor(const InkLikeness& full) const {

@@ -27,6 +27,8 @@ struct LightWantedGroup {
     LightThreshold threshold;
     ReturnChance chance;
     bool isLearnt = false;  // there are as many looks as looksToLearn wants
+    // By which half of the prints have their colour back: the best value of the threshold's.
+    double half_sunnyDays = 0;
 };
 
 // What the house rules say while nothing is learnt.

@@ -9,18 +9,25 @@ namespace {
 
 constexpr double hair = 1e-12;
 
-std::size_t largestPart(const std::vector<LayoutPart>& parts) {
-    const auto isSmaller = [](const LayoutPart& a, const LayoutPart& b) {
-        return a.share < b.share;
+// Of parts that are equally large a base, where a little more or less shows least.
+std::size_t largestPart(const std::vector<LayoutPart>& parts, const PlanCase& planCase) {
+    const auto isBase = [&](const LayoutPart& part) {
+        return part.constituent >= 0 &&
+               planCase.kinds[static_cast<std::size_t>(part.constituent)] == LotKind::base;
+    };
+    const auto isSmaller = [&](const LayoutPart& a, const LayoutPart& b) {
+        const bool isEqual = std::fabs(a.share - b.share) < hair;
+        return isEqual ? !isBase(a) && isBase(b) : a.share < b.share;
     };
     return static_cast<std::size_t>(std::max_element(parts.begin(), parts.end(), isSmaller) -
                                     parts.begin());
 }
 
 // The largest part takes what rounding the others leaves, so that the total is what was meant.
-void weighRounded(const LayoutStage& stage, double total_g, const BalanceFigures& balance,
+void weighRounded(const LayoutStage& stage, double total_g, const PlanCase& planCase,
                   WeighedStage& weighed) {
-    const std::size_t largest = largestPart(stage.parts);
+    const BalanceFigures& balance = planCase.balance;
+    const std::size_t largest = largestPart(stage.parts, planCase);
     double rest_g = 0;
     for (std::size_t i = 0; i < stage.parts.size(); ++i) {
         if (i == largest)
@@ -50,8 +57,8 @@ std::vector<WeighedStage> weigh(const Layout& layout, const PlanCase& planCase, 
         if (rounding == Rounding::exact)
             weighExactly(layout[i], total_g, weighed);
         else
-            weighRounded(layout[i], raisedToReadability_g(total_g, planCase.balance),
-                         planCase.balance, weighed);
+            weighRounded(layout[i], raisedToReadability_g(total_g, planCase.balance), planCase,
+                         weighed);
         for (const WeighedPart& part : weighed.parts)
             if (part.stage >= 0)
                 stages[static_cast<std::size_t>(part.stage)].taken_g += part.mass_g;

@@ -1,11 +1,12 @@
 // How to weigh out an ink so that each colour in it comes out as near as wanted, with the least
 // waste. Masses in g, shares of the mass between 0 and 1.
 //
-// Every mass in a plan is one that the balance can show; the largest part of a stage takes up what
-// rounding leaves over, so that totals are whole. What rounding does to the shares is not hidden: a
-// share is within the limit where |deviation from the recipe| + 2 u is no more than limit · share,
-// u being its standard uncertainty (calc/ShareAnalysis.h) and 2 the coverage factor (JCGM 100:2008,
-// 6.2 and 6.3). The limit counts for every lot of ink and for all ink together.
+// Every mass in a plan is one that the balance can show; the largest part of a stage, and of
+// equally large ones a base, takes up what rounding leaves over, so that totals are whole. What
+// rounding does to the shares is not hidden: a share is within the limit where |deviation from the
+// recipe| + 2 u is no more than limit · share, u being its standard uncertainty
+// (calc/ShareAnalysis.h) and 2 the coverage factor (JCGM 100:2008, 6.2 and 6.3). The limit counts
+// for every lot of ink and for all ink together.
 #pragma once
 
 #include <cstddef>

@@ -52,11 +52,21 @@ std::string daysWords(double low, double high) {
     return formatFixed(from, 0) + (from == 1 ? " day" : " days");
 }
 
+RoughFigure roughFigure(double value) {
+    constexpr int mostDecimals = 4;
+    if (!(value > 0) || std::isinf(value))
+        return {std::isinf(value) ? value : 0, 0};
+    const int exponent = static_cast<int>(std::floor(std::log10(value)));
+    const double unit = std::pow(10.0, exponent - 1);
+    const double rounded = std::round(value / unit) * unit;
+    // 9.96 becomes 10, not 10.0.
+    const int shown = static_cast<int>(std::floor(std::log10(rounded * (1 + 1e-12))));
+    return {rounded, std::clamp(1 - shown, 0, mostDecimals)};
+}
+
 std::string roughly(double value) {
-    if (!(value > 0))
-        return "0";
-    const int decimals = std::max(0, 1 - static_cast<int>(std::floor(std::log10(value))));
-    return formatFixed(value, std::min(decimals, 4));
+    const RoughFigure rough = roughFigure(value);
+    return formatFixed(rough.value, rough.decimals);
 }
 
 std::string roughly(const Estimate& value) {

@@ -20,9 +20,16 @@ std::string percentWords(const Estimate& share);
 // more than a day apart.
 std::string daysWords(double low, double high);
 
+// A figure with two digits that count, and with how many decimals it is written.
+struct RoughFigure {
+    double value = 0;
+    int decimals = 0;  // 0 … 4
+};
+RoughFigure roughFigure(double value);
+
 // Two digits that count: "0.043", "1.2", "12", "120".
 std::string roughly(double value);
-// "21 (1.1–254)", "21 or more" where the high bound is open; without a best value "1.1–254".
+// "21 (1.1–250)", "21 or more" where the high bound is open; without a best value "1.1–250".
 std::string roughly(const Estimate& value);
 
 // Where a rule comes from: "studio rule", "common practice, no source".

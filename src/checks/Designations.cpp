@@ -6,47 +6,35 @@
 #include "checks/FindingList.h"
 #include "checks/Rules.h"
 #include "records/Designation.h"
+#include "records/DesignationFit.h"
 
 namespace rackbook::rules {
 
 namespace {
 
-std::optional<int> declaredCount(const Edition& edition, DesignationKind kind) {
-    if (kind == DesignationKind::numbered)
-        return edition.declaredNumbered;
-    for (const DeclaredProofs& proofs : edition.declaredProofs)
-        if (proofs.designationKind == kind)
-            return proofs.count;
-    return std::nullopt;
-}
-
-// A suite in roman numerals is a numbering of its own beside the declared one.
-bool isRoman(const Impression& impression) {
-    return impression.designation->find_first_of("0123456789") == std::string::npos;
-}
-
 // Why the designation cannot be, or nothing.
 std::string whyBeyond(const Edition& edition, const Impression& impression) {
+    const std::optional<DesignationFault> fault = designationFault(edition, impression);
+    if (!fault)
+        return {};
     const DesignationParts parts = designationParts(*impression.designation);
     const DesignationKind kind = *impression.designationKind;
-    if (!parts.number)
-        return {};
-    if (*parts.number < 1)
-        return "numbering begins at 1";
-    if (parts.of && *parts.number > *parts.of)
-        return "number " + std::to_string(*parts.number) + " lies beyond the " +
-               std::to_string(*parts.of) + " it is counted out of";
-    const std::optional<int> declared = declaredCount(edition, kind);
-    const bool numbered = kind == DesignationKind::numbered;
-    if (!declared || (numbered && isRoman(impression)))
-        return {};
-    const std::string of = std::to_string(*declared) + (numbered ? "" : " of its kind") +
-                           (*declared == 1 ? " is declared" : " are declared");
-    if (parts.of && *parts.of != *declared)
-        return "it is counted out of " + std::to_string(*parts.of) + ", but " + of;
-    if (*parts.number > *declared)
-        return "it is number " + std::to_string(*parts.number) + ", but " + of;
-    return {};
+    const int declared = declaredCount(edition, kind).value_or(0);
+    const std::string of = std::to_string(declared) +
+                           (kind == DesignationKind::numbered ? "" : " of its kind") +
+                           (declared == 1 ? " is declared" : " are declared");
+    switch (*fault) {
+        case DesignationFault::belowOne:
+            return "numbering begins at 1";
+        case DesignationFault::beyondItsOwn:
+            return "number " + std::to_string(*parts.number) + " lies beyond the " +
+                   std::to_string(*parts.of) + " it is counted out of";
+        case DesignationFault::countedOutOfAnother:
+            return "it is counted out of " + std::to_string(*parts.of) + ", but " + of;
+        case DesignationFault::beyondDeclared:
+            break;
+    }
+    return "it is number " + std::to_string(*parts.number) + ", but " + of;
 }
 
 }  // namespace

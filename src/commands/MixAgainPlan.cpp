@@ -149,6 +149,14 @@ std::vector<LotShortage> shortagesOf(const WeighingPlan& plan,
     return shortages;
 }
 
+// What a plan takes of the stages that are still there, where it has a step for them.
+void noteNeeds(std::vector<StageInJar>& inJars, const WeighingPlan& plan) {
+    for (StageInJar& jar : inJars)
+        for (const PlanStage& stage : plan.stages)
+            if (stage.role == StageRole::recipe && stage.recipeStage == static_cast<int>(jar.stage))
+                jar.needed_g = stage.taken_g;
+}
+
 }  // namespace
 
 std::vector<int> pullsOfLayer(const InkBook& ink, const Layer& layer) {
@@ -244,6 +252,7 @@ MixAgain mixAgain(const InkBook& ink, const WantedInk& wanted, PlanRequest reque
     if (holdsDrier(request.recipe.stages.back(), request.lotKinds))
         request.recipe.stages.back().purpose = MixPurpose::portion;
     again.weighing = plannedWeighing(std::move(request));
+    noteNeeds(again.inJars, again.weighing.plan());
     again.shortages = shortagesOf(again.weighing.plan(), again.services, shelf);
     return again;
 }

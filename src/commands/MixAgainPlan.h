@@ -21,6 +21,9 @@ struct WantedInk {
 struct StageInJar {
     std::size_t stage = 0;  // of the recipe
     Estimate left_g;
+    double needed_g = notKnown;  // that the plan takes of it; notKnown where no step makes it
+
+    bool isEnough() const { return left_g.best >= needed_g - 1e-6; }
 };
 
 struct OtherPull {

@@ -53,9 +53,21 @@ private:
         const std::vector<RecipeStage>& stages = m_again.weighing.request.recipe.stages;
         for (const StageInJar& jar : m_again.inJars)
             if (jar.left_g.best > 0)
-                say("By the book there are still " + formatFixed(jar.left_g.best, 1) + " g of " +
-                    stages[jar.stage].name +
-                    " as it was then. If it is sound, take it from there and leave out its step.");
+                say("By the book there are still " + grams(jar.left_g.best) + " g of " +
+                    stages[jar.stage].name + " as it was then" + whatToDo(jar));
+    }
+
+    static std::string grams(double mass_g) { return formatFixed(mass_g, 2); }
+
+    static std::string whatToDo(const StageInJar& jar) {
+        if (std::isnan(jar.needed_g))
+            return ".";
+        if (jar.isEnough())
+            return ", and " + grams(jar.needed_g) +
+                   " g are needed. If it is sound, take it from there and leave out its step.";
+        return ", but " + grams(jar.needed_g) + " g are needed. If it is sound, use " +
+               grams(jar.left_g.best) + " g of it and weigh the missing " +
+               grams(jar.needed_g - jar.left_g.best) + " g in the same shares.";
     }
 
     void otherPulls() {

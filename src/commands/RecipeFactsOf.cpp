@@ -94,7 +94,8 @@ private:
         for (const LotShortage& shortage : again.shortages)
             weighing.shortages.push_back({shortage.lot, shortage.needed_g, shortage.left_g});
         for (const StageInJar& jar : again.inJars)
-            weighing.jars.push_back({weighing.request.recipe.stages[jar.stage].name, jar.left_g});
+            weighing.jars.push_back({weighing.request.recipe.stages[jar.stage].name, jar.left_g,
+                                     jar.needed_g, jar.isEnough()});
         weighing.drierWasEarlier = again.found.drierWasEarlier;
         m_facts.weighing = std::move(weighing);
         addRuns(again);

@@ -18,6 +18,11 @@ bool isBefore(const EdtfDate& a, const EdtfDate& b) {
     return std::make_pair(a.earliest(), a.latest()) < std::make_pair(b.earliest(), b.latest());
 }
 
+bool isAt(const Look& look, const std::string& impression) {
+    return std::any_of(look.impressions.begin(), look.impressions.end(),
+                       [&](const Ref<Impression>& one) { return one.id == impression; });
+}
+
 class CertificateMaker {
 public:
     CertificateMaker(const RecordSet& records, const Edition& edition, CivilMinute asOf,
@@ -60,6 +65,7 @@ private:
         if (row != m_rows.end())
             facts.light = lightOf(*row->second);
         facts.provenance = m_provenance.stepsOf(impression.id);
+        facts.placedOn = m_provenance.lastPlacedOn(impression.id);
         facts.isWithHolder = impression.holder && !m_provenance.isTold(impression.id);
         addPhotograph(facts);
         return facts;
@@ -102,7 +108,19 @@ private:
         own.extenderShare = m_inks[row].extenderShare;
         own.drierShare = m_inks[row].drierShare;
         own.isRemembered = m_inks[row].remembered;
+        locate(own, pull);
         return own;
+    }
+
+    void locate(OwnPull& own, const Pull& pull) const {
+        for (std::size_t i = 0; i < m_edition.layers.size(); ++i) {
+            const LayerFacts& layer = m_edition.layers[i];
+            for (std::size_t j = 0; layer.layer.id == pull.layer.id && j < layer.pulls.size(); ++j)
+                if (layer.pulls[j].id == pull.id) {
+                    own.layerAt = static_cast<int>(i);
+                    own.pullAt = static_cast<int>(j);
+                }
+        }
     }
 
     void addLooks(CertificateImpression& facts, std::size_t position) const {
@@ -110,7 +128,8 @@ private:
         for (const std::uint32_t* row = lists.begin(position); row != lists.end(position); ++row) {
             const Look& look = m_records.of<Look>()[*row];
             if (look.at.earliest() <= m_asOf)
-                facts.looks.push_back({look.at, look.touch, look.colour});
+                facts.looks.push_back(
+                    {look.at, isAt(look, facts.impression.id), look.touch, look.colour});
         }
         std::stable_sort(facts.looks.begin(), facts.looks.end(),
                          [](const OwnLook& a, const OwnLook& b) { return isBefore(a.at, b.at); });

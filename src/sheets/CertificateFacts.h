@@ -21,10 +21,15 @@ struct OwnPull {
     Estimate extenderShare = Estimate::anyShare();
     Estimate drierShare = Estimate::anyShare();
     bool isRemembered = false;  // extenderShare is the layer's remembered one
+    // Its positions among the layers of the edition and the pulls of that layer; -1 where it has
+    // none there.
+    int layerAt = -1;
+    int pullAt = -1;
 };
 
 struct OwnLook {
     EdtfDate at = EdtfDate::ofMinute(0);
+    bool isAtIt = false;  // else at another that stands for it
     std::optional<Touch> touch;
     std::optional<LookColour> colour;
 };
@@ -43,8 +48,9 @@ struct OwnLight {
 // That it left the studio's hands, or came back.
 struct ProvenanceStep {
     EdtfDate on = EdtfDate::ofMinute(0);
-    MoveWhy why = MoveWhy::other;  // other: to a place out of the studio's hands
-    std::string to;                // who or where; empty unless holders are to be named
+    MoveWhy why = MoveWhy::other;        // other: to a place out of the studio's hands
+    std::string to;                      // who or where; empty unless holders are to be named
+    std::optional<EdtfDate> dueOn = {};  // when what was agreed ends
 };
 
 struct CertificateImpression {
@@ -58,6 +64,12 @@ struct CertificateImpression {
     std::optional<OwnLight> light;           // nothing where it is spoiled or destroyed
     std::vector<ProvenanceStep> provenance;  // by time
     bool isWithHolder = false;               // nothing records how it came there
+    std::optional<EdtfDate> placedOn;        // the last record of where it is
+
+    // Signed and in existence: of others the sheet is a record, and nobody signs it.
+    bool isCertified() const {
+        return impression.designation && impression.fate == ImpressionFate::kept;
+    }
 };
 
 struct CertificateFacts {

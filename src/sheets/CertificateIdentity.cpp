@@ -1,4 +1,5 @@
 #include "sheets/CertificateParts.h"
+#include "sheets/DesignationNotes.h"
 #include "sheets/EditionParts.h"
 
 namespace rackbook::certificateparts {
@@ -82,6 +83,7 @@ void addIdentity(Flow& flow, const Content& content) {
         {words("identity.size"), sizeText(content.edition, words)}};
     rows.insert(rows.end(), ofEdition.begin(), ofEdition.end());
     flow.labelValues(rows);
+    addDesignationNotes(flow, edition, {&content.own.impression}, words);
 }
 
 void addPhotograph(Flow& flow, const Content& content) {
@@ -95,6 +97,7 @@ void addPhotograph(Flow& flow, const Content& content) {
 
 void addStatement(Flow& flow, const Content& content) {
     editionparts::addStatement(flow, content.edition, content.words);
+    editionparts::addPromiseNotes(flow, content.edition, "statement", content.words);
 }
 
 void addCode(Flow& flow, const Content& content) {

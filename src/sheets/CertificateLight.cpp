@@ -4,32 +4,18 @@
 #include "sheets/CertificateParts.h"
 #include "sheets/DateColumn.h"
 #include "sheets/ReadinessGroups.h"
+#include "sheets/ReturnCurve.h"
 #include "sheets/ShareText.h"
 
 namespace rackbook::certificateparts {
 
 namespace {
 
-// Two digits that count.
-std::string roughly(double value, const SheetWords& words) {
-    if (!(value > 0))
-        return words.figure(0, 0);
-    const int exponent = static_cast<int>(std::floor(std::log10(value)));
-    const double unit = std::pow(10.0, exponent - 1);
-    return words.figure(std::round(value / unit) * unit, std::clamp(1 - exponent, 0, 4));
-}
-
 // "21 (1.1–250)", "1.1–250", "21 or more"
-std::string roughly(const Estimate& value, const SheetWords& words) {
-    if (std::isinf(value.high))
-        return words.filled("light.orMore", {{"value", roughly(value.low, words)}});
-    const std::string low = roughly(value.low, words);
-    const std::string high = roughly(value.high, words);
-    const std::string bounds = low == high ? low : low + "–" + high;
-    if (!value.isKnown())
-        return bounds;
-    const std::string best = roughly(value.best, words);
-    return best == bounds ? best : best + " (" + bounds + ")";
+std::string roughly(const Estimate& dose_sunnyDays, const SheetWords& words) {
+    return std::isinf(dose_sunnyDays.high)
+               ? words.filled("light.orMore", {{"value", doseFigure(dose_sunnyDays.low, words)}})
+               : doseText(dose_sunnyDays, words);
 }
 
 bool isJudgedByLayer(const OwnLight& light) {
@@ -59,19 +45,42 @@ std::string doseText(const OwnLight& light, const SheetWords& words) {
     return words.counted("light.doseOf", dose, {{"dose", dose}});
 }
 
+std::string foundText(const OwnLook& look, const SheetWords& words) {
+    std::vector<std::string> found;
+    if (look.touch)
+        found.push_back(words.of("touch", *look.touch));
+    if (look.colour)
+        found.push_back(words.of("lookColour", *look.colour));
+    return words.inRow(found);
+}
+
+// Those at the sheet itself, and on a line below those at others that stood for it.
 std::string looksText(const std::vector<OwnLook>& looks, const SheetWords& words) {
     if (looks.empty())
         return words("light.noLooks");
-    const OwnLook& last = looks.back();
-    std::vector<std::string> found;
-    if (last.touch)
-        found.push_back(words.of("touch", *last.touch));
-    if (last.colour)
-        found.push_back(words.of("lookColour", *last.colour));
-    return words.filled("light.looksOf",
-                        {{"count", words.count(static_cast<std::int64_t>(looks.size()))},
-                         {"date", words.date(last.at)},
-                         {"found", words.inRow(found)}});
+    std::string text;
+    for (const bool isAtIt : {true, false}) {
+        const auto isOne = [&](const OwnLook& look) { return look.isAtIt == isAtIt; };
+        const auto last = std::find_if(looks.rbegin(), looks.rend(), isOne);
+        if (!isAtIt && last != looks.rend())
+            text += "\n";
+        if (last != looks.rend())
+            text += words.filled(
+                isAtIt ? "light.looksAtIt" : "light.looksAtOthers",
+                {{"count", words.count(std::count_if(looks.begin(), looks.end(), isOne))},
+                 {"date", words.date(last->at)},
+                 {"found", foundText(*last, words)}});
+        else if (isAtIt)
+            text += words("light.noneAtIt");
+    }
+    return text;
+}
+
+// The day of the last look at the colour, whichever sheet it was at.
+std::string lastLookText(const std::vector<OwnLook>& looks, const SheetWords& words) {
+    const auto last = std::find_if(looks.rbegin(), looks.rend(),
+                                   [](const OwnLook& look) { return look.colour.has_value(); });
+    return last == looks.rend() ? words("notRecorded") : words.date(last->at);
 }
 
 std::string stepText(const ProvenanceStep& step, const SheetWords& words) {
@@ -123,6 +132,7 @@ void addLayers(Flow& flow, const Content& content) {
     if (estimates)
         flow.paragraph(words("layers.shareNote"), TextStyle::small);
     addNotSeen(flow, content);
+    addInkParts(flow, content);
 }
 
 void addLight(Flow& flow, const Content& content) {
@@ -140,7 +150,8 @@ void addLight(Flow& flow, const Content& content) {
     rows.push_back({words("light.looks"), looksText(content.own.looks, words)});
     rows.push_back(
         {words("light.verdict"),
-         words.filled(std::string("light.") + textOf(light->verdict), {{"date", date}})});
+         words.filled(std::string("light.") + textOf(light->verdict),
+                      {{"date", date}, {"look", lastLookText(content.own.looks, words)}})});
     flow.labelValues(rows);
     flow.paragraph(words("light.note"), TextStyle::small);
 }
@@ -150,10 +161,15 @@ void addProvenance(Flow& flow, const Content& content) {
     std::vector<std::string> steps;
     for (const ProvenanceStep& step : content.own.provenance)
         steps.push_back(stepText(step, words));
-    if (steps.empty())
-        flow.paragraph(words(content.own.isWithHolder ? "provenance.holder" : "provenance.none"));
-    else
+    if (!steps.empty()) {
         flow.paragraph(words.filled("provenance.line", {{"steps", words.apart(steps)}}));
+        return;
+    }
+    const std::optional<EdtfDate>& placedOn = content.own.placedOn;
+    flow.paragraph(words.sentences(
+        {words(content.own.isWithHolder ? "provenance.holder" : "provenance.none"),
+         placedOn ? words.filled("provenance.lastPlace", {{"date", words.date(*placedOn)}})
+                  : words("provenance.noPlace")}));
 }
 
 }  // namespace rackbook::certificateparts

@@ -25,6 +25,9 @@ void addStatement(Flow& flow, const Content& content);
 void addCode(Flow& flow, const Content& content);
 void addSignatures(Flow& flow, const Content& content);
 
+// What the inks of its layers hold, lot by lot; part of the section of the layers.
+void addInkParts(Flow& flow, const Content& content);
+
 // "7/30", or "working number 12" where it is not signed yet.
 std::string nameOf(const Impression& impression, const SheetWords& words);
 

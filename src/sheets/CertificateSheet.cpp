@@ -26,8 +26,11 @@ const std::vector<Section>& allSections() {
     return sections;
 }
 
-// A photograph there is or there isn't; of all else the sheet says that nothing is recorded.
+// A photograph there is or there isn't, and only a certificate is signed; of all else the sheet
+// says that nothing is recorded.
 bool hasAny(const Section& section, const CertificateImpression& own) {
+    if (section.name == std::string("signatures"))
+        return own.isCertified();
     return section.name != std::string("photograph") || own.photograph.has_value();
 }
 
@@ -40,7 +43,7 @@ FlowSetup setupOf(const Content& content, const SheetTemplate& sheetTemplate,
         sheetSetup(sheetTemplate, words, content.edition.studio, content.edition.asOf, created);
     setup.runningTitle = edition.code + " " + name + " · " + shortTitle(edition.title);
     setup.info.title = edition.title + " (" + edition.code + " " + name + ")";
-    setup.info.subject = words("sheet");
+    setup.info.subject = words(content.own.isCertified() ? "sheet" : "identity.record");
     return setup;
 }
 
@@ -59,15 +62,20 @@ TemplateRules certificateSheetRules() {
     add("photograph", "ofIt ofEdition");
     add("identity",
         "designation kind notSigned signedOn working workingNumber fate edition maker year "
-        "process printer printers publisher paper image sheet size sizeTotal stillOpen");
+        "process printer printers publisher paper image sheet size sizeTotal stillOpen record "
+        "recordOf");
     add("layers",
         "ordinal colour printedOn portion extender drier remembered rememberedNone shareNote "
-        "notSeen");
+        "notSeen inks inkPart inkPart.one inksNotRecorded");
+    addLabelKeysOf<LotKind>(rules.labels, "layers.kind");
     add("light",
-        "days daysOf orMore noneAsked dose doseOf doseOf.one notEstimated looks looksOf noLooks "
-        "verdict "
-        "ready lookDue moreLight bringOut unknown notAffected notKept note");
-    add("provenance", "consign lend sell give return destroy other step stepTo line none holder");
+        "days daysOf orMore noneAsked dose doseOf doseOf.one notEstimated looks looksAtIt "
+        "looksAtOthers noneAtIt noLooks verdict ready lookDue moreLight bringOut unknown "
+        "notAffected notKept note");
+    add("provenance",
+        "consign lend sell give return destroy other step stepTo line none holder lastPlace "
+        "noPlace");
+    add("statement", "overdue planned different");
     add("code", "shows note");
     add("signatures", "maker printer");
     return rules;
@@ -87,7 +95,7 @@ PageModel certificateSheet(const CertificateFacts& facts, const CertificateImpre
     const Content content{facts.edition, own, record, words};
     Flow flow(measurer, setupOf(content, sheetTemplate, created));
     flow.title(facts.edition.edition.title,
-               words.filled("subtitle",
+               words.filled(own.isCertified() ? "subtitle" : "identity.recordOf",
                             {{"impression", certificateparts::nameOf(own.impression, words)}}));
     for (const std::string& name : sheetTemplate.sections())
         for (const Section& section : allSections()) {

@@ -18,7 +18,7 @@ namespace {
 std::vector<std::string> madeKeys() {
     std::vector<std::string> keys;
     addLabelKeys(keys, "", "pageOf notRecorded notKnown none caution estimate");
-    addLabelKeys(keys, "", "orMore upTo metalContent backingNamed");
+    addLabelKeys(keys, "", "orMore upTo metalContent ofDrier backingNamed");
     addLabelKeys(keys, "caution", "driers");
     addLabelKeys(keys, "", "listSeparator listLast listApart sentenceGap labelled");
     addLabelKeys(keys, "", "dateDay dateFirstDay dateMonth dateYear dateAbout");
@@ -29,6 +29,7 @@ std::vector<std::string> madeKeys() {
     addLabelKeys(keys, "unit", "percent g gm2 days days.one");
     addLabelKeys(keys, "size", "mm in");
     addLabelKeysOf<DesignationKind>(keys, "designation");
+    addLabelKeys(keys, "designationFit", "beyond otherCount cannotBe");
     addLabelKeysOf<MatrixFate>(keys, "matrixFate");
     addLabelKeysOf<ImpressionFate>(keys, "impressionFate");
     addLabelKeysOf<LotKind>(keys, "lotKind");

@@ -52,25 +52,6 @@ std::string promiseText(const EditionFacts& facts, const SheetWords& words) {
                : fate;
 }
 
-void addPromiseNotes(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
-    const Edition& edition = facts.edition;
-    if (!edition.promisedMatrixFate)
-        return;
-    const bool overdue = edition.promisedBy && edition.promisedBy->latest() < facts.asOf;
-    std::vector<std::string> undone;
-    std::vector<std::string> different;
-    for (const Block& block : facts.blocks)
-        if (!keepsPromise(*edition.promisedMatrixFate, block.fate))
-            (block.fate == MatrixFate::kept ? undone : different).push_back(block.name);
-    if (!undone.empty())
-        flow.note(overdue ? NoteKind::caution : NoteKind::note, "",
-                  words.filled(overdue ? "matrix.overdue" : "matrix.planned",
-                               {{"blocks", words.listed(undone)}}));
-    if (!different.empty())
-        flow.note(NoteKind::caution, "",
-                  words.filled("matrix.different", {{"blocks", words.listed(different)}}));
-}
-
 }  // namespace
 
 void addBlocks(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
@@ -105,7 +86,37 @@ void addMatrix(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
         table.rows.push_back(
             {{words("notRecorded"), promiseText(facts, words), words("notRecorded")}});
     flow.table(table);
-    addPromiseNotes(flow, facts, words);
+    addPromiseNotes(flow, facts, "matrix", words);
+}
+
+void addPromiseNotes(Flow& flow, const EditionFacts& facts, const std::string& section,
+                     const SheetWords& words) {
+    const Edition& edition = facts.edition;
+    if (!edition.promisedMatrixFate)
+        return;
+    const bool overdue = isPromiseOverdue(facts);
+    std::vector<std::string> undone;
+    std::vector<std::string> different;
+    for (const Block& block : facts.blocks)
+        if (!keepsPromise(*edition.promisedMatrixFate, block.fate))
+            (block.fate == MatrixFate::kept ? undone : different).push_back(block.name);
+    if (!undone.empty())
+        flow.note(overdue ? NoteKind::caution : NoteKind::note, "",
+                  words.filled(section + (overdue ? ".overdue" : ".planned"),
+                               {{"blocks", words.listed(undone)}}));
+    if (!different.empty())
+        flow.note(NoteKind::caution, "",
+                  words.filled(section + ".different", {{"blocks", words.listed(different)}}));
+}
+
+bool isPromiseOverdue(const EditionFacts& facts) {
+    const Edition& edition = facts.edition;
+    return edition.promisedMatrixFate && edition.promisedBy &&
+           edition.promisedBy->latest() < facts.asOf &&
+           std::any_of(facts.blocks.begin(), facts.blocks.end(), [&](const Block& block) {
+               return block.fate == MatrixFate::kept &&
+                      !keepsPromise(*edition.promisedMatrixFate, block.fate);
+           });
 }
 
 }  // namespace rackbook::editionparts

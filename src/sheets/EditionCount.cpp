@@ -1,7 +1,6 @@
 #include <algorithm>
 
-#include "base/Ranges.h"
-#include "records/Designation.h"
+#include "sheets/DesignationNotes.h"
 #include "sheets/EditionParts.h"
 #include "sheets/EditionTally.h"
 
@@ -11,26 +10,17 @@ namespace {
 
 // "1–8, 10 / 20" where all are numbered out of the same; else as written, joined.
 std::string inscribedAs(const TallyRow& row, const SheetWords& words) {
-    std::vector<int> numbers;
-    std::optional<int> of;
-    bool alike = true;
-    for (const std::string& written : row.designations) {
-        const DesignationParts parts = designationParts(written);
-        const bool plain =
-            parts.number && parts.of && *parts.number > 0 &&
-            written == std::to_string(*parts.number) + "/" + std::to_string(*parts.of);
-        alike = alike && plain && (!of || of == parts.of);
-        if (!alike)
-            break;
-        of = parts.of;
-        numbers.push_back(*parts.number);
-    }
-    std::sort(numbers.begin(), numbers.end());
-    alike = alike && std::adjacent_find(numbers.begin(), numbers.end()) == numbers.end();
-    if (alike && !numbers.empty())
-        return words.filled("count.outOf",
-                            {{"numbers", numberRanges(numbers)}, {"of", std::to_string(*of)}});
+    if (const std::optional<Numbering> numbering = numberingOf(row))
+        return words.filled("count.outOf", {{"numbers", numberRanges(numbering->numbers)},
+                                            {"of", std::to_string(numbering->of)}});
     return words.inRow(row.designations);
+}
+
+// What was signed beyond what is declared has no meaning where not all that was signed is declared.
+bool isAllDeclared(const EditionTally& tally) {
+    return tally.designatedWithoutKind == 0 &&
+           std::all_of(tally.rows.begin(), tally.rows.end(),
+                       [](const TallyRow& row) { return row.declared || row.designated == 0; });
 }
 
 void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const EditionTally& tally,
@@ -47,16 +37,16 @@ void addDeclaredAgainstSigned(Flow& flow, const EditionFacts& facts, const Editi
                          words.count(designated),
                          declared ? words.signedCount(designated - *declared) : std::string()}};
     };
-    for (const TallyRow& counted : tally.rows) {
-        const bool isNumbered = counted.designationKind == DesignationKind::numbered;
-        const std::optional<int> declared =
-            counted.declared || isNumbered ? counted.declared : std::optional<int>(0);
+    for (const TallyRow& counted : tally.rows)
         table.rows.push_back(row(words.of("designation", counted.designationKind),
-                                 inscribedAs(counted, words), declared, counted.designated));
-    }
+                                 inscribedAs(counted, words), counted.declared,
+                                 counted.designated));
     if (tally.designatedWithoutKind > 0)
-        table.rows.push_back(row(words("count.withoutKind"), "", 0, tally.designatedWithoutKind));
+        table.rows.push_back(
+            row(words("count.withoutKind"), "", std::nullopt, tally.designatedWithoutKind));
     TableRow total = row(words("count.total"), "", tally.declaredSum, tally.designated);
+    if (!isAllDeclared(tally))
+        total.cells.back() = TableCell(std::string());
     total.strong = true;
     total.ruleAbove = true;
     table.rows.push_back(std::move(total));
@@ -81,9 +71,10 @@ void addSheets(Flow& flow, const EditionTally& tally, const SheetWords& words) {
         flow.labelValues({{words("count.sheets"), words("notRecorded")}});
         return;
     }
-    const char* begun = !tally.printedFirst     ? "count.recorded"
-                        : tally.notInFirst == 0 ? "count.printedFirst"
-                                                : "count.printedFirstAndOthers";
+    const char* begun = !tally.printedFirst    ? "count.recorded"
+                        : tally.notInFirst > 0 ? "count.printedFirstAndOthers"
+                        : tally.withGaps       ? "count.recordedOnly"
+                                               : "count.printedFirst";
     const auto text = [&](int value) { return words.count(value); };
     const std::string sum = words.filled(
         "count.sum",
@@ -96,6 +87,12 @@ void addSheets(Flow& flow, const EditionTally& tally, const SheetWords& words) {
                                                             {"unsigned", text(tally.keptUnsigned)},
                                                             {"kept", text(tally.kept)}});
     flow.labelValues({{words("count.sheets"), sum}, {words("count.kept"), kept}});
+    if (tally.withGaps)
+        flow.paragraph(words.filled("count.untraced",
+                                    {{"of", std::to_string(tally.withGaps->of)},
+                                     {"highest", std::to_string(tally.withGaps->numbers.back())},
+                                     {"numbers", numberRanges(tally.withGaps->missing())}}),
+                       TextStyle::small);
 }
 
 // The first state is gone once a second one is cut.
@@ -110,7 +107,7 @@ bool firstStateIsGone(const EditionFacts& facts) {
 
 // An old edition whose record begins late may have had more sheets than are known.
 bool recordIsWhole(const EditionTally& tally) {
-    return tally.printedFirst && tally.notInFirst == 0 && tally.declaredSum &&
+    return tally.printedFirst && tally.notInFirst == 0 && !tally.withGaps && tally.declaredSum &&
            *tally.declaredSum <= *tally.printedFirst;
 }
 
@@ -127,6 +124,10 @@ std::string proofsWords(const EditionFacts& facts, const SheetWords& words) {
 void addCount(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     const EditionTally tally = tallyOf(facts.edition, facts.impressions, facts.firstLayer);
     addDeclaredAgainstSigned(flow, facts, tally, words);
+    std::vector<const Impression*> all;
+    for (const Impression& impression : facts.impressions)
+        all.push_back(&impression);
+    addDesignationNotes(flow, facts.edition, all, words);
     addSheets(flow, tally, words);
     if (recordIsWhole(tally) && firstStateIsGone(facts))
         flow.paragraph(words.filled("count.cap", {{"count", words.count(*tally.printedFirst)}}),

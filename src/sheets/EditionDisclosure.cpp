@@ -64,6 +64,8 @@ void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& word
             anyFromRecord || table.rows.back().cells[1].text == words("disclosure.fromRecord");
     }
     flow.table(table);
+    if (isPromiseOverdue(facts))
+        addPromiseNotes(flow, facts, "matrix", words);
     std::vector<std::string> sentences = {words("disclosure.source")};
     if (anyFromRecord)
         sentences.push_back(words("disclosure.fromRecordNote"));

@@ -106,6 +106,8 @@ private:
     PullFacts pullFacts(std::size_t position) const {
         const Pull& pull = m_records.of<Pull>()[position];
         PullFacts facts;
+        facts.id = pull.id;
+        facts.workingNumbers = workingNumbersOf(pull);
         facts.start = pull.start;
         facts.end = pull.end;
         facts.portion = nameOf(pull.portion);
@@ -117,6 +119,14 @@ private:
         if (m_history.pulls[position].portion >= 0)
             facts.ink = inkFacts(m_ledger.atPull(position));
         return facts;
+    }
+
+    std::vector<int> workingNumbersOf(const Pull& pull) const {
+        std::set<int> numbers;
+        for (const Ref<Impression>& ref : pull.impressions)
+            if (const Impression* impression = m_records.find(std::optional(ref)))
+                numbers.insert(impression->workingNumber);
+        return {numbers.begin(), numbers.end()};
     }
 
     InkFacts inkFacts(const MixContents& contents) const {

@@ -30,10 +30,12 @@ struct InkFacts {
 InkFacts inkFactsOf(const MixContents& contents, const std::vector<Lot>& lots);
 
 struct PullFacts {
+    std::string id;
     EdtfDate start = EdtfDate::ofMinute(0);
     std::optional<EdtfDate> end;
     std::string portion;  // its name; empty where none is recorded
     int sheets = 0;
+    std::vector<int> workingNumbers;  // of those sheets that are recorded; sorted
     int spoiled = 0;
     Estimate extenderShare = Estimate::anyShare();
     Estimate drierShare = Estimate::anyShare();

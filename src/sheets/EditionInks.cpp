@@ -1,7 +1,9 @@
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "base/Numbers.h"
+#include "records/AsItStood.h"
 #include "sheets/EditionParts.h"
 #include "sheets/LotText.h"
 
@@ -14,7 +16,7 @@ constexpr int decimals = 3;
 // The inks in one place, so that the tables of layers can call them by short names.
 class LotList {
 public:
-    explicit LotList(const EditionFacts& facts) {
+    explicit LotList(const EditionFacts& facts) : m_asOf(facts.asOf) {
         for (const LayerFacts& layer : facts.layers) {
             for (const PullFacts& pull : layer.pulls)
                 if (pull.ink)
@@ -44,25 +46,37 @@ public:
         table.columns = {{words("mixes.lot"), Alignment::left, 1.7, 0},
                          {words("mixes.kind"), Alignment::left, 0, 18},
                          {words("mixes.pigments"), Alignment::left, 0.9, 0},
-                         {words("mixes.container"), Alignment::left, 0, 17},
+                         {words("mixes.container"), Alignment::left, 0, 34},
                          {words("mixes.id"), Alignment::left, 0.8, 0}};
         for (const Lot& lot : m_lots)
-            table.rows.push_back(
-                {{lot.colourWords, words.of("lotKind", lot.lotKind), pigmentsText(lot, words),
-                  lot.container ? words.of("container", *lot.container) : words("notRecorded"),
-                  lot.id}});
+            table.rows.push_back({{lot.colourWords, words.of("lotKind", lot.lotKind),
+                                   contentText(lot, words), containerText(lot, words), lot.id}});
         flow.heading(2, words("mixes.lots"));
         flow.table(table);
     }
 
 private:
+    // What it came in, and when it was bought and opened, as far as that is recorded.
+    static std::string containerText(const Lot& lot, const SheetWords& words) {
+        std::string text =
+            lot.container ? words.of("container", *lot.container) : words("notRecorded");
+        if (lot.boughtOn)
+            text += "\n" + words.filled("mixes.bought", {{"date", words.tableDate(*lot.boughtOn)}});
+        if (lot.openedOn)
+            text += "\n" + words.filled("mixes.opened", {{"date", words.tableDate(*lot.openedOn)}});
+        return text;
+    }
+
     void add(const InkFacts& ink) {
         for (const InkPart& part : ink.parts)
             if (std::none_of(m_lots.begin(), m_lots.end(),
-                             [&](const Lot& lot) { return lot.id == part.lot.id; }))
+                             [&](const Lot& lot) { return lot.id == part.lot.id; })) {
                 m_lots.push_back(part.lot);
+                standAt(m_lots.back(), m_asOf);
+            }
     }
 
+    CivilMinute m_asOf;
     std::vector<Lot> m_lots;
     std::map<std::string, int> m_namesakes;
 };
@@ -129,7 +143,7 @@ private:
         for (const InkPart& part : ink.parts) {
             std::vector<std::string> row = {
                 m_lots.shortName(part.lot), m_words.of("lotKind", part.lot.lotKind),
-                pigmentsText(part.lot, m_words),
+                contentText(part.lot, m_words),
                 part.share.isKnown() ? m_words.percent(part.share.best, decimals)
                                      : m_words("notKnown")};
             if (m_hasRanges)
@@ -172,11 +186,34 @@ private:
         return m_words.listed(days);
     }
 
+    // Where a layer was printed from several inks, each says which sheets hold it.
+    std::string headingOf(const std::string& name, const LayerFacts& layer,
+                          const std::vector<const PullFacts*>& pulls) const {
+        const std::string dates = pulledOn(pulls);
+        if (pulls.size() == layer.pulls.size())
+            return m_words.filled("mixes.pulled", {{"layer", name}, {"dates", dates}});
+        std::set<int> numbers;
+        std::vector<std::string> portions;
+        for (const PullFacts* pull : pulls) {
+            numbers.insert(pull->workingNumbers.begin(), pull->workingNumbers.end());
+            if (!pull->portion.empty() &&
+                std::find(portions.begin(), portions.end(), pull->portion) == portions.end())
+                portions.push_back(pull->portion);
+        }
+        const std::string sheets = numberRanges({numbers.begin(), numbers.end()});
+        if (portions.empty())
+            return m_words.filled("mixes.pulledOf",
+                                  {{"layer", name}, {"dates", dates}, {"numbers", sheets}});
+        return m_words.filled("mixes.pulledFrom", {{"layer", name},
+                                                   {"dates", dates},
+                                                   {"numbers", sheets},
+                                                   {"portions", m_words.listed(portions)}});
+    }
+
     void addGroup(const std::string& name, const LayerFacts& layer, const PrintedInk& printed,
                   const std::vector<const PullFacts*>& pulls) {
         const std::size_t begin = m_table.rows.size();
-        const std::string heading =
-            m_words.filled("mixes.pulled", {{"layer", name}, {"dates", pulledOn(pulls)}});
+        const std::string heading = headingOf(name, layer, pulls);
         const bool ofMix = printed.empty() && layer.mixInk && !layer.mixInk->parts.empty();
         addHeading(ofMix ? m_words.filled("mixes.ofMix", {{"layer", heading}, {"mix", layer.mix}})
                          : heading);

@@ -110,20 +110,22 @@ void addSequence(Flow& flow, const EditionFacts& facts, const Columns& columns,
 void addRuns(Flow& flow, const EditionFacts& facts, const SheetWords& words) {
     SheetTable table;
     table.columns = {{words("layers.ordinal"), Alignment::right, 0, 12.5},
-                     {words("layers.printedOn"), Alignment::left, 1.1, 0},
-                     {words("layers.portion"), Alignment::left, 1.2, 0},
+                     {words("layers.printedOn"), Alignment::left, 0.95, 0},
+                     {words("layers.portion"), Alignment::left, 1.1, 0},
                      {words("layers.sheets"), Alignment::right, 0, 12},
+                     {words("layers.numbers"), Alignment::left, 1.25, 0},
                      {words("layers.spoiled"), Alignment::right, 0, 14},
                      {words("layers.extender"), Alignment::right, 0, 23},
                      {words("layers.drier"), Alignment::right, 0, 21}};
     for (const LayerFacts& layer : facts.layers) {
         std::string ordinal = std::to_string(layer.layer.ordinal);
         if (layer.pulls.empty())
-            table.rows.push_back({{ordinal, words("layers.notPrinted"), "", "", "", "", ""}});
+            table.rows.push_back({{ordinal, words("layers.notPrinted"), "", "", "", "", "", ""}});
         for (const PullFacts& pull : layer.pulls) {
             table.rows.push_back({{ordinal, words.tableDate(pull.start),
                                    pull.portion.empty() ? words("notRecorded") : pull.portion,
-                                   words.count(pull.sheets), words.count(pull.spoiled),
+                                   words.count(pull.sheets), numberRanges(pull.workingNumbers),
+                                   words.count(pull.spoiled),
                                    extenderText(pull.extenderShare, pull.isRemembered, words),
                                    shareText(pull.drierShare, 2, words)}});
             ordinal.clear();

@@ -23,6 +23,13 @@ void addStatement(Flow& flow, const EditionFacts& facts, const SheetWords& words
 void addDisclosure(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 void addSignatures(Flow& flow, const EditionFacts& facts, const SheetWords& words);
 
+// What the record has beside the promise; asks for the labels overdue, planned and different of
+// the section.
+void addPromiseNotes(Flow& flow, const EditionFacts& facts, const std::string& section,
+                     const SheetWords& words);
+// Whether the promised day has passed and a block is still as it was.
+bool isPromiseOverdue(const EditionFacts& facts);
+
 // Of whoever made it and the printers; asks for the labels signatures.maker and signatures.printer.
 void addSignatureLines(Flow& flow, const std::string& maker,
                        const std::vector<std::string>& printers, const SheetWords& words);

@@ -66,15 +66,18 @@ TemplateRules editionSheetRules() {
     add("paper", "name image sheet");
     add("count",
         "kind inscription declared signed difference total withoutKind stated statedAgrees "
-        "statedDiffers sheets printedFirst printedFirstAndOthers sum keptSum outOf recorded kept "
+        "statedDiffers sheets printedFirst printedFirstAndOthers sum keptSum outOf recorded "
+        "recordedOnly untraced kept "
         "cap");
     add("blocks", "block material role fate state cut cutOn");
     add("layers",
         "ordinal reading colour block stateOf stateOnly coverage filmAimed filmLaid filmNote "
-        "readingNote readingOther runs printedOn portion sheets spoiled extender drier remembered "
+        "readingNote readingOther runs printedOn portion sheets numbers spoiled extender drier "
+        "remembered "
         "rememberedNone notPrinted shareNote");
     add("mixes",
-        "lots lot kind pigments container id part share range layer pulled ofMix remembered "
+        "lots lot kind pigments container bought opened id part share range layer pulled pulledOf "
+        "pulledFrom ofMix remembered "
         "rememberedNone unrecorded unrecordedAll notPrinted note");
     add("impressions",
         "designation working signedOn unsigned numbers lost withoutKind keptAll fateOn lostOn");

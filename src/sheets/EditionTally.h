@@ -15,10 +15,22 @@ namespace rackbook {
 
 struct TallyRow {
     DesignationKind designationKind = DesignationKind::numbered;
-    std::optional<int> declared;
-    int designated = 0;                     // impressions that were given such a designation
+    std::optional<int> declared;  // absent too where the edition says nothing of such proofs
+    int designated = 0;           // impressions that were given such a designation
     std::vector<std::string> designations;  // as written, in the order of the impressions
 };
+
+// Designations of one form, "7/30", all out of the same number.
+struct Numbering {
+    int of = 0;
+    std::vector<int> numbers;  // sorted, without repeats, at least one
+
+    // Of 1 … of, those that nothing carries.
+    std::vector<int> missing() const;
+};
+
+// Nothing where they are not all of that form, or one is there twice.
+std::optional<Numbering> numberingOf(const TallyRow& row);
 
 struct EditionTally {
     std::vector<TallyRow> rows;      // numbered first, then proofs in the order of the kinds
@@ -35,6 +47,10 @@ struct EditionTally {
     int kept = 0;
     int keptSigned = 0;
     int keptUnsigned = 0;
+
+    // The numbering, where more numbers below the highest are missing than there are sheets that
+    // could still be given one: there were sheets that the record does not know.
+    std::optional<Numbering> withGaps;
 };
 
 // `firstLayer` holds the ids of the impressions that the first layer was printed on.

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "sheets/CertificateFacts.h"
 #include "sheets/ReadinessFacts.h"
 
 namespace rackbook {
@@ -12,12 +13,15 @@ namespace rackbook {
 struct LedgerRow {
     Impression impression;           // as it stood then, without holder and note
     std::optional<Verdict> verdict;  // nothing where it is spoiled or destroyed
-    std::string where;               // empty where it is not known, or it is not kept
+    std::string where;               // empty where it is not known, or it is destroyed
+    // The last hand-over, unless it came back: sold, given, on consignment or on loan.
+    std::optional<ProvenanceStep> handedOver;
 };
 
 struct LedgerEdition {
     std::string title;
     std::string code;
+    Edition edition;
     std::vector<LedgerRow> rows;  // by working number
 };
 

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "sheets/DateColumn.h"
+#include "sheets/DesignationNotes.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/SheetSetup.h"
@@ -13,7 +14,7 @@ namespace rackbook {
 
 namespace {
 
-// Kept, spoiled, destroyed, in the order of the enumerators.
+// In existence, spoiled, destroyed, in the order of the enumerators.
 using FateCounts = std::array<int, 3>;
 
 void count(FateCounts& counts, ImpressionFate fate) {
@@ -62,6 +63,10 @@ void addTotals(Flow& flow, const LedgerEdition& edition, const SheetWords& words
     table.rows.push_back(countsRow(words("totals.together"), all, words));
     table.rows.back().strong = table.rows.back().ruleAbove = true;
     flow.table(table);
+    std::vector<const Impression*> impressions;
+    for (const LedgerRow& row : edition.rows)
+        impressions.push_back(&row.impression);
+    addDesignationNotes(flow, edition.edition, impressions, words);
 }
 
 std::string fateText(const Impression& impression, const SheetWords& words) {
@@ -71,14 +76,29 @@ std::string fateText(const Impression& impression, const SheetWords& words) {
     return words.inRow({fate, words.tableDateOrNotRecorded(impression.fateOn)});
 }
 
+std::string whereText(const LedgerRow& row, const SheetWords& words) {
+    const bool isKept = row.impression.fate == ImpressionFate::kept;
+    const std::string where = !row.where.empty() ? row.where
+                              : isKept           ? words("notKnown")
+                                                 : std::string("–");
+    if (!row.handedOver)
+        return where;
+    const ProvenanceStep& step = *row.handedOver;
+    const bool comesBack = step.why == MoveWhy::consign || step.why == MoveWhy::lend;
+    const std::string key = std::string("impressions.handedOver.") + textOf(step.why);
+    return where + "\n" +
+           (comesBack && step.dueOn
+                ? words.filled(key + "Until", {{"date", words.tableDate(*step.dueOn)}})
+                : words.filled(key, {{"date", words.tableDate(step.on)}}));
+}
+
 TableRow impressionRow(const LedgerRow& row, const SheetWords& words) {
     const Impression& one = row.impression;
     TableRow made{{std::to_string(one.workingNumber)}};
     made.cells.emplace_back(one.designation.value_or("–"));
     made.cells.emplace_back(one.designation ? words.tableDateOrNotRecorded(one.signedOn) : "–");
     made.cells.emplace_back(fateText(one, words));
-    const bool isKept = one.fate == ImpressionFate::kept;
-    made.cells.emplace_back(!row.where.empty() ? row.where : isKept ? words("notKnown") : "–");
+    made.cells.emplace_back(whereText(row, words));
     made.cells.emplace_back(row.verdict ? words.of("verdict", *row.verdict) : "–");
     return made;
 }
@@ -150,6 +170,7 @@ TemplateRules ledgerSheetRules() {
     };
     add("", "sheet subtitle footer atGallery atHolder");
     add("totals", "kind all together withoutKind notSigned");
+    add("impressions.handedOver", "sell give consign consignUntil lend lendUntil");
     add("impressions", "working designation signedOn fate where readiness nothing");
     return rules;
 }

@@ -18,6 +18,8 @@ std::string metalText(const std::string& metal, const SheetWords& words);
 
 // Of driers, in English, which have a label "metal.name".
 const std::vector<std::string>& metalsWithWords();
+// The same, with the shares of metals called shares of the drier: where shares of ink stand beside.
+std::string contentText(const Lot& lot, const SheetWords& words);
 
 // To be handled with care: metal compounds, solvents.
 inline bool needsCaution(const Lot& lot) {

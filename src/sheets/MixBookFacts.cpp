@@ -65,9 +65,16 @@ public:
             facts.studio = m_records.of<Book>().front().studio;
         if (const Edition* about = edition ? m_records.find<Edition>(*edition) : nullptr)
             facts.edition = about->title;
-        for (const Edition& one : m_records.of<Edition>())
-            addGroup(facts, edition, &one);
-        addGroup(facts, edition, nullptr);
+        const std::vector<Edition>& editions = m_records.of<Edition>();
+        // By position of the edition; the last bucket is of mixes of none.
+        std::vector<std::vector<std::size_t>> buckets(editions.size() + 1);
+        for (std::size_t i = 0; i < m_accounts.size(); ++i) {
+            const std::optional<Ref<Edition>>& of = m_accounts[i].mix.edition;
+            const int at = of ? m_records.indexOf<Edition>(of->id) : -1;
+            buckets[at < 0 ? editions.size() : static_cast<std::size_t>(at)].push_back(i);
+        }
+        for (std::size_t i = 0; i < buckets.size(); ++i)
+            addGroup(facts, edition, i < editions.size() ? &editions[i] : nullptr, buckets[i]);
         return facts;
     }
 
@@ -215,17 +222,15 @@ private:
 
     // With one edition asked for, whatever it was printed from is listed under the edition that
     // it was made for.
-    void addGroup(MixBookFacts& facts, const std::optional<std::string>& asked,
-                  const Edition* edition) const {
+    void addGroup(MixBookFacts& facts, const std::optional<std::string>& asked, const Edition* own,
+                  const std::vector<std::size_t>& mixes) const {
         MixesOfEdition group;
-        if (edition) {
-            group.code = edition->code;
-            group.title = edition->title;
+        if (own) {
+            group.code = own->code;
+            group.title = own->title;
         }
-        for (std::size_t i = 0; i < m_accounts.size(); ++i) {
-            const std::optional<Ref<Edition>>& of = m_accounts[i].mix.edition;
-            const Edition* own = m_records.find(of);
-            if (own != edition || isAfter(m_accounts[i].mix.madeOn, m_asOf))
+        for (const std::size_t i : mixes) {
+            if (isAfter(m_accounts[i].mix.madeOn, m_asOf))
                 continue;
             const bool isPrintedFrom = std::any_of(
                 m_layers[i].begin(), m_layers[i].end(),

@@ -103,12 +103,22 @@ void addAccount(SheetTable& table, const MixAccount& account, const SheetWords& 
     keepTogether(table, begin);
 }
 
+bool holdsDrier(const MixBookFacts& facts) {
+    for (const MixesOfEdition& edition : facts.editions)
+        for (const MixAccount& account : edition.mixes)
+            if (account.drier == DrierIn::some || account.drier == DrierIn::broken)
+                return true;
+    return false;
+}
+
 void addMixes(Flow& flow, const MixBookFacts& facts, const SheetWords& words) {
     if (facts.editions.empty()) {
         flow.paragraph(words("mixes.nothing"));
         return;
     }
     flow.paragraph(words("mixes.note"), TextStyle::small);
+    if (holdsDrier(facts))
+        flow.note(NoteKind::caution, "", words("mixes.caution"));
     for (const MixesOfEdition& edition : facts.editions) {
         flow.heading(2, edition.code.empty() ? words("mixes.noEdition")
                                              : edition.title + " (" + edition.code + ")");
@@ -178,7 +188,7 @@ TemplateRules mixBookSheetRules() {
     add("", "sheet subtitle footer");
     add("there", "mix purpose madeOn drier left nothing");
     add("mixes",
-        "nothing note noEdition what when in share out made neverWeighed "
+        "nothing note caution noEdition what when in share out made neverWeighed "
         "sourceNotRecorded layersOf usedIn usedNowhere finished leftByTheBook");
     addLabelKeysOf<MixPurpose>(rules.labels, "mixes.purpose");
     addLabelKeysOf<DrierIn>(rules.labels, "mixes.drier");

@@ -54,18 +54,18 @@ bool ProvenanceOf::isOutOfHands(const Ref<Place>& ref) const {
     return false;
 }
 
-std::vector<ProvenanceStep> ProvenanceOf::movesOf(const Rows& rows) const {
+std::vector<ProvenanceStep> ProvenanceOf::movesOf(const Rows& rows, CivilMinute upTo) const {
     std::vector<ProvenanceStep> steps;
     bool wasOut = false;
     for (const Move* move : rows.moves) {
-        if (move->at.earliest() > m_asOf)
+        if (move->at.earliest() > upTo)
             break;
         const bool isOut = isOutOfHands(move->to);
         const bool crosses = isOut != wasOut;
         wasOut = isOut;
         if (isWithinStudio(move->why) && !crosses)
             continue;
-        ProvenanceStep step{move->at, move->why, {}};
+        ProvenanceStep step{move->at, move->why, {}, {}};
         if (isWithinStudio(move->why))
             step.why = isOut ? MoveWhy::other : MoveWhy::giveBack;
         const Place* to = m_records.find(move->to);
@@ -80,12 +80,13 @@ std::vector<ProvenanceStep> ProvenanceOf::stepsOf(const std::string& impression)
     const auto found = m_rows.find(impression);
     if (found == m_rows.end())
         return {};
-    std::vector<ProvenanceStep> moves = movesOf(found->second);
+    std::vector<ProvenanceStep> moves = movesOf(found->second, m_asOf);
     std::vector<ProvenanceStep> steps;
     for (const Transfer* transfer : found->second.transfers) {
         if (transfer->agreedOn.earliest() > m_asOf)
             break;
-        ProvenanceStep step{transfer->agreedOn, moveWhyOf(transfer->transferKind), {}};
+        ProvenanceStep step{
+            transfer->agreedOn, moveWhyOf(transfer->transferKind), {}, transfer->dueOn};
         const Party* receiver = m_records.find(transfer->receiver);
         if (m_namesHolders && receiver)
             step.to = receiver->name;
@@ -97,10 +98,21 @@ std::vector<ProvenanceStep> ProvenanceOf::stepsOf(const std::string& impression)
     return steps;
 }
 
+std::optional<EdtfDate> ProvenanceOf::lastPlacedOn(const std::string& impression) const {
+    const auto found = m_rows.find(impression);
+    std::optional<EdtfDate> last;
+    if (found == m_rows.end())
+        return last;
+    for (const Move* move : found->second.moves)
+        if (move->at.earliest() <= m_asOf)
+            last = move->at;
+    return last;
+}
+
 bool ProvenanceOf::isTold(const std::string& impression) const {
     const auto found = m_rows.find(impression);
     return found != m_rows.end() &&
-           (!found->second.transfers.empty() || !movesOf(found->second).empty());
+           (!found->second.transfers.empty() || !movesOf(found->second, endOfTime).empty());
 }
 
 }  // namespace rackbook

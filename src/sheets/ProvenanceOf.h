@@ -2,6 +2,7 @@
 // sheets/.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -20,6 +21,9 @@ public:
     // from one place of the studio to another.
     std::vector<ProvenanceStep> stepsOf(const std::string& impression) const;
 
+    // When it was last recorded at a place; nothing where it never was.
+    std::optional<EdtfDate> lastPlacedOn(const std::string& impression) const;
+
     // Whether anything, later things included, records that it changed hands.
     bool isTold(const std::string& impression) const;
 
@@ -30,7 +34,7 @@ private:
     };
 
     bool isOutOfHands(const Ref<Place>& place) const;
-    std::vector<ProvenanceStep> movesOf(const Rows& rows) const;
+    std::vector<ProvenanceStep> movesOf(const Rows& rows, CivilMinute upTo) const;
 
     const RecordSet& m_records;
     CivilMinute m_asOf;

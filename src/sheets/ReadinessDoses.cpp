@@ -226,7 +226,8 @@ void addDoses(Flow& flow, const ReadinessFacts& facts, const std::vector<Readine
     sayNotDrawn(flow, "doses.undated", undated, words);
     flow.heading(2, words("doses.curve"));
     flow.panels({returnCurvePanel(model->wanted, facts.rules, words)}, plotHeight_mm);
-    flow.paragraph(words("doses.estimates"), TextStyle::small);
+    flow.paragraph(words.sentences({words("doses.estimates"), words("doses.chanceNote")}),
+                   TextStyle::small);
 }
 
 void addDoseLabels(std::vector<std::string>& keys) {
@@ -234,7 +235,7 @@ void addDoseLabels(std::vector<std::string>& keys) {
                  "legend axis caption caption.one looks noLook onDay course more undated nothing "
                  "notEstimated "
                  "curve axisShare curveCaption curveShows learnt learntFew learntNone ownGroups "
-                 "estimates");
+                 "estimates chanceNote");
 }
 
 }  // namespace rackbook

@@ -23,6 +23,7 @@ ReadinessFacts readinessFactsOf(const RecordSet& records, const ReadinessQuestio
     if (!records.of<Book>().empty()) {
         facts.studio = records.of<Book>().front().studio;
         facts.rules = HouseRules(records.of<Book>().front().houseRules);
+        facts.skies = records.of<Book>().front().monthlySkies;
     }
     facts.history = historyOf(records);
     markReadingAgreement(facts.history, records.of<Look>(), records.of<Reading>(),
@@ -60,6 +61,7 @@ ReadinessFacts readinessFactsOf(const RecordSet& records, const ReadinessQuestio
         std::count_if(facts.history.impressions.begin(), facts.history.impressions.end(),
                       [&](const HistoryImpression& impression) {
                           return impression.fate != ImpressionFate::kept &&
+                                 impression.fateFrom <= question.asOf &&
                                  isWanted(facts.history, impression.edition, question);
                       }));
     return facts;

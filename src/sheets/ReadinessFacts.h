@@ -24,6 +24,7 @@ struct ReadinessFacts {
     std::vector<std::string> titles;               // by edition of the history
     std::vector<ReadinessImpression> impressions;  // by impression of the history
     HouseRules rules;
+    std::vector<MonthlySky> skies;       // that the book holds as usual
     std::shared_ptr<StudioLight> light;  // what the readiness refers to
     Readiness readiness;
 };

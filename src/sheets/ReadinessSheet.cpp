@@ -183,6 +183,15 @@ void addRules(Flow& flow, const Content& content) {
             {{words("rules." + name), ruleValue(rule, words), sourceText(rule, words)}});
     }
     flow.table(table);
+    std::vector<std::string> months;
+    for (const MonthlySky& sky : content.facts.skies)
+        months.push_back(
+            words.filled("rules.monthSky", {{"month", words.month(sky.month)},
+                                            {"sunny", words.percent(sky.sunnyShare, 0)},
+                                            {"overcast", words.percent(sky.overcastShare, 0)}}));
+    if (!months.empty())
+        flow.paragraph(words.filled("rules.skies", {{"months", words.inRow(months)}}),
+                       TextStyle::small);
     flow.paragraph(words("rules.note"), TextStyle::small);
 }
 
@@ -226,7 +235,8 @@ TemplateRules readinessSheetRules() {
     add("impressions", "impressions verdict layer layerOn noLayer days daysOf look noLook place");
     add("impressions", "why reasons");
     addWhyLabels(rules.labels);
-    add("rules", "rule value sunnyDays sunnyDays.one looks looks.one times origin note");
+    add("rules",
+        "rule value sunnyDays sunnyDays.one looks looks.one times origin note skies monthSky");
     for (const std::string& name : rulesOfReadiness())
         rules.labels.push_back("rules." + name);
     for (const Verdict verdict : verdictsByUrgency())

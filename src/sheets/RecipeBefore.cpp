@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "sheets/EstimateText.h"
 #include "sheets/LotText.h"
@@ -88,19 +89,27 @@ std::vector<std::string> lotTexts(const RecipeFacts& facts, const SheetWords& wo
     return texts;
 }
 
+std::string jarText(const RecipeJar& jar, const SheetWords& words) {
+    constexpr int decimals = 2;  // as in the mix book
+    const char* label = std::isnan(jar.needed_g) ? "before.jarThere"
+                        : jar.isEnough           ? "before.jarEnough"
+                                                 : "before.jarShort";
+    return words.filled(label,
+                        {{"mass", words.figure(jar.left_g.best, decimals)},
+                         {"mix", jar.name},
+                         {"needed", words.figure(jar.needed_g, decimals)},
+                         {"missing", words.figure(jar.needed_g - jar.left_g.best, decimals)}});
+}
+
 std::vector<std::string> noteTexts(const RecipeFacts& facts, const SheetWords& words) {
     if (!facts.weighing)
         return {};
     std::vector<std::string> texts = lotTexts(facts, words);
     if (facts.weighing->drierWasEarlier)
         texts.push_back(words("before.drierWasEarlier"));
-    std::vector<std::string> jars;
     for (const RecipeJar& jar : facts.weighing->jars)
         if (jar.left_g.best > 0)
-            jars.push_back(words.filled(
-                "before.jar", {{"mass", words.figure(jar.left_g.best, 1)}, {"mix", jar.name}}));
-    if (!jars.empty())
-        texts.push_back(words.filled("before.jars", {{"mixes", words.listed(jars)}}));
+            texts.push_back(jarText(jar, words));
     return texts;
 }
 

@@ -42,6 +42,8 @@ struct RecipeBalance {
 struct RecipeJar {
     std::string name;
     Estimate left_g;
+    double needed_g = notKnown;  // that the plan takes of it; notKnown where no step makes it
+    bool isEnough = false;
 };
 
 struct RecipeShortage {

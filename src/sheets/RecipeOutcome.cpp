@@ -30,14 +30,21 @@ std::string drierText(const RecipeFacts& facts, const SheetWords& words) {
     return {};
 }
 
+// "our guess, no source" of "our guess, no source: set what the eye forgives".
+std::string firstWords(const std::string& source) {
+    return source.substr(0, source.find(':'));
+}
+
 std::string limitText(const RecipeWeighing& weighing, const SheetWords& words) {
     const std::string limit = words.withUnit(
         "percent", words.shortFigure(std::round(weighing.request.limit * 1e6) / 1e4));
     if (weighing.limitRule.value != weighing.request.limit)
         return limit;
-    return words.filled(
-        "outcome.limitOf",
-        {{"limit", limit}, {"origin", words.of("origin", weighing.limitRule.origin)}});
+    return words.filled("outcome.limitOf",
+                        {{"limit", limit},
+                         {"origin", weighing.limitRule.source.empty()
+                                        ? words.of("origin", weighing.limitRule.origin)
+                                        : firstWords(weighing.limitRule.source)}});
 }
 
 std::string shareText(const Estimate& share, const SheetWords& words) {

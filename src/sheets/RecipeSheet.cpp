@@ -66,7 +66,8 @@ TemplateRules recipeSheetRules() {
     addLabelKeysOf<MixPurpose>(rules.labels, "identity.purpose");
     add("before",
         "replaced strengthDiffers baseDiffers metalsDiffer gramForGram factor leftNotKnown "
-        "tooLittle tooLittleTogether needsMatching noneAlike holdsLess drierWasEarlier jar jars");
+        "tooLittle tooLittleTogether needsMatching noneAlike holdsLess drierWasEarlier "
+        "jarEnough jarShort jarThere");
     add("steps",
         "lead balance balanceNotRecorded balanceAssumed order cannot smallest notWithin tooHeavy "
         "whyNot namesNoMix mass what pigments share weighed step coloursOf letDown "

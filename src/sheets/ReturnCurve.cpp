@@ -1,7 +1,6 @@
 #include "sheets/ReturnCurve.h"
 
-#include <algorithm>
-#include <cmath>
+#include "calc/Wording.h"
 
 namespace rackbook {
 
@@ -65,11 +64,8 @@ Panel returnCurvePanel(const LightWanted& wanted, const HouseRules& rules,
 }
 
 std::string doseFigure(double dose_sunnyDays, const SheetWords& words) {
-    constexpr int mostDecimals = 4;
-    if (!(dose_sunnyDays > 0))
-        return words.figure(0, 0);
-    const int decimals = 1 - static_cast<int>(std::floor(std::log10(dose_sunnyDays)));
-    return words.figure(dose_sunnyDays, std::clamp(decimals, 0, mostDecimals));
+    const RoughFigure rough = roughFigure(dose_sunnyDays);
+    return words.figure(rough.value, rough.decimals);
 }
 
 std::string doseText(const Estimate& dose_sunnyDays, const SheetWords& words) {

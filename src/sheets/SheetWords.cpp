@@ -1,6 +1,7 @@
 #include "sheets/SheetWords.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/Numbers.h"
 #include "base/Ranges.h"
@@ -25,6 +26,15 @@ std::string withoutClock(std::string_view text) {
 
 int twoDigits(std::string_view text) {
     return (text[0] - '0') * 10 + (text[1] - '0');
+}
+
+// Halves of a decimal go up, also those that no double holds and that sums miss by a hair: 55.25
+// and 3 × 6.75 both read as on paper. The hair is far below any figure that is shown.
+std::string roundedAway(double value, int decimals) {
+    constexpr double hair = 1e-12;
+    const double most = 1e-3 * std::pow(10.0, -decimals);
+    const double nudge = std::min(std::abs(value) * hair, most);
+    return formatFixed(value + std::copysign(nudge, value), decimals);
 }
 
 template <class Iterator>
@@ -89,7 +99,7 @@ std::string SheetWords::signedCount(std::int64_t value) const {
 }
 
 std::string SheetWords::figure(double value, int decimals) const {
-    return m_template.locale().figure(formatFixed(value, decimals));
+    return m_template.locale().figure(roundedAway(value, decimals));
 }
 
 std::string SheetWords::shortFigure(double value) const {
@@ -140,6 +150,10 @@ std::string SheetWords::size(const std::optional<double>& height_mm,
 
 std::string SheetWords::day(CivilMinute minute) const {
     return dayOf(minute, DateStyle::prose);
+}
+
+std::string SheetWords::month(int month) const {
+    return m_template.locale().monthAlone(month);
 }
 
 std::string SheetWords::date(const EdtfDate& date) const {
@@ -264,7 +278,7 @@ std::string SheetWords::dayOf(CivilMinute minute, DateStyle style) const {
 }
 
 bool printsAsOne(const Estimate& share, int decimals) {
-    return formatFixed(share.low * 100, decimals) == formatFixed(share.high * 100, decimals);
+    return roundedAway(share.low * 100, decimals) == roundedAway(share.high * 100, decimals);
 }
 
 std::string numberRanges(const std::vector<int>& numbers) {

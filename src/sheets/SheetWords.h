@@ -54,6 +54,7 @@ public:
     // names (a working number, a layer, a year) are written with std::to_string instead.
     std::string count(std::int64_t value) const;
     std::string signedCount(std::int64_t value) const;  // "+1", "0", "−7"
+    // Rounded as on paper: what lies halfway goes away from nothing.
     std::string figure(double value, int decimals) const;
     std::string shortFigure(double value) const;  // the fewest digits that say the same
 
@@ -74,6 +75,7 @@ public:
 
     // For running text: "20 March 2026", "about March 1998", without a clock time.
     std::string day(CivilMinute minute) const;
+    std::string month(int month) const;  // its name alone; pre: 1 … 12
     std::string date(const EdtfDate& date) const;
     std::string dateOrNotRecorded(const std::optional<EdtfDate>& date) const;
 

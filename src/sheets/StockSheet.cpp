@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sheets/CalendarAge.h"
 #include "sheets/EstimateText.h"
 #include "sheets/Flow.h"
 #include "sheets/LabelKeys.h"
@@ -61,11 +62,23 @@ std::string lifeText(double days, const SheetWords& words) {
 }
 
 std::string ageText(const Lot& lot, CivilMinute asOf, const SheetWords& words) {
-    const auto daysSince = [&](CivilMinute minute) {
-        return std::max<std::int64_t>(0, dayOf(asOf) - dayOf(minute));
+    const std::int64_t to = dayOf(asOf);
+    const std::int64_t latest = std::min(to, dayOf(lot.openedOn->latest()));
+    const std::int64_t earliest = std::min(to, dayOf(lot.openedOn->earliest()));
+    const std::int64_t most_months = wholeMonths(earliest, to);
+    if (most_months < 2)
+        return timeText(static_cast<double>(to - latest), static_cast<double>(to - earliest),
+                        words);
+    constexpr std::int64_t mostInMonths = 24;
+    const bool inYears = most_months >= mostInMonths;
+    const auto since = [&](std::int64_t day) {
+        return inYears ? words.shortFigure(static_cast<double>(wholeTenthsOfYears(day, to)) / 10)
+                       : words.count(wholeMonths(day, to));
     };
-    return timeText(static_cast<double>(daysSince(lot.openedOn->latest())),
-                    static_cast<double>(daysSince(lot.openedOn->earliest())), words);
+    const std::string low = since(latest);
+    const std::string high = since(earliest);
+    return words.filled(inYears ? "lots.years" : "lots.months",
+                        {{"value", low == high ? high : low + "–" + high}});
 }
 
 std::string nameText(const Lot& lot) {
@@ -189,7 +202,8 @@ void addFinished(Flow& flow, const StockSheetFacts& facts, const SheetWords& wor
         const Lot& lot = line.lot;
         return TableRow{{nameText(lot), pigmentsText(lot, words), openedText(lot, words),
                          words.tableDateOrNotRecorded(lot.finishedOn),
-                         estimateText(line.used_g, massDecimals, words)}};
+                         line.used_g.high > 0 ? estimateText(line.used_g, massDecimals, words)
+                                              : words("notRecorded")}};
     });
     if (table.rows.empty())
         flow.paragraph(words("none"));

@@ -84,7 +84,9 @@ std::string editionText(const TransferEdition& of, const TransferFacts& facts,
          {"title", edition.title},
          {"code", edition.code},
          {"year", words.dateOrNotRecorded(edition.year)},
-         {"size", words.size(edition.imageHeight_mm, edition.imageWidth_mm, facts.lengthUnit)}});
+         {"process", edition.process.empty() ? words("notRecorded") : edition.process},
+         {"size", words.size(edition.imageHeight_mm, edition.imageWidth_mm, facts.lengthUnit)},
+         {"sheet", words.size(edition.sheetHeight_mm, edition.sheetWidth_mm, facts.lengthUnit)}});
 }
 
 // As much as a line that is written by hand wants.
@@ -178,7 +180,18 @@ void addCare(Flow& flow, const TransferFacts&, const SheetWords& words) {
     flow.labelValues(entries);
 }
 
+// What was recorded only afterwards, without its day or a party, is nothing to sign for.
+bool canBeSigned(const TransferFacts& facts) {
+    const EdtfDate& agreed = facts.transfer.agreedOn;
+    return dayOf(agreed.earliest()) == dayOf(agreed.latest()) && !facts.giver.name.empty() &&
+           !facts.receiver.name.empty();
+}
+
 void addReceipt(Flow& flow, const TransferFacts& facts, const SheetWords& words) {
+    if (!canBeSigned(facts)) {
+        flow.paragraph(words("receipt.none"));
+        return;
+    }
     const TransferKind kind = facts.transfer.transferKind;
     flow.paragraph(words.filled(
         "receipt.received",
@@ -243,7 +256,7 @@ TemplateRules transferSheetRules() {
         rules.labels.push_back("care." + point);
         rules.labels.push_back("care." + point + "How");
     }
-    add("receipt", "received where");
+    add("receipt", "received none where");
     return rules;
 }
 

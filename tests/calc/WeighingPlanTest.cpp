@@ -193,5 +193,16 @@ TEST(WeighingPlan, DropsPlansThatAreLargerThanAllowed) {
     EXPECT_FALSE(none.chosen.has_value());
 }
 
+// 10 g of three equal parts in steps of 0.1 g: two of 3.3 g, and 3.4 g of the base, wherever it
+// stands in the recipe.
+TEST(WeighingPlan, LeavesWhatRoundingLeavesToTheBaseAmongEqualParts) {
+    PlanRequest request = requestFor({stageOf(
+        MixPurpose::stock, {{blue, -1, 1.0 / 3}, {red, -1, 1.0 / 3}, {base, -1, 1.0 / 3}})});
+    request.wanted_g = 10;
+    request.limit = 0.5;
+    for (const PlanPart& part : weighingPlans(request).plans.at(0).stages.at(0).parts)
+        EXPECT_NEAR(part.mass_g, part.lot == base ? 3.4 : 3.3, 1e-9) << part.lot;
+}
+
 }  // namespace
 }  // namespace rackbook

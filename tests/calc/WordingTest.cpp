@@ -48,5 +48,15 @@ TEST(Wording, NamesTheOriginOfARule) {
     EXPECT_EQ(originWords(rule), "ten looks");
 }
 
+TEST(Wording, KeepsTwoDigitsThatCount) {
+    EXPECT_EQ(roughly(0.0434), "0.043");
+    EXPECT_EQ(roughly(1.24), "1.2");
+    EXPECT_EQ(roughly(9.96), "10");
+    EXPECT_EQ(roughly(12.4), "12");
+    EXPECT_EQ(roughly(2796.0), "2800");
+    EXPECT_EQ(roughly(0.0), "0");
+    EXPECT_EQ(roughly(Estimate{0.954, notKnown, 2796}), "0.95–2800");
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -115,7 +115,7 @@ TEST(DrierShare, IsANoteAtTheFirstPullWithTooMuch) {
     EXPECT_EQ(
         found(book, "drier-share"),
         Texts{"note: mix portion2: 4.8 % of it was drier at pull pull2, more than 3.5 %. Look "
-              "over its weighings (our reading: handbooks advise about 0.01 to 0.03, from "
+              "over its weighings (our reading: handbooks advise about 1 to 3 per cent, from "
               "memory)."});
     Book near = soundBook();
     near.addLot("portion2", "cobalt", 1.4, "2026-03-06");
@@ -126,9 +126,10 @@ TEST(DrierShare, LooksAtPortionsThatWereNotPulled) {
     Book book = soundBook();
     book.mix("spare", MixPurpose::portion).addMix("spare", "stock", 10, "2026-03-20");
     book.addLot("spare", "cobalt", 10, "2026-03-20");
-    EXPECT_EQ(found(book, "drier-share"),
-              Texts{"note: mix spare: 50 % of it was drier, more than 3.5 %. Look over its "
-                    "weighings (our reading: handbooks advise about 0.01 to 0.03, from memory)."});
+    EXPECT_EQ(
+        found(book, "drier-share"),
+        Texts{"note: mix spare: 50 % of it was drier, more than 3.5 %. Look over its "
+              "weighings (our reading: handbooks advise about 1 to 3 per cent, from memory)."});
 }
 
 TEST(LotOverdrawn, FindsMoreThanTheTinHeld) {

@@ -63,7 +63,7 @@ TEST(WholeSheets, GiveTheirTextBack) {
                                      fileWith(editionPdf(), "edition-text.pdf") + " -");
     for (const char* words :
          {"Harbour", "Record of an edition", "Bon à tirer", "300 × 300 mm", "−2", "75.000",
-          "10 printed at layer 1 − 1 spoiled while printing − 1 destroyed since = 8 kept",
+          "10 printed at layer 1 − 1 spoiled while printing − 1 destroyed since = 8",
           "A checklist, not legal advice; the law differs and changes: follow the law of the "
           "place.",
           "Page 1 of "})

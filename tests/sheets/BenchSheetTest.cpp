@@ -51,7 +51,7 @@ TEST(BenchSheet, SaysWhatIsNotRecorded) {
     for (const char* words : {"Block not recorded", "State not recorded", "Mix not recorded",
                               "Film aimed at not recorded"})
         EXPECT_TRUE(test::says(model, words)) << words;
-    EXPECT_TRUE(test::says(model, "No impression of this edition is recorded as kept."));
+    EXPECT_TRUE(test::says(model, "No impression of this edition is recorded as in existence."));
 }
 
 // Each field of the table once, those of impressions once for each.
@@ -101,7 +101,7 @@ TEST(BenchSheet, PutsTheCautionBelowTheDriers) {
             EXPECT_LT(text.baselineY_mm, drier.box.y_mm + 45);
         }
     EXPECT_TRUE(found);
-    EXPECT_TRUE(test::says(sheet.model, "Oily rags can heat themselves"));
+    EXPECT_TRUE(test::says(sheet.model, "Oily rags can heat up and catch fire"));
 }
 
 TEST(BenchSheet, SaysWhichImpressionsItLeavesOut) {
@@ -120,7 +120,7 @@ TEST(BenchSheet, SaysWhichImpressionsItLeavesOut) {
                            "1–7."));
     book.pull("E-layer2", "2026-01-04", build::impressionIds("E", 4, 7));
     EXPECT_TRUE(test::says(sheetOf(book.records, "E-layer2").model,
-                           "Every impression that is kept has this layer already."));
+                           "Every impression in existence has this layer already."));
 }
 
 TEST(BenchSheet, TellsNothingPrivate) {

@@ -87,7 +87,7 @@ TEST(CertificateSheet, SaysWhichImpressionItIs) {
 // Sheet 6 is signed on 1 April only.
 TEST(CertificateSheet, SaysThatASheetIsNotSignedYet) {
     const PageModel model = sheetOf(test::editionBook().records, 5);
-    EXPECT_TRUE(test::says(model, "Certificate – working number 6"));
+    EXPECT_TRUE(test::says(model, "Record of a sheet – working number 6"));
     EXPECT_TRUE(test::says(model, "Inscribed not signed yet"));
     EXPECT_FALSE(test::says(model, "4/5"));
     EXPECT_TRUE(test::says(sheetOf(test::editionBook().records, 5, "2026-04-02"), "Inscribed 4/5"));
@@ -109,7 +109,8 @@ TEST(CertificateSheet, ListsTheLayersThatThisSheetSaw) {
 TEST(CertificateSheet, SaysThatASpoiledOneIsNotJudged) {
     const PageModel model = sheetOf(test::editionBook().records, 8);
     EXPECT_TRUE(test::says(model, "Fate spoiled, 9 January 2026"));
-    EXPECT_TRUE(test::says(model, "Not judged: the impression is not kept."));
+    EXPECT_TRUE(
+        test::says(model, "Not judged: the impression is recorded as spoiled or destroyed."));
     const PageModel before = sheetOf(test::editionBook().records, 8, "2026-01-05");
     EXPECT_FALSE(test::says(before, "spoiled"));
 }
@@ -123,12 +124,15 @@ TEST(CertificateSheet, TellsItsLightAndLooks) {
     EXPECT_TRUE(
         test::says(model, "2–66 since layer 1, printed 2 January 2026; the studio asks for 14"))
         << test::wordsOf(model);
-    EXPECT_TRUE(test::says(model, "2; last: 10 March 2026 (dry, true)"));
+    EXPECT_TRUE(test::says(model, "2 at this sheet; last: 10 March 2026 (dry, true)"));
+    EXPECT_FALSE(test::says(model, "stood for it"));
     // The studio has no coordinates.
     EXPECT_TRUE(test::says(model, "Light it had since not estimated"));
     EXPECT_TRUE(test::says(model, "as of 20 March 2026"));
     // A look at a sample that stands for it counts.
-    EXPECT_TRUE(test::says(sheetOf(handedBook().records, 1), "1; last: 10 March 2026 (dry, true)"));
+    EXPECT_TRUE(test::says(sheetOf(handedBook().records, 1),
+                           "none at this sheet 1 at others that stood for it; last: 10 March 2026 "
+                           "(dry, true)"));
     EXPECT_TRUE(test::says(sheetOf(handedBook().records, 2), "Looks at it none"));
 }
 
@@ -140,7 +144,7 @@ TEST(CertificateSheet, GivesTheDoseWithItsSpread) {
     EXPECT_TRUE(
         test::says(sheetOf(facts, 0), "21 (1.1–250) sunny days hung up out of doors, estimated"));
     light.dose_sunnyDays = Estimate{0.043, notKnown, 9.96};
-    EXPECT_TRUE(test::says(sheetOf(facts, 0), "0.043–10.0 sunny days"));
+    EXPECT_TRUE(test::says(sheetOf(facts, 0), "0.043–10 sunny days"));
     light.dose_sunnyDays->high = std::numeric_limits<double>::infinity();
     EXPECT_TRUE(test::says(sheetOf(facts, 0), "0.043 or more sunny days"));
 }
@@ -148,7 +152,9 @@ TEST(CertificateSheet, GivesTheDoseWithItsSpread) {
 TEST(CertificateSheet, SpeaksOfEveryVerdict) {
     CertificateFacts facts = factsOf(handedBook().records);
     const std::map<Verdict, const char*> words = {
-        {Verdict::ready, "Ready, as of 20 March 2026"},
+        {Verdict::ready,
+         "Ready, by the record as of 20 March 2026: it had had its light, felt dry, and its "
+         "colour was true when last looked at, 10 March 2026."},
         {Verdict::lookDue, "A look is due, as of 20 March 2026"},
         {Verdict::moreLight, "More light, as of 20 March 2026"},
         {Verdict::bringOut, "Bring out, as of 20 March 2026"},
@@ -172,7 +178,9 @@ TEST(CertificateSheet, TellsItsProvenanceWithoutNames) {
                            "By this record: consigned 2 March 2026; returned 9 March 2026."))
         << test::wordsOf(sheetOf(records, 0));
     EXPECT_TRUE(test::says(sheetOf(records, 1), "By this record: sold 12 March 2026."));
-    EXPECT_TRUE(test::says(sheetOf(records, 2), "By this record it has not left the studio."));
+    EXPECT_TRUE(test::says(sheetOf(records, 2),
+                           "This record names no way out of the studio. Last record of where it "
+                           "is: 1 February 2026."));
     EXPECT_TRUE(test::says(sheetOf(records, 2, "2026-04-01"), "By this record: lent 30 March"));
     EXPECT_TRUE(
         test::says(sheetOf(records, 0, "2026-03-05"), "By this record: consigned 2 March 2026."));
@@ -257,7 +265,8 @@ TEST(CertificateSheet, SaysWhatIsNotKnown) {
          {"Artist not recorded", "Year not recorded", "Printer not recorded", "Paper not recorded",
           "Edition size Numbered: not recorded", "Layers on this sheet not recorded",
           "Days in light not known", "Looks at it none", "Not known, as of 20 March 2026",
-          "Statement not recorded", "By this record it has not left the studio."})
+          "Statement not recorded",
+          "This record names no way out of the studio. Where it is was never recorded."})
         EXPECT_TRUE(test::says(model, words)) << words << "\n" << test::wordsOf(model);
     expectTidy(model, Margins{});
 }
@@ -278,6 +287,66 @@ TEST(CertificateSheet, IsTidyHoweverMuchStandsOnIt) {
     expectTidy(sheetOf(facts, 0), Margins{});
     for (std::size_t position = 0; position < facts.impressions.size(); ++position)
         expectTidy(sheetOf(handedBook().records, position), Margins{});
+}
+
+// The sheet that a move took to a holder on 30 March only is not with one by word of the record
+// alone on 20 March: the move is known, though it had not come yet.
+TEST(CertificateSheet, CountsLaterMovesAsTellingHowASheetLeft) {
+    const RecordSet records = test::changed<Impression>(handedBook().records, [](Impression& r) {
+        if (r.id == "HB-3")
+            r.holder = Ref<Party>{"secret"};
+    });
+    const PageModel model = sheetOf(records, 2);
+    EXPECT_FALSE(test::says(model, "how and when it came there is not recorded"));
+    EXPECT_TRUE(test::says(model, "This record names no way out of the studio."));
+}
+
+// Only what is signed and exists is certified: the spoiled sheet 9 and the unsigned 7 are not, nor
+// 3 once it was destroyed.
+TEST(CertificateSheet, AsksForSignaturesOnlyWhereThereIsSomethingToCertify) {
+    const RecordSet records = test::editionBook().records;
+    const PageModel whole = sheetOf(records, 0);
+    EXPECT_TRUE(test::says(whole, "Artist, date"));
+    EXPECT_EQ(whole.info.subject, "Certificate of an impression");
+    for (const std::size_t position : {2u, 6u, 8u}) {
+        const PageModel model = sheetOf(records, position);
+        EXPECT_TRUE(test::says(model, "Record of a sheet – ")) << position;
+        EXPECT_FALSE(test::says(model, "Certificate")) << position;
+        EXPECT_FALSE(test::says(model, "Artist, date")) << position;
+        EXPECT_EQ(model.info.subject, "Record of a sheet");
+    }
+    EXPECT_TRUE(test::says(sheetOf(records, 2, "2026-03-05"), "Certificate – 3/5"));
+}
+
+TEST(CertificateSheet, PointsOutANumberThatCannotBe) {
+    const RecordSet records =
+        test::changed<Impression>(test::editionBook().records, [](Impression& r) {
+            if (r.id == "HB-4")
+                r.designation = "AP III/II";
+        });
+    EXPECT_TRUE(
+        test::says(sheetOf(records, 3), "Beyond what is declared (Artist's proof: 2): AP III/II."));
+    EXPECT_FALSE(test::says(sheetOf(records, 0), "Beyond what is declared"));
+}
+
+// The block was to be cut away by the end of February.
+TEST(CertificateSheet, HoldsThePromiseAgainstTheRecord) {
+    EXPECT_TRUE(test::says(sheetOf(test::editionBook().records, 0),
+                           "The day that was promised has passed, and nothing records that it was "
+                           "done: HB-block."));
+    EXPECT_TRUE(test::says(sheetOf(test::editionBook().records, 0, "2026-02-10"),
+                           "Planned and not yet done: HB-block."));
+}
+
+// Layer 1 came from portion a: ochre, clear and cobalt; layer 2 from clear and ochre; of layer 3
+// nothing but the extender is remembered.
+TEST(CertificateSheet, NamesWhatItsInksHold) {
+    const PageModel model = sheetOf(test::editionBook().records, 0);
+    for (const char* words :
+         {"Inks Ochre, PY42 (ochre), layers 1, 2", "Extenders Clear base (clear), layers 1, 2",
+          "Driers Drier, cobalt 6 % of the drier (cobalt), layer 1"})
+        EXPECT_TRUE(test::says(model, words)) << words << "\n" << test::wordsOf(model);
+    EXPECT_TRUE(test::says(model, "What the ink was made of is not recorded for these layers: 3."));
 }
 
 }  // namespace

@@ -1,6 +1,8 @@
 // A small edition with something of everything: a reduction print in three layers, ten sheets.
 #pragma once
 
+#include <type_traits>
+
 #include "support/Build.h"
 
 namespace rackbook::test {
@@ -105,6 +107,21 @@ inline build::Book editionBook() {
     });
     book.pull("HB-layer3", "2026-01~", build::impressionIds("HB", 1, 8));
     return book;
+}
+
+// The records with each one of a kind changed.
+template <class R, class Edit>
+RecordSet changed(const RecordSet& records, Edit edit) {
+    RecordSet made;
+    forEachRecordType([&](auto tag) {
+        using Other = typename decltype(tag)::Type;
+        for (Other record : records.of<Other>()) {
+            if constexpr (std::is_same_v<R, Other>)
+                edit(record);
+            made.add(std::move(record));
+        }
+    });
+    return made;
 }
 
 inline CivilMinute onDay(const char* day) {

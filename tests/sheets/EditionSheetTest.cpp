@@ -94,8 +94,10 @@ TEST(EditionSheet, ShowsTheArithmeticOfTheCount) {
     EXPECT_EQ(lineWith(model, "Bon à tirer | "), "Bon à tirer | BAT | 1 | 1 | 0");
     EXPECT_EQ(lineWith(model, "Together"), "Together | 8 | 5 | −3");
     EXPECT_TRUE(test::says(
-        model, "10 printed at layer 1 − 1 spoiled while printing − 1 destroyed since = 8 kept"));
-    EXPECT_EQ(lineWith(model, "Of those kept"), "Of those kept | 4 signed + 4 not signed = 8");
+        model,
+        "10 printed at layer 1 − 1 spoiled while printing − 1 destroyed since = 8 in existence"));
+    EXPECT_EQ(lineWith(model, "Of those in existence"),
+              "Of those in existence | 4 signed + 4 not signed = 8");
     EXPECT_TRUE(test::says(model, "so there can never be more than 10."));
     EXPECT_TRUE(test::says(model, "All together are declared as 8; the parts come to the same."));
 }
@@ -163,7 +165,7 @@ TEST(EditionSheet, DrawsSwatchesBesideTheirFigures) {
     ASSERT_EQ(swatches.size(), 1u);
     EXPECT_DOUBLE_EQ(swatches[0].colour.lightness, 71.9);
     EXPECT_DOUBLE_EQ(swatches[0].colour.b, -5.25);
-    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.2"));
+    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.3"));
     EXPECT_TRUE(test::says(model, "D50, 2°, white backing"));
 }
 
@@ -181,7 +183,7 @@ TEST(EditionSheet, DrawsNoSwatchOfAReadingUnderOtherLight) {
     const PageModel model = sheetOf(changed);
     for (const Page& page : model.pages)
         EXPECT_TRUE(page.swatches.empty());
-    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.2"));
+    EXPECT_TRUE(test::says(model, "L* 71.9 a* 17.9 b* −5.3"));
     EXPECT_TRUE(test::says(model, "Readings under other light or another observer have figures"));
 }
 
@@ -192,7 +194,7 @@ TEST(EditionSheet, ListsInksByLotAndPigment) {
     EXPECT_TRUE(test::says(model, "Layer 1: grey – printed 2 January 2026"));
     EXPECT_EQ(lineWith(model, "Clear base | extender | 96"), "Clear base | extender | 96.000");
     EXPECT_EQ(lineWith(model, "Ochre | ink | PY42 | 3"), "Ochre | ink | PY42 | 3.000");
-    EXPECT_EQ(lineWith(model, "Drier | drier | "), "Drier | drier | cobalt 6 % | 1.000");
+    EXPECT_EQ(lineWith(model, "Drier | drier | "), "Drier | drier | cobalt 6 % of the | 1.000");
     EXPECT_EQ(lineWith(model, "Clear base | extender | not"),
               "Clear base | extender | not known | 25.000–50.000");
     EXPECT_EQ(lineWith(model, "Ochre | ink | PY42 | not"),
@@ -212,7 +214,7 @@ TEST(EditionSheet, ListsImpressionsByDesignation) {
     EXPECT_TRUE(test::says(model, "destroyed 2026-03-10"));
     EXPECT_TRUE(test::says(model, "by working number: 6–8, 10"));
     EXPECT_TRUE(test::says(model, "by working number: 9 spoiled 9 January 2026"));
-    EXPECT_FALSE(test::says(model, "All signed impressions are kept"));
+    EXPECT_FALSE(test::says(model, "all signed impressions exist"));
 }
 
 TEST(EditionSheet, TellsNothingPrivate) {
@@ -228,6 +230,12 @@ TEST(EditionSheet, HoldsThePromiseAgainstTheRecord) {
         test::says(model, "The day that was promised has passed, and nothing records that it was"));
     const PageModel early = sheetOf(editionBook().records, "2026-02-10");
     EXPECT_TRUE(test::says(early, "Planned and not yet done: HB-block."));
+    // Also beside the answers for a buyer, where the day has passed.
+    const auto buyers = [](const char* day) {
+        return sheetOf(editionBook().records, day, {"disclosure"});
+    };
+    EXPECT_TRUE(test::says(buyers("2026-03-20"), "The day that was promised has passed"));
+    EXPECT_FALSE(test::says(buyers("2026-02-10"), "Planned and not yet done"));
 }
 
 TEST(EditionSheet, GoesThroughEveryItemOfTheChecklist) {
@@ -321,6 +329,89 @@ TEST(EditionSheet, SetsSixtyLayersAndThreeHundredImpressions) {
 TEST(EditionSheet, IsTidy) {
     expectTidy(sheetOf(editionBook().records), Margins{});
     expectTidy(sheetOf(emptyEdition()), Margins{});
+}
+
+// Proofs of two are declared; the third carries a number beyond them.
+TEST(EditionSheet, PointsOutADesignationBeyondWhatIsDeclared) {
+    EXPECT_FALSE(test::says(sheetOf(editionBook().records), "Beyond what is declared"));
+    const RecordSet records = test::changed<Impression>(editionBook().records, [](Impression& r) {
+        if (r.id == "HB-4")
+            r.designation = "AP III/II";
+    });
+    EXPECT_TRUE(
+        test::says(sheetOf(records), "Beyond what is declared (Artist's proof: 2): AP III/II."));
+    const RecordSet undeclared =
+        test::changed<Edition>(records, [](Edition& r) { r.declaredProofs.clear(); });
+    EXPECT_TRUE(test::says(sheetOf(undeclared), "beyond what it is counted out of: AP III/II."));
+}
+
+// An old edition: 13 of 30 numbers up to 23 are recorded, on 18 sheets of which two are not signed;
+// at least 8 sheets more were printed. Of state proofs it declares nothing.
+TEST(EditionSheet, CallsSheetsRecordedWhereNumbersAreNotTraced) {
+    build::Book book;
+    book.edition("OLD", [](Edition& r) {
+        r.declaredNumbered.reset();
+        r.declaredProofs = {{DesignationKind::artistsProof, 3}};
+        r.declaredTotal.reset();
+    });
+    int working = 0;
+    for (const int number : {1, 2, 5, 6, 9, 10, 11, 14, 15, 17, 18, 22, 23})
+        book.signedImpression("OLD", ++working, std::to_string(number) + "/30",
+                              DesignationKind::numbered, "1999");
+    book.signedImpression("OLD", 14, "SP", DesignationKind::stateProof, "1999");
+    book.impressions("OLD", 15, 16);
+    book.layer("OLD", 1);
+    book.pull("OLD-layer1", "1998", build::impressionIds("OLD", 1, 16));
+    const PageModel model = sheetOf(book.records);
+    EXPECT_TRUE(test::says(model, "16 recorded − 0 spoiled while printing"))
+        << test::wordsOf(model);
+    EXPECT_FALSE(test::says(model, "printed at layer 1 −"));
+    EXPECT_TRUE(test::says(model,
+                           "Inscribed out of 30, highest number recorded 23; numbers not traced: "
+                           "3, 4, 7, 8, 12, 13, 16, 19–21, 24–30."));
+    EXPECT_EQ(lineWith(model, "State proof |"), "State proof | SP | not recorded | 1");
+}
+
+// Sheets 1–10 went through layers 1 and 2, 1–8 through 3.
+TEST(EditionSheet, SaysWhichSheetsEachRunPrinted) {
+    const PageModel model = sheetOf(editionBook().records, "2026-03-20", {"layers"});
+    EXPECT_NE(test::linesOf(model).find("Portion a | 10 | 1–10 | 0"), std::string::npos)
+        << test::linesOf(model);
+    EXPECT_NE(test::linesOf(model).find("10 | 1–10 | 1"), std::string::npos);
+    EXPECT_NE(test::linesOf(model).find("8 | 1–8 | 0"), std::string::npos);
+}
+
+// Two runs of one day from two portions: their headings must not read alike.
+TEST(EditionSheet, TellsApartInksOfOneLayerAndDay) {
+    build::Book book = editionBook();
+    book.mix("other", MixPurpose::portion, [](Mix& r) { r.name = "Portion c"; });
+    book.addLot("other", "clear", 10, "2026-01-02T08:00");
+    book.impressions("HB", 11, 12);
+    book.pull("HB-layer1", "2026-01-02T15:00", build::impressionIds("HB", 11, 12),
+              [](Pull& r) { r.portion = Ref<Mix>{"other"}; });
+    const PageModel model = sheetOf(book.records, "2026-03-20", {"mixes"});
+    EXPECT_TRUE(
+        test::says(model, "Layer 1: grey – printed 2 January 2026, sheets 1–10, from “Portion a”"))
+        << test::wordsOf(model);
+    EXPECT_TRUE(test::says(
+        model, "Layer 1: grey – printed 2 January 2026, sheets 11, 12, from “Portion c”"));
+    EXPECT_TRUE(test::says(model, "Layer 2: grey – printed 9 January 2026 "));
+}
+
+TEST(EditionSheet, SaysWhenInksWereBoughtAndOpened) {
+    const RecordSet records = test::changed<Lot>(editionBook().records, [](Lot& lot) {
+        lot.container = Container::tin;
+        lot.boughtOn = build::on("2025-10-06");
+        lot.openedOn = build::on(lot.id == "clear" ? "2026-04-01" : "2025-11-19");
+        if (lot.id == "cobalt")
+            lot.drierMetals = {{"cobalt", 0.04}};
+    });
+    const PageModel model = sheetOf(records, "2026-03-20", {"mixes"});
+    const std::string all = test::linesOf(model);
+    EXPECT_NE(all.find("bought 2025-10-06"), std::string::npos) << all;
+    EXPECT_NE(all.find("opened 2025-11-19"), std::string::npos);
+    EXPECT_EQ(all.find("opened 2026-04-01"), std::string::npos);
+    EXPECT_TRUE(test::says(model, "cobalt 4 % of the"));
 }
 
 }  // namespace

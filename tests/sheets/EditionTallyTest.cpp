@@ -85,5 +85,37 @@ TEST(EditionTally, CountsADesignationWithoutAKindApart) {
     EXPECT_EQ(tally.designated, 1);
 }
 
+// Where the parts that are declared come to all that there are, other kinds are declared as none;
+// else nothing is said of them.
+TEST(EditionTally, DeclaresNoneOfOtherKindsOnlyWhereAllIsDeclared) {
+    Edition edition;
+    edition.declaredNumbered = 1;
+    std::vector<Impression> all = sheets(2);
+    designate(all[0], "1/1", DesignationKind::numbered);
+    designate(all[1], "SP", DesignationKind::stateProof);
+    EXPECT_FALSE(tallyOf(edition, all, {}).rows[1].declared);
+    edition.declaredTotal = 1;
+    EXPECT_EQ(tallyOf(edition, all, {}).rows[1].declared, 0);
+    edition.declaredTotal = 2;
+    EXPECT_FALSE(tallyOf(edition, all, {}).rows[1].declared);
+}
+
+// 1, 2 and 5 of 6 with one sheet that is not signed: 3 or 4 may be given to it, but not both. With
+// two such sheets nothing is missing.
+TEST(EditionTally, SeesGapsThatNoUnsignedSheetCanFill) {
+    std::vector<Impression> all = sheets(4);
+    designate(all[0], "1/6", DesignationKind::numbered);
+    designate(all[1], "2/6", DesignationKind::numbered);
+    designate(all[2], "5/6", DesignationKind::numbered);
+    const EditionTally tally = tallyOf(Edition{}, all, {});
+    ASSERT_TRUE(tally.withGaps);
+    EXPECT_EQ(tally.withGaps->missing(), (std::vector<int>{3, 4, 6}));
+    all = sheets(5);
+    designate(all[0], "1/6", DesignationKind::numbered);
+    designate(all[1], "2/6", DesignationKind::numbered);
+    designate(all[2], "5/6", DesignationKind::numbered);
+    EXPECT_FALSE(tallyOf(Edition{}, all, {}).withGaps);
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -45,12 +45,13 @@ std::string linesOf(const PageModel& model) {
 TEST(LedgerSheet, ListsEveryImpression) {
     const std::string lines = linesOf(sheetOf(ledgerBook().records));
     for (const char* row :
-         {"1 | 1/5 | 2026-03-01 | kept | a holder's place | ",
-          "2 | 2/5 | 2026-03-01 | kept | a gallery | ",
+         {"1 | 1/5 | 2026-03-01 | in existence | a holder's place | ",
+          "2 | 2/5 | 2026-03-01 | in existence | a gallery | ",
           "3 | 3/5 | 2026-03-01 | destroyed, 2026-03-10 | – | –",
-          "4 | AP I/II | 2026-03-01 | kept | window | ", "5 | BAT | 2026-03-01 | kept | window | ",
-          "6 | – | – | kept | window | ", "9 | – | – | spoiled, 2026-01-09 | – | –",
-          "10 | – | – | kept | not known | ", "3 | – | – | kept | a holder's place | "})
+          "4 | AP I/II | 2026-03-01 | in existence | window | ",
+          "5 | BAT | 2026-03-01 | in existence | window | ", "6 | – | – | in existence | window | ",
+          "9 | – | – | spoiled, 2026-01-09 | – | –", "10 | – | – | in existence | not known | ",
+          "3 | – | – | in existence | a holder's place | "})
         EXPECT_NE(lines.find(row), std::string::npos) << row << "\n" << lines;
 }
 
@@ -88,19 +89,22 @@ TEST(LedgerSheet, NamesHoldersOnlyWhenAsked) {
 
 TEST(LedgerSheet, LeavesOutWhatCameLater) {
     const std::string lines = linesOf(sheetOf(ledgerBook().records, "HB", false, "2026-03-04"));
-    EXPECT_NE(lines.find("3 | 3/5 | 2026-03-01 | kept | window | "), std::string::npos) << lines;
-    EXPECT_NE(lines.find("2 | 2/5 | 2026-03-01 | kept | window | "), std::string::npos) << lines;
+    EXPECT_NE(lines.find("3 | 3/5 | 2026-03-01 | in existence | window | "), std::string::npos)
+        << lines;
+    EXPECT_NE(lines.find("2 | 2/5 | 2026-03-01 | in existence | window | "), std::string::npos)
+        << lines;
     build::Book book = ledgerBook();
     book.transfer(TransferKind::sale, "maker", "secret", "2026-03-18", {"ZZ-3"});
     const std::string before = linesOf(sheetOf(book.records, "ZZ", false, "2026-03-17"));
-    EXPECT_NE(before.find("3 | – | – | kept | not known | "), std::string::npos) << before;
+    EXPECT_NE(before.find("3 | – | – | in existence | not known | "), std::string::npos) << before;
     const std::string after = linesOf(sheetOf(book.records, "ZZ", false, "2026-03-19"));
-    EXPECT_NE(after.find("3 | – | – | kept | a holder's place | "), std::string::npos) << after;
+    EXPECT_NE(after.find("3 | – | – | in existence | a holder's place | "), std::string::npos)
+        << after;
 }
 
 TEST(LedgerSheet, SaysTheVerdictInAWord) {
     const PageModel model = sheetOf(ledgerBook().records, "HB");
-    EXPECT_NE(linesOf(model).find("4 | AP I/II | 2026-03-01 | kept | window | look due"),
+    EXPECT_NE(linesOf(model).find("4 | AP I/II | 2026-03-01 | in existence | window | look due"),
               std::string::npos)
         << linesOf(model);
 }
@@ -115,6 +119,29 @@ TEST(LedgerSheet, IsTidyOverManyPages) {
     expectTidy(model, Margins{});
     expectTidy(sheetOf(RecordSet()), Margins{});
     EXPECT_TRUE(test::says(sheetOf(RecordSet()), "No impression is recorded."));
+}
+
+// Sold, given, on consignment and on loan; what came back is nothing to tell. Spoiled sheets lie
+// where their last move put them.
+TEST(LedgerSheet, SaysWhatWasHandedOverAndUntilWhen) {
+    build::Book book = ledgerBook();
+    const auto due = [](Transfer& r) { r.dueOn = build::on("2026-06-30"); };
+    book.transfer(TransferKind::consignment, "maker", "secret", "2026-03-05", {"HB-2"}, due);
+    book.transfer(TransferKind::sale, "maker", "secret", "2026-03-06", {"HB-1"});
+    book.transfer(TransferKind::loan, "maker", "secret", "2026-03-07", {"HB-4"}, due);
+    book.transfer(TransferKind::gift, "maker", "secret", "2026-03-08", {"HB-5"});
+    book.transfer(TransferKind::loan, "maker", "secret", "2026-03-07", {"HB-6"});
+    book.transfer(TransferKind::giveBack, "secret", "maker", "2026-03-09", {"HB-6"});
+    book.move("window", "2026-01-08", {"HB-9"});
+    const PageModel model = sheetOf(book.records, "HB");
+    for (const char* words : {"on consignment until 2026-06-30", "sold 2026-03-06",
+                              "on loan until 2026-06-30", "given 2026-03-08"})
+        EXPECT_TRUE(test::says(model, words)) << words << "\n" << test::linesOf(model);
+    EXPECT_FALSE(test::says(model, "on loan since"));
+    EXPECT_NE(linesOf(model).find("spoiled, 2026-01-09 | window | –"), std::string::npos)
+        << linesOf(model);
+    EXPECT_FALSE(test::says(model, "Secret"));
+    EXPECT_FALSE(test::says(sheetOf(book.records, "HB", false, "2026-03-05"), "sold"));
 }
 
 }  // namespace

@@ -146,5 +146,10 @@ TEST(MixBookSheet, IsTidyOverManyPages) {
     }
 }
 
+TEST(MixBookSheet, WarnsWherePortionsHoldDrier) {
+    EXPECT_TRUE(
+        test::says(sheetOf(factsOf(test::mixBook().records)), "Portions with drier: gloves"));
+}
+
 }  // namespace
 }  // namespace rackbook

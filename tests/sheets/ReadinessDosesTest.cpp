@@ -349,5 +349,17 @@ TEST(ReadinessDoses, AreTidyInEveryLanguage) {
         expectTidy(sheetOf(book.records, language), Margins{});
 }
 
+// The caption of the curve and the reasons of a print tell of the same threshold.
+TEST(ReadinessDoses, SayOneFigureForHalfOfThePrints) {
+    std::string all = test::wordsOf(sheetOf(racksBook(1).records));
+    std::replace(all.begin(), all.end(), '\n', ' ');
+    const auto figureAfter = [&](const std::string& words) {
+        const std::size_t at = all.find(words);
+        return at == std::string::npos ? words : all.substr(at + words.size(), 4);
+    };
+    EXPECT_EQ(figureAfter("Half of such prints have their colour back at "),
+              figureAfter("Half of the prints have their colour back by "));
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -135,5 +135,28 @@ TEST(ReadinessSheet, SaysWhyInTheLanguageOfTheSheetAndInOneOrder) {
     }
 }
 
+// 6 is destroyed on 15 March: until then it is judged like the others, and not left out as well.
+TEST(ReadinessSheet, LeavesOutWhatWasLostOnlyFromThatDayOn) {
+    build::Book book = rackBook();
+    book.impressions("HB", 6, 6, [](Impression& r) {
+        r.fate = ImpressionFate::destroyed;
+        r.fateOn = build::on("2026-03-15");
+    });
+    EXPECT_FALSE(test::says(sheetOf(book.records, {}, false, "2026-03-10"), "were left out"));
+    EXPECT_TRUE(test::says(sheetOf(book.records), "1 spoiled or destroyed were left out."));
+}
+
+TEST(ReadinessSheet, PrintsTheUsualSkiesOfTheStudio) {
+    EXPECT_FALSE(test::says(sheetOf(rackBook().records), "For months that the book has"));
+    build::Book book = rackBook();
+    book.add(rackbook::Book{}, [](rackbook::Book& r) {
+        r.id = "book";
+        r.studio = "Studio";
+        r.timeZone = "Europe/Copenhagen";
+        r.monthlySkies = {{1, 0.15, 0.6, "own notes"}, {12, 0.1, 0.65, "own notes"}};
+    });
+    EXPECT_TRUE(test::says(sheetOf(book.records), "January 15 / 60, December 10 / 65."));
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -140,7 +140,9 @@ TEST(RecipeSheet, TellsWhatTheLotsLack) {
     gone.answer = LotAnswer::needsColourMatching;
     facts.weighing->services = {replaced, gone};
     facts.weighing->shortages = {{test::base, 70, Estimate::exactly(50)}};
-    facts.weighing->jars = {{"Sea stock", Estimate::exactly(12.5)}};
+    facts.weighing->jars = {{"Sea stock", Estimate::exactly(12.5), 2.25, true},
+                            {"Pale sea", Estimate::exactly(9.85), 58.82, false},
+                            {"Old sea", Estimate::exactly(1)}};
     const PageModel model = sheetOf(facts);
     EXPECT_TRUE(test::says(model,
                            "In place of Sea blue (blue-1), which is not there on that day, "
@@ -149,7 +151,15 @@ TEST(RecipeSheet, TellsWhatTheLotsLack) {
     EXPECT_TRUE(test::says(model,
                            "By the book Clear base (base-1) holds 50.0 g, and this takes "
                            "70.0 g."));
-    EXPECT_TRUE(test::says(model, "as it was then: 12.5 g of “Sea stock”"));
+    EXPECT_TRUE(test::says(model,
+                           "12.50 g of “Sea stock” as it was then, and 2.25 g are needed: if it is "
+                           "sound, take it from there and leave out its step."));
+    // 58.82 − 9.85 = 48.97.
+    EXPECT_TRUE(test::says(model,
+                           "9.85 g of “Pale sea” as it was then, but 58.82 g are needed: if it is "
+                           "sound, use 9.85 g of it and weigh the missing 48.97 g"));
+    EXPECT_TRUE(test::says(model, "1.00 g of “Old sea” as it was then."));
+    EXPECT_TRUE(test::says(model, "stay within 5 % (our guess, no source) for"));
 }
 
 TEST(RecipeSheet, SaysWhyItCannotBeWeighed) {

@@ -170,8 +170,8 @@ TEST(SheetWords, WritesFiguresAsTheLanguageDoes) {
     const SheetTemplate german = test::shippedTemplate("edition", editionSheetRules(), "de");
     const SheetWords en(english);
     const SheetWords de(german);
-    EXPECT_EQ(en.figure(-5.25, 1), "−5.2");
-    EXPECT_EQ(de.figure(-5.25, 1), "−5,2");
+    EXPECT_EQ(en.figure(-5.25, 1), "−5.3");
+    EXPECT_EQ(de.figure(-5.25, 1), "−5,3");
     EXPECT_EQ(de.shortFigure(0.125), "0,125");
     EXPECT_EQ(de.count(12345), "12.345");
     EXPECT_EQ(en.signedCount(1), "+1");
@@ -211,6 +211,22 @@ TEST(SheetWords, WritesRangesWithDashes) {
     EXPECT_EQ(numberRanges({1, 2, 3, 5}), "1–3, 5");
     EXPECT_EQ(shortWords("Ochre; dull"), "Ochre");
     EXPECT_EQ(shortWords("Ochre, dull"), "Ochre, dull");
+}
+
+// Halves go away from nothing, as on paper; no double holds 9.85 or 20.35, and 3 × 6.75 + 0.1 is a
+// hair below the latter.
+TEST(SheetWords, RoundsHalvesAsOnPaper) {
+    const SheetTemplate shipped = test::shippedTemplate("edition", editionSheetRules());
+    const SheetWords words(shipped);
+    EXPECT_EQ(words.figure(55.25, 1), "55.3");
+    EXPECT_EQ(words.figure(9.85, 1), "9.9");
+    EXPECT_EQ(words.figure(3 * 6.75 + 0.1, 1), "20.4");
+    EXPECT_EQ(words.figure(0.5, 0), "1");
+    EXPECT_EQ(words.figure(-0.25, 1), "−0.3");
+    EXPECT_EQ(words.figure(9.849, 1), "9.8");
+    EXPECT_EQ(words.figure(0, 1), "0.0");
+    EXPECT_EQ(words.figure(1e15, 0), "1,000,000,000,000,000");
+    EXPECT_EQ(words.percent(0.00125, 2), "0.13");
 }
 
 }  // namespace

@@ -17,7 +17,7 @@ PageModel sheetOf(const StockSheetFacts& facts, const std::string& language = "e
 }
 
 // From 2023-06-10 to 2026-03-20 are 1014 days: 2.776 years of 365.25 days. From 2024-10-11 are
-// 525 days: 17.25 months of 30.44 days. 730 days are two years, 1825 are five.
+// 17 months of the calendar and 9 days. 730 days are two years, 1825 are five.
 TEST(StockSheet, TellsAgesAndUsualLives) {
     const PageModel model = sheetOf(test::stockFacts());
     for (const char* words : {"2.7 years", "usually 2 years", "17 months", "usually 5 years"})
@@ -108,6 +108,26 @@ TEST(StockSheet, IsTidyOverManyPages) {
         expectTidy(model, Margins{});
         EXPECT_GT(model.pages.size(), 4u);
     }
+}
+
+// Counted by the calendar: on 19 March 2026 what was opened on 19 January has been open for two
+// months (59 days), on the 18th of March not yet; from 31 December the last day of February makes
+// two. Where nothing was weighed out, nothing is called so.
+TEST(StockSheet, CountsMonthsByTheCalendar) {
+    StockSheetFacts facts = test::stockFacts();
+    const auto ageOn = [&](const char* opened, const char* day) {
+        facts.open[test::red].lot.openedOn = build::on(opened);
+        facts.asOf = test::onDay(day);
+        return test::wordsOf(sheetOf(facts));
+    };
+    EXPECT_NE(ageOn("2026-01-19", "2026-03-19").find("\n2 months\n"), std::string::npos);
+    EXPECT_NE(ageOn("2026-01-19", "2026-03-18").find("\n58 days\n"), std::string::npos);
+    EXPECT_NE(ageOn("2025-12-31", "2026-02-28").find("\n2 months\n"), std::string::npos);
+    EXPECT_NE(ageOn("2024-10-11", "2026-03-11").find("\n17 months\n"), std::string::npos);
+    EXPECT_NE(ageOn("2024-10-11", "2026-03-10").find("\n16 months\n"), std::string::npos);
+    facts.finished.front().used_g = Estimate::exactly(0);
+    const std::string all = test::linesOf(sheetOf(facts));
+    EXPECT_EQ(all.find("| 0.0"), std::string::npos) << all;
 }
 
 }  // namespace

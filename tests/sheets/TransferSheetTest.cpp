@@ -191,5 +191,22 @@ TEST(TransferSheet, WrapsLongNamesAndTitles) {
     EXPECT_TRUE(test::says(sheetOf(book), "Agreed on about 1999"));
 }
 
+TEST(TransferSheet, NamesTheMediumAndTheSheet) {
+    EXPECT_TRUE(test::says(sheetOf(transferBook(TransferKind::sale)),
+                           "linocut; image 300 × 300 mm, sheet 400 × 400 mm"));
+}
+
+// A sale of "2002", or to nobody who is recorded, was written down afterwards.
+TEST(TransferSheet, AsksNobodyToSignForWhatWasRecordedAfterwards) {
+    EXPECT_TRUE(test::says(sheetOf(transferBook(TransferKind::sale)), "Place, date, signature"));
+    const auto old = [](Transfer& r) { r.agreedOn = build::on("2002"); };
+    const auto gone = [](Transfer& r) { r.receiver = {"gone"}; };
+    for (const build::Book& book :
+         {transferBook(TransferKind::sale, old), transferBook(TransferKind::sale, gone)}) {
+        EXPECT_FALSE(test::says(sheetOf(book), "Place, date, signature"));
+        EXPECT_TRUE(test::says(sheetOf(book), "nobody is asked to sign for it here"));
+    }
+}
+
 }  // namespace
 }  // namespace rackbook
