@@ -20,22 +20,29 @@ double takeFrom(std::vector<ColumnWidth>& columns, double wanted_mm, Needed need
     return wanted_mm - share * spare_mm;
 }
 
-}  // namespace
-
-void makeRoomForHeaders(std::vector<ColumnWidth>& columns) {
+// Widens columns below what they need by what others have beyond what they keep.
+template <class Needed, class Kept>
+void widenTo(std::vector<ColumnWidth>& columns, Needed needed, Kept kept) {
     double lacking_mm = 0;
     for (const ColumnWidth& column : columns)
-        lacking_mm += std::max(0.0, column.ofHeader_mm - column.width_mm);
+        lacking_mm += std::max(0.0, needed(column) - column.width_mm);
     if (lacking_mm <= 0)
         return;
-    double left_mm = takeFrom(columns, lacking_mm, [](const ColumnWidth& column) {
-        return std::max(column.ofHeader_mm, column.ofContent_mm);
-    });
-    left_mm =
-        takeFrom(columns, left_mm, [](const ColumnWidth& column) { return column.ofHeader_mm; });
-    const double share = 1 - left_mm / lacking_mm;
+    const double share = 1 - takeFrom(columns, lacking_mm, kept) / lacking_mm;
     for (ColumnWidth& column : columns)
-        column.width_mm += share * std::max(0.0, column.ofHeader_mm - column.width_mm);
+        column.width_mm += share * std::max(0.0, needed(column) - column.width_mm);
+}
+
+}  // namespace
+
+void makeRoomForWords(std::vector<ColumnWidth>& columns) {
+    const auto forHeader = [](const ColumnWidth& column) { return column.ofHeader_mm; };
+    const auto forAll = [](const ColumnWidth& column) {
+        return std::max(column.ofHeader_mm, column.ofContent_mm);
+    };
+    widenTo(columns, forHeader, forAll);
+    widenTo(columns, forHeader, forHeader);
+    widenTo(columns, forAll, forAll);
 }
 
 }  // namespace rackbook

@@ -1,4 +1,4 @@
-// Room for the words that head columns. Private to sheets/.
+// Room for the words in columns. Private to sheets/.
 #pragma once
 
 #include <vector>
@@ -11,10 +11,10 @@ struct ColumnWidth {
     double ofContent_mm = 0;  // below this a word in one of its cells would be
 };
 
-// Widens columns that are narrower than a word of their header, and takes that from others, from
-// each in proportion to what it can spare: first what its own words leave, and where that is too
-// little, what its header leaves. Where all headers together are wider than the columns, some stay
-// too narrow. The sum of the widths stays.
-void makeRoomForHeaders(std::vector<ColumnWidth>& columns);
+// Widens columns that are narrower than a word of their header or of a cell, and takes that from
+// others, from each in proportion to what it can spare. Headers come first: for them a column also
+// gives what its cells want. Where all headers together are wider than the columns, some stay too
+// narrow. The sum of the widths stays.
+void makeRoomForWords(std::vector<ColumnWidth>& columns);
 
 }  // namespace rackbook

@@ -38,7 +38,7 @@ std::vector<Across> placesOf(const std::vector<FieldColumn>& columns, const Fiel
     for (const FieldColumn& column : columns)
         widths.push_back({column.fixed_mm > 0 ? column.fixed_mm : left_mm * column.share / shares,
                           leastWidthIn(room, FontRole::bodyStrong, column.header), 0});
-    makeRoomForHeaders(widths);
+    makeRoomForWords(widths);
     std::vector<Across> places;
     double x_mm = 0;
     for (std::size_t i = 0; i < columns.size(); ++i) {

@@ -127,12 +127,7 @@ private:
         }
     }
 
-    // Cells are measured only where a header wants room: a table may have many.
     void widen(std::vector<ColumnWidth>& widths) const {
-        if (std::all_of(widths.begin(), widths.end(), [](const ColumnWidth& column) {
-                return column.ofHeader_mm <= column.width_mm + tolerance_mm;
-            }))
-            return;
         for (const TableRow& row : m_table.rows)
             for (std::size_t i = 0; !row.heading && i < row.cells.size(); ++i) {
                 const double swatch_mm = row.cells[i].swatch ? swatchWidth_mm : 0;
@@ -141,7 +136,7 @@ private:
                     swatch_mm + leastWidth(roleOf(m_table.columns[i].alignment, row.strong),
                                            row.cells[i].text));
             }
-        makeRoomForHeaders(widths);
+        makeRoomForWords(widths);
     }
 
     double leastWidth(FontRole role, const std::string& text) const {

@@ -71,7 +71,8 @@ TEST(TableLayout, SetsFiguresThatDoNotFitFlushRightAndWrapsThem) {
     SheetTable table = twoColumns(Alignment::decimal);
     table.columns[1].share = 0;
     table.columns[1].fixed_mm = 8;
-    table.rows = {{{"a", "12345.5"}}, {{"b", "3.12345"}}};
+    // A word that leaves nothing of its own column to the other.
+    table.rows = {{{std::string(200, 'm'), "12345.5"}}, {{"b", "3.12345"}}};
     for (const TextRun& text : textsOf(laid(table).rows)) {
         EXPECT_LE(endOf(text), 160 + 1e-6) << text.text;
         if (text.role == FontRole::figures) {
@@ -172,17 +173,32 @@ TEST(TableLayout, BreaksNoWordOfAHeader) {
 
 TEST(TableLayout, TakesRoomForHeadersFromWhatIsNotNeeded) {
     std::vector<ColumnWidth> columns = {{10, 14, 0}, {30, 5, 28}, {20, 5, 10}};
-    makeRoomForHeaders(columns);
+    makeRoomForWords(columns);
     EXPECT_NEAR(columns[0].width_mm, 14, 1e-9);
     EXPECT_NEAR(columns[1].width_mm, 30 - 4 * 2 / 12.0, 1e-9);
     EXPECT_NEAR(columns[2].width_mm, 20 - 4 * 10 / 12.0, 1e-9);
     columns = {{10, 14, 0}, {30, 5, 29}, {20, 5, 20}};
-    makeRoomForHeaders(columns);
+    makeRoomForWords(columns);
     EXPECT_NEAR(columns[0].width_mm, 14, 1e-9) << "words of cells give way to those of headers";
     EXPECT_NEAR(columns[0].width_mm + columns[1].width_mm + columns[2].width_mm, 60, 1e-9);
     columns = {{10, 50, 0}, {10, 20, 0}};
-    makeRoomForHeaders(columns);
+    makeRoomForWords(columns);
     EXPECT_NEAR(columns[0].width_mm + columns[1].width_mm, 20, 1e-9);
+}
+
+TEST(TableLayout, TakesRoomForWordsOfCellsFromWhatIsNotNeeded) {
+    std::vector<ColumnWidth> columns = {{10, 5, 14}, {30, 5, 28}, {20, 12, 10}};
+    makeRoomForWords(columns);
+    EXPECT_NEAR(columns[0].width_mm, 14, 1e-9);
+    EXPECT_NEAR(columns[1].width_mm, 30 - 4 * 2 / 10.0, 1e-9);
+    EXPECT_NEAR(columns[2].width_mm, 20 - 4 * 8 / 10.0, 1e-9);
+}
+
+TEST(TableLayout, BreaksNoDateWhereThereIsRoom) {
+    SheetTable table;
+    table.columns = {{"Printed on", Alignment::left, 0, 12}, {"Note", Alignment::left, 1, 0}};
+    table.rows = {{{"2026-01-12", "a"}}};
+    EXPECT_EQ(textsOf(laid(table, 80).rows).front().text, "2026-01-12");
 }
 
 TEST(TableLayout, KeepsARowHeadingWithItsRow) {
