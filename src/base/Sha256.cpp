@@ -53,4 +53,12 @@ std::string hexOf(std::string_view bytes) {
     return text;
 }
 
+std::optional<std::string> bytesOfHex(std::string_view digits) {
+    const QByteArray text(digits.data(), static_cast<qsizetype>(digits.size()));
+    const QByteArray bytes = QByteArray::fromHex(text);
+    if (bytes.toHex() != text.toLower())
+        return std::nullopt;
+    return bytes.toStdString();
+}
+
 }  // namespace rackbook

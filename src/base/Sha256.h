@@ -1,6 +1,7 @@
 // SHA-256 (FIPS 180-4) and bytes from the system's random source.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -20,5 +21,7 @@ std::string randomBytes(int count);
 
 // Two lower-case hexadecimal digits a byte.
 std::string hexOf(std::string_view bytes);
+// The bytes again; nothing where it is anything but pairs of hexadecimal digits.
+std::optional<std::string> bytesOfHex(std::string_view digits);
 
 }  // namespace rackbook

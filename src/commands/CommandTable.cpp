@@ -8,6 +8,7 @@
 #include "commands/Begin.h"
 #include "commands/Blend.h"
 #include "commands/Characterise.h"
+#include "commands/CheckBag.h"
 #include "commands/CheckSheet.h"
 #include "commands/Colour.h"
 #include "commands/Cost.h"
@@ -46,6 +47,7 @@
 #include "commands/Stock.h"
 #include "commands/StockTake.h"
 #include "commands/Strike.h"
+#include "commands/TakeBag.h"
 #include "commands/TakeIn.h"
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
@@ -56,6 +58,7 @@
 #include "commands/Undo.h"
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
+#include "commands/WriteBag.h"
 #include "commands/WriteOut.h"
 #include "commands/WriteTable.h"
 
@@ -126,6 +129,10 @@ const std::vector<Command>& commandTable() {
         giveOutCommand(),
         givenOutCommand(),
         checkSheetCommand(),
+        // For the archive
+        writeBagCommand(),
+        checkBagCommand(),
+        takeBagCommand(),
         // The program
         manualPageCommand(),
         completionCommand(),

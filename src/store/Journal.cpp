@@ -85,6 +85,11 @@ std::int64_t JournalWriter::append(JournalRow& row) {
     row.previousHash = m_previousHash;
     row.hash = rowHashOf(row);
     m_previousHash = row.hash;
+    keep(row);
+    return row.entry;
+}
+
+void JournalWriter::keep(const JournalRow& row) {
     m_insert.bind(1, row.entry);
     m_insert.bind(2, row.intake);
     m_insert.bindText(3, row.recordedAt);
@@ -104,7 +109,6 @@ std::int64_t JournalWriter::append(JournalRow& row) {
     m_insert.bindBlob(14, row.previousHash);
     m_insert.bindBlob(15, row.hash);
     m_insert.run();
-    return row.entry;
 }
 
 JournalReader::JournalReader(const Database& database, const std::string& tail)
