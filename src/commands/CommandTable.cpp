@@ -48,6 +48,7 @@
 #include "commands/StockTake.h"
 #include "commands/Strike.h"
 #include "commands/TakeBag.h"
+#include "commands/TakeBook.h"
 #include "commands/TakeIn.h"
 #include "commands/TakeLightLog.h"
 #include "commands/TakeReadings.h"
@@ -71,6 +72,7 @@ const std::vector<Command>& commandTable() {
         // The book
         beginCommand(),
         verifyCommand(),
+        takeBookCommand(),
         // At the press
         editionCommand(),
         layerCommand(),

@@ -69,7 +69,9 @@ IntakeTally tallyOf(const std::vector<IncomingRecord>& records,
             case EntryOutcome::corrected:
                 ++line.corrected;
                 break;
-            case EntryOutcome::struck:  // record files strike nothing out
+            case EntryOutcome::struck:
+                ++line.struck;
+                break;
             case EntryOutcome::unchanged:
                 ++line.unchanged;
                 break;
@@ -171,7 +173,7 @@ const char* outcomeWord(EntryOutcome outcome) {
 std::size_t IntakeTally::written() const {
     std::size_t count = 0;
     for (const Line& line : lines)
-        count += line.recorded + line.updated + line.corrected;
+        count += line.recorded + line.updated + line.corrected + line.struck;
     return count;
 }
 
@@ -184,17 +186,26 @@ std::size_t IntakeTally::unchanged() const {
 
 IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
                          const std::optional<std::string>& changedOn) {
-    return takeIncoming(book, reader, terms, [&](const IncomingRecord&) { return changedOn; });
+    return takeIncoming(book, reader, terms,
+                        ChangedOnOf([&](const IncomingRecord&) { return changedOn; }));
 }
 
 IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
                          const ChangedOnOf& changedOn) {
-    std::vector<IncomingRecord>& records = reader.records();
-    keepWithheldContacts(book, records);
+    keepWithheldContacts(book, reader.records());
+    return takeIncoming(
+        book, reader, terms, EntryOfIncoming([&](const IncomingRecord& incoming) {
+            return Entry{incoming.record, incoming.payload, changedOn(incoming), false};
+        }));
+}
+
+IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
+                         const EntryOfIncoming& entryOf) {
+    const std::vector<IncomingRecord>& records = reader.records();
     std::vector<Entry> entries;
     entries.reserve(records.size());
     for (const IncomingRecord& incoming : records)
-        entries.push_back({incoming.record, incoming.payload, changedOn(incoming), false});
+        entries.push_back(entryOf(incoming));
     return tallyOf(records, takeEntries(book, reader, std::move(entries), terms));
 }
 

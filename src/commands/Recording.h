@@ -21,6 +21,7 @@ struct IntakeTally {
         std::size_t recorded = 0;
         std::size_t updated = 0;
         std::size_t corrected = 0;
+        std::size_t struck = 0;
         std::size_t unchanged = 0;
     };
     std::vector<Line> lines;  // kinds that occurred, in the order of RecordKind
@@ -38,6 +39,11 @@ IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeT
 using ChangedOnOf = std::function<std::optional<std::string>(const IncomingRecord&)>;
 IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
                          const ChangedOnOf& changedOn);
+
+// The same, with entries made of the records of the reader, in its order.
+using EntryOfIncoming = std::function<Entry(const IncomingRecord&)>;
+IntakeTally takeIncoming(BookFile& book, RecordFileReader& reader, const IntakeTerms& terms,
+                         const EntryOfIncoming& entryOf);
 
 // Recorded by whom and when, and whether it is only tried, as the arguments say.
 IntakeTerms termsOf(const CommandContext& context);

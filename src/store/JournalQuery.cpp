@@ -10,8 +10,8 @@ namespace rackbook {
 namespace {
 
 constexpr const char* columns =
-    "SELECT entry, intake, recordedAt, recordedBy, action, kind, id, earlier, reason, payload "
-    "FROM journal ";
+    "SELECT entry, intake, recordedAt, recordedBy, action, kind, id, earlier, reason, payload, "
+    "happenedAt FROM journal ";
 
 JournalAction actionOf(std::string_view word) {
     if (word == "update")
@@ -41,6 +41,8 @@ std::vector<JournalEntry> entriesOf(Statement& rows) {
             entry.reason = rows.text(8);
         if (!rows.isNull(9))
             entry.payload = rows.text(9);
+        if (!rows.isNull(10))
+            entry.happenedAt = rows.text(10);
         entries.push_back(std::move(entry));
     }
     return entries;

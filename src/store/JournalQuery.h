@@ -25,6 +25,7 @@ struct JournalEntry {
     std::optional<std::int64_t> earlier;  // the entry that this one takes the place of
     std::optional<std::string> reason;
     std::optional<std::string> payload;  // the record as JSON; absent where it had to be forgotten
+    std::optional<std::string> happenedAt;  // EDTF
 };
 
 // Of one record, from the first to the last. Throws StoreError, like all of these.
