@@ -45,6 +45,10 @@ public:
 
     // Fills entry, intake, salt and the hashes, and inserts the row. Returns its entry number.
     std::int64_t append(JournalRow& row);
+    // Keeps salt, payload and intake as they are; number and chain are new.
+    std::int64_t appendChained(JournalRow& row);
+    // Inserts the row with all that stands in it.
+    void insertAsItStands(const JournalRow& row);
 
 private:
     Statement m_insert;
