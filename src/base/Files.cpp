@@ -6,12 +6,12 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 
 #include <algorithm>
 #include <cstdio>
 
 #include "base/Error.h"
+#include "base/UnfinishedFile.h"
 
 namespace rackbook {
 
@@ -117,22 +117,27 @@ void writeFileSafely(const std::string& path, std::string_view bytes) {
     const QFileInfo there(q(path));
     if (there.exists() && !there.isFile())
         throw StoreError(path, "it is no regular file", "Name another file.");
-    QSaveFile file(q(path));
-    const auto failed = [&] {
-        return StoreError(path, "it cannot be written: " + file.errorString().toStdString(),
-                          "Check the folder, its permissions and the space on the disk.");
-    };
-    if (!file.open(QIODevice::WriteOnly))
-        throw failed();
-    // A full disk takes a part first; only the write after that says why.
-    while (!bytes.empty()) {
-        const qint64 written = file.write(bytes.data(), static_cast<qint64>(bytes.size()));
-        if (written <= 0)
-            throw failed();
-        bytes.remove_prefix(static_cast<std::size_t>(written));
+    UnfinishedFile file(path);
+    file.write(bytes);
+    file.finish();
+}
+
+void copyFileSafely(const std::string& from, const std::string& to) {
+    QFile source(q(from));
+    if (!source.open(QIODevice::ReadOnly))
+        throw InputError(from, "it cannot be read: " + source.errorString().toStdString(),
+                         "Check the name and the permissions.");
+    UnfinishedFile copy(to);
+    constexpr qint64 chunk = 1 << 20;
+    while (true) {
+        const QByteArray part = source.read(chunk);
+        if (part.isEmpty())
+            break;
+        copy.write({part.constData(), static_cast<std::size_t>(part.size())});
     }
-    if (!file.commit())
-        throw failed();
+    if (source.error() != QFileDevice::NoError)
+        throw InputError(from, source.errorString().toStdString(), "Check the disk it is on.");
+    copy.finish();
 }
 
 void makeFolder(const std::string& path) {
@@ -172,12 +177,14 @@ NewFolder::~NewFolder() {
 
 void NewFolder::finish() {
     QFile::remove(q(pathOf(m_unfinished, beingWritten)));
+    syncFolder(m_unfinished);
     // An empty folder of that name gives way.
     QDir().rmdir(q(m_folder));
     if (!QDir().rename(q(m_unfinished), q(m_folder)))
         throw StoreError(m_folder, "the folder cannot be given its name",
                          "Check the permissions of the folder around it.");
     m_unfinished.clear();
+    syncFolder(folderOf(m_folder));
 }
 
 bool isFolder(const std::string& path) {

@@ -21,9 +21,13 @@ std::string readStandardInput(std::size_t most);
 // At most the first `count` bytes; empty where it is no regular file or cannot be read.
 std::string beginningOf(const std::string& path, std::size_t count);
 
-// Writes to a temporary file beside `path`, syncs it and renames it. Throws StoreError, also where
-// something other than a regular file is there.
+// All of it or nothing, and on the disk when it returns (UnfinishedFile.h). Throws StoreError, also
+// where something other than a regular file is there.
 void writeFileSafely(const std::string& path, std::string_view bytes);
+
+// The bytes of a file, whatever their size, into another in the same way. Throws InputError where
+// they cannot be read, StoreError where they cannot be written.
+void copyFileSafely(const std::string& from, const std::string& to);
 
 // Makes the folder and its parents. Throws StoreError.
 void makeFolder(const std::string& path);

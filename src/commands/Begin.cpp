@@ -1,11 +1,31 @@
 #include "commands/Begin.h"
 
+#include <sstream>
+
 #include "commands/BookAccess.h"
 #include "commands/Recording.h"
+#include "store/NewBook.h"
 
 namespace rackbook {
 
 namespace {
+
+constexpr const char* afterStudio =
+    "\nNext come the people, places and tins, with rackbook enter party, place and lot; then\n"
+    "rackbook edition, layer and impressions. README.md walks through a first evening.\n";
+constexpr const char* afterNothing =
+    "It holds nothing yet. Take in record files with rackbook take-in; one of them must\n"
+    "hold the record of kind book, with studio and timeZone.\n";
+
+// Nothing is told before all of it is done.
+void recordQuietly(const CommandContext& context, BookFile& book, const Book& record,
+                   std::ostream& told) {
+    ConsoleTraits traits;
+    traits.width = context.console.width();
+    Console console(told, context.console.err(), traits);
+    CommandContext quiet{context.arguments, console, context.folders, context.conversation};
+    recordMade(quiet, book, {{record, std::nullopt}});
+}
 
 ExitCode run(CommandContext& context) {
     const Arguments& arguments = context.arguments;
@@ -31,18 +51,14 @@ ExitCode run(CommandContext& context) {
         context.console.out() << "Tried only: " << options.path << " was not made.\n";
         return ExitCode::success;
     }
-    BookFile book = BookFile::create(options);
-    context.console.out() << "A new book was made: " << book.path() << "\n\n";
-    if (studio) {
-        const ExitCode code = recordMade(context, book, {{record, std::nullopt}});
-        context.console.out() << "\nNext come the people, places and tins, with rackbook enter "
-                                 "party, place and lot; then\nrackbook edition, layer and "
-                                 "impressions. README.md walks through a first evening.\n";
-        return code;
-    }
-    context.console.out()
-        << "It holds nothing yet. Take in record files with rackbook take-in; one of them must\n"
-           "hold the record of kind book, with studio and timeZone.\n";
+    // What is recorded first belongs to the making: there is never a book without it.
+    NewBook made(options);
+    std::ostringstream recorded;
+    if (studio)
+        recordQuietly(context, made.book(), record, recorded);
+    made.finish();
+    context.console.out() << "A new book was made: " << options.path << "\n\n"
+                          << recorded.str() << (studio ? afterStudio : afterNothing);
     return ExitCode::success;
 }
 

@@ -5,6 +5,7 @@
 #include "commands/Attach.h"
 #include "commands/Attached.h"
 #include "commands/Audit.h"
+#include "commands/BackUp.h"
 #include "commands/Begin.h"
 #include "commands/Blend.h"
 #include "commands/Characterise.h"
@@ -38,6 +39,8 @@
 #include "commands/Pull.h"
 #include "commands/PutRight.h"
 #include "commands/Ready.h"
+#include "commands/Restore.h"
+#include "commands/Salvage.h"
 #include "commands/Shade.h"
 #include "commands/Sheet.h"
 #include "commands/Show.h"
@@ -72,6 +75,9 @@ const std::vector<Command>& commandTable() {
         // The book
         beginCommand(),
         verifyCommand(),
+        backUpCommand(),
+        restoreCommand(),
+        salvageCommand(),
         takeBookCommand(),
         // At the press
         editionCommand(),

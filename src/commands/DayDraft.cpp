@@ -16,6 +16,19 @@ constexpr std::size_t largestLog = 10'000'000;
 constexpr const char* heading =
     "# Entries that are not recorded yet: rackbook day goes on with them.\n";
 
+constexpr const char* endHeading = "# Being recorded, to end at journal entry ";
+
+// "12 0a1b…"
+std::optional<JournalEnd> endIn(const std::string& text) {
+    const std::size_t at = text.find(std::string("\n") + endHeading);
+    if (at == std::string::npos)
+        return std::nullopt;
+    std::istringstream words(text.substr(at + 1 + std::string(endHeading).size()));
+    JournalEnd end;
+    words >> end.entry >> end.hash;
+    return words && end.entry > 0 ? std::optional(end) : std::nullopt;
+}
+
 }  // namespace
 
 std::vector<DayLine> dayLines(const std::string& text) {
@@ -45,28 +58,43 @@ DayDraft::DayDraft(const std::string& bookPath) : m_path(pathFor(bookPath)) {
                          "Remove it, or put it right; nothing in it was recorded.");
     for (DayLine& line : dayLines(text))
         m_entries.push_back(std::move(line.words));
+    m_end = endIn(text);
 }
 
 void DayDraft::add(EntryWords entry) {
     m_entries.push_back(std::move(entry));
+    m_end.reset();
     save();
 }
 
 void DayDraft::removeLast() {
     m_entries.pop_back();
+    m_end.reset();
     if (m_entries.empty())
         clear();
     else
         save();
 }
 
+void DayDraft::willEndAt(const JournalEnd& end) {
+    m_end = end;
+    save();
+}
+
+bool DayDraft::wasRecorded(const BookFile& book) const {
+    return m_end && holds(book, *m_end);
+}
+
 void DayDraft::clear() {
     m_entries.clear();
+    m_end.reset();
     QFile::remove(QString::fromStdString(m_path));
 }
 
 void DayDraft::save() const {
     std::string text = heading;
+    if (m_end)
+        text += endHeading + std::to_string(m_end->entry) + " " + m_end->hash + "\n";
     for (const EntryWords& entry : m_entries)
         text += lineOf(entry) + "\n";
     writeFileSafely(m_path, text);

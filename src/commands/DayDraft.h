@@ -1,10 +1,12 @@
 // The entries of a day that are not recorded yet, in a file beside the book.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "commands/DayEntries.h"
+#include "store/JournalEnd.h"
 
 namespace rackbook {
 
@@ -24,11 +26,17 @@ public:
     void removeLast();
     void clear();
 
+    // Notes what the end of the journal will be once these entries are recorded. Whoever is ended
+    // between that and clear() leaves a draft of what is in the book: wasRecorded() tells.
+    void willEndAt(const JournalEnd& end);
+    bool wasRecorded(const BookFile& book) const;
+
 private:
     void save() const;
 
     std::string m_path;
     std::vector<EntryWords> m_entries;
+    std::optional<JournalEnd> m_end;
 };
 
 // The entries in the text of a day's log: one a line, "rackbook" before it or not; empty lines and

@@ -45,6 +45,11 @@ private:
     void takeUpDraft() {
         if (m_draft.entries().empty())
             return;
+        if (m_draft.wasRecorded(BookFile::openToRead(bookOptionsOf(m_context)))) {
+            m_console.out() << "\nWhat was told in an earlier conversation is in the book.\n";
+            m_draft.clear();
+            return;
+        }
         m_console.out() << "\nNot recorded yet, from an earlier conversation:\n";
         list();
         if (m_conversation.confirm("Go on with them"))
@@ -170,6 +175,7 @@ private:
             m_console.out() << "Nothing was recorded; rackbook day offers it again.\n";
             return ExitCode::success;
         }
+        m_draft.willEndAt(journalEndOf(book));
         together.keep();
         m_console.out() << "Recorded " << counted(m_draft.entries().size()) << " in " << book.path()
                         << ".\n";

@@ -54,14 +54,14 @@ void takeJournal(CommandContext& context, const std::string& folder) {
     AttachmentFiles files;
     files.addFolder(pathOf(folder, bagRecords));
     Progress progress(context.console, "Taking in entries", 0);
-    const BookFile book = bookOfJournal(
-        bookOptionsOf(context), [&](JournalRow& row) { return journal.next(row); },
+    const BookOptions options = bookOptionsOf(context);
+    const std::int64_t entries = bookOfJournal(
+        options, [&](JournalRow& row) { return journal.next(row); },
         [&](const std::string& hash) { return files.bytesOf(hash); }, decodeRecord,
-        [&](std::size_t entries) { progress.advance(entries); });
+        [&](std::size_t read) { progress.advance(read); });
     progress.finish();
-    context.console.out() << "A book was made of the journal: " << book.path() << "\n"
-                          << journalLength(book)
-                          << " entries, every one with its hash as it was recorded.\n";
+    context.console.out() << "A book was made of the journal: " << printable(options.path) << "\n"
+                          << entries << " entries, every one with its hash as it was recorded.\n";
 }
 
 void takeRecords(CommandContext& context, const std::string& folder) {
@@ -76,8 +76,8 @@ void takeRecords(CommandContext& context, const std::string& folder) {
     NewBook made(bookOptionsOf(context));
     const IntakeTally tally =
         takeIncoming(made.book(), reader, terms, std::optional<std::string>());
-    const BookFile book = made.keep();
-    printTally(context.console, tally, terms.dryRun, book.path());
+    made.finish();
+    printTally(context.console, tally, terms.dryRun, bookOptionsOf(context).path);
     context.console.out() << "The bag holds no journal: who recorded what, and when, begins "
                              "anew with this book.\n";
 }

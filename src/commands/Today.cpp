@@ -2,6 +2,7 @@
 
 #include "base/Files.h"
 #include "cli/Table.h"
+#include "commands/BackupNote.h"
 #include "commands/BookAccess.h"
 #include "commands/DayDraft.h"
 #include "commands/JsonReport.h"
@@ -57,7 +58,8 @@ ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const InkBook ink = inkBookOf(book);
     const CivilMinute asOf = asOfDay(context, ink.studio);
-    const std::vector<TodaySection> sections = todayIn(book, ink, asOf);
+    std::vector<TodaySection> sections = todayIn(book, ink, asOf);
+    sections.push_back(backUpSection(book, ink.studio, asOf));
     if (context.arguments.has("json")) {
         context.console.out() << jsonText(treeOf(sections, asOf));
         return ExitCode::success;
@@ -90,7 +92,7 @@ Command todayCommand() {
         "Which prints to bring out of the dark, to look at, to put away or to leave hanging; which "
         "heaps of ink near their end; which tins are old or nearly out; which consignments and "
         "loans are overdue or end within a week; which promised cancellations are not recorded; "
-        "and whether a day was told and not recorded.";
+        "whether a day was told and not recorded; and whether the last backup is old.";
     spec.options = {valueOption("on", "DATE", "Judge as of this day.", "today at the studio")};
     spec.reportsJson = true;
     spec.examples = {{"rackbook today", "The morning's list."}};

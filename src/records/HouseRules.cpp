@@ -92,6 +92,9 @@ const std::vector<HouseRuleDefault>& houseRuleDefaults() {
         {"airing_days", 30, 1, 3650, "days",
          "what is still at risk in a drawer is aired after so many days in the dark",
          Origin::commonPractice, "our guess, no source"},
+        {"backUp_days", 7, 0.1, 3650, "days",
+         "a reminder comes where the last backup of the book is so old", Origin::commonPractice,
+         "our guess, no source: what may be told again from memory"},
     };
     return rules;
 }

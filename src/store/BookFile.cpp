@@ -1,19 +1,63 @@
 #include "store/BookFile.h"
 
+#include <fcntl.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <QFile>
 #include <QFileInfo>
 #include <QLockFile>
+#include <algorithm>
+#include <ctime>
 
 #include "base/Error.h"
 #include "base/Files.h"
 #include "store/BookInner.h"
 #include "store/Migration.h"
+#include "store/NewBook.h"
 
 namespace rackbook {
 
 namespace {
 
 constexpr std::int64_t applicationId = 0x5261636b;
+
+// Whether a lock says all that QLockFile writes into it: process, program, machine, and what tells
+// machines and their starts apart, a line each.
+bool isWritten(int file) {
+    char text[1024];
+    const ssize_t size = pread(file, text, sizeof text, 0);
+    return size > 0 && std::count(text, text + size, '\n') >= 5;
+}
+
+// A process that was ended before it had said in its lock who it is left one that looks held for
+// ever; the system knows better. One that is made just now is given the time to be filled in.
+void removeHalfLock(const std::string& path) {
+    constexpr time_t youngest_s = 2;
+    const int file = open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+    struct stat there;
+    if (file >= 0 && !isWritten(file) && fstat(file, &there) == 0 &&
+        time(nullptr) - there.st_mtime >= youngest_s && flock(file, LOCK_EX | LOCK_NB) == 0)
+        unlink(path.c_str());
+    if (file >= 0)
+        close(file);
+}
+
+bool tryFor(QLockFile& lock, const std::string& path, int wait_ms) {
+    constexpr int step_ms = 500;
+    for (int left_ms = wait_ms;; left_ms -= step_ms) {
+        if (lock.tryLock(std::clamp(left_ms, 0, step_ms)))
+            return true;
+        if (lock.error() != QLockFile::LockFailedError)
+            return false;
+        removeHalfLock(path);
+        if (left_ms <= 0)
+            return lock.tryLock(0);
+    }
+}
+
+}  // namespace
 
 std::unique_ptr<QLockFile> lockForWriting(const BookOptions& options) {
     // A link to a book leads to the book's own lock.
@@ -23,7 +67,7 @@ std::unique_ptr<QLockFile> lockForWriting(const BookOptions& options) {
     auto lock = std::make_unique<QLockFile>(QString::fromStdString(path));
     // Age says nothing about a writer; a dead process on this machine is noticed anyway.
     lock->setStaleLockTime(0);
-    if (lock->tryLock(options.wait_s * 1000))
+    if (tryFor(*lock, path, options.wait_s * 1000))
         return lock;
     if (lock->error() != QLockFile::LockFailedError)
         throw StoreError(options.path, "its folder cannot be written",
@@ -42,6 +86,8 @@ std::unique_ptr<QLockFile> lockForWriting(const BookOptions& options) {
                      "runs no more, remove " +
                          path + ".");
 }
+
+namespace {
 
 void requireBook(const Database& database, const std::string& path) {
     if (database.wholeOf("PRAGMA application_id") != applicationId)
@@ -67,6 +113,8 @@ void requireFile(const std::string& path) {
                          "Make one with rackbook begin, or name one with --book.");
 }
 
+}  // namespace
+
 void requireFreeName(const std::string& path) {
     if (fileExists(path))
         throw StoreError(path, "something of that name is there already",
@@ -79,6 +127,8 @@ void configure(Database& database) {
     database.execute("PRAGMA trusted_schema = OFF");
     database.execute("PRAGMA cache_size = -65536");
 }
+
+namespace {
 
 bool isEarlier(const Database& database) {
     return database.wholeOf("PRAGMA user_version") < bookVersion;
@@ -132,43 +182,8 @@ const std::string& BookFile::path() const {
 }
 
 BookFile BookFile::create(const BookOptions& options) {
-    requireFreeName(options.path);
-    auto inner = std::make_shared<Inner>(options);
-    inner->writerLock = lockForWriting(options);
-    // Another process may have made it while this one waited for the lock.
-    requireFreeName(options.path);
-    // Made under another name, so that a book of the right name is always a whole one.
-    const std::string unfinished = options.path + ".unfinished";
-    const auto removeUnfinished = [&] {
-        for (const char* ending : {"", "-wal", "-shm"})
-            QFile::remove(QString::fromStdString(unfinished + ending));
-    };
-    removeUnfinished();
-    try {
-        Database made(unfinished, OpenMode::create, options.wait_s * 1000);
-        made.execute("PRAGMA journal_mode = WAL");
-        configure(made);
-        migrate(made, options.schemaFolder, bookVersion);
-    } catch (...) {
-        removeUnfinished();
-        throw;
-    }
-    if (!QFile::rename(QString::fromStdString(unfinished), QString::fromStdString(options.path))) {
-        removeUnfinished();
-        throw StoreError(options.path, "the book cannot be given its name",
-                         "Check the permissions of the folder.");
-    }
-    try {
-        inner->database =
-            std::make_unique<Database>(options.path, OpenMode::write, options.wait_s * 1000);
-        configure(*inner->database);
-    } catch (...) {
-        inner->database.reset();
-        for (const char* ending : {"", "-wal", "-shm"})
-            QFile::remove(QString::fromStdString(options.path + ending));
-        throw;
-    }
-    return BookFile(std::move(inner));
+    NewBook(options).finish();
+    return openToWrite(options);
 }
 
 BookFile BookFile::openToRead(const BookOptions& options) {

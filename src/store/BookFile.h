@@ -48,6 +48,7 @@ public:
     Inner& inner() const { return *m_inner; }
 
 private:
+    friend class NewBook;
     explicit BookFile(std::shared_ptr<Inner> inner);
     std::shared_ptr<Inner> m_inner;
 };

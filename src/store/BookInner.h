@@ -19,4 +19,13 @@ struct BookFile::Inner {
     std::unique_ptr<Database> database;
 };
 
+// Held for as long as it lives; waits options.wait_s for another process. Throws StoreError.
+std::unique_ptr<QLockFile> lockForWriting(const BookOptions& options);
+
+// Throws StoreError where something is there.
+void requireFreeName(const std::string& path);
+
+// What every handle on a book is set to.
+void configure(Database& database);
+
 }  // namespace rackbook

@@ -78,18 +78,22 @@ JournalWriter::JournalWriter(Database& database)
               : database.textOf("SELECT hash FROM journal ORDER BY entry DESC LIMIT 1")) {}
 
 std::int64_t JournalWriter::append(JournalRow& row) {
-    row.entry = m_nextEntry++;
     row.intake = m_intake;
     row.salt = randomBytes(16);
     row.payloadHash = payloadHashOf(row.salt, *row.payload);
+    return appendChained(row);
+}
+
+std::int64_t JournalWriter::appendChained(JournalRow& row) {
+    row.entry = m_nextEntry++;
     row.previousHash = m_previousHash;
     row.hash = rowHashOf(row);
     m_previousHash = row.hash;
-    keep(row);
+    insertAsItStands(row);
     return row.entry;
 }
 
-void JournalWriter::keep(const JournalRow& row) {
+void JournalWriter::insertAsItStands(const JournalRow& row) {
     m_insert.bind(1, row.entry);
     m_insert.bind(2, row.intake);
     m_insert.bindText(3, row.recordedAt);
@@ -103,7 +107,11 @@ void JournalWriter::keep(const JournalRow& row) {
     else
         m_insert.bindNull(9);
     bindOptional(m_insert, 10, row.reason);
-    m_insert.bindBlob(11, row.salt);
+    // Gone with the payload where that had to be forgotten.
+    if (row.salt.empty())
+        m_insert.bindNull(11);
+    else
+        m_insert.bindBlob(11, row.salt);
     bindOptional(m_insert, 12, row.payload);
     m_insert.bindBlob(13, row.payloadHash);
     m_insert.bindBlob(14, row.previousHash);

@@ -6,10 +6,28 @@
 #include <string>
 #include <string_view>
 
-#include "records/JournalRow.h"
 #include "store/Sqlite.h"
 
 namespace rackbook {
+
+// One row of the journal as it is hashed and stored. Hashes and salt are raw bytes.
+struct JournalRow {
+    std::int64_t entry = 0;
+    std::int64_t intake = 0;
+    std::string recordedAt;
+    std::string recordedBy;
+    std::optional<std::string> happenedAt;
+    std::string action;
+    std::string kind;
+    std::string id;
+    std::optional<std::int64_t> earlier;
+    std::optional<std::string> reason;
+    std::string salt;
+    std::optional<std::string> payload;  // absent where it had to be forgotten
+    std::string payloadHash;
+    std::string previousHash;
+    std::string hash;
+};
 
 // SHA-256 of salt and payload: known after the payload is forgotten, and of no use for guessing it.
 std::string payloadHashOf(std::string_view salt, std::string_view payload);
@@ -27,8 +45,10 @@ public:
 
     // Fills entry, intake, salt and the hashes, and inserts the row. Returns its entry number.
     std::int64_t append(JournalRow& row);
-    // Inserts the row as it is. Pre: it follows what stands in the journal.
-    void keep(const JournalRow& row);
+    // Keeps salt, payload and intake as they are; number and chain are new.
+    std::int64_t appendChained(JournalRow& row);
+    // Inserts the row with all that stands in it.
+    void insertAsItStands(const JournalRow& row);
 
 private:
     Statement m_insert;

@@ -26,7 +26,7 @@ void requireNext(const JournalRow& row, std::int64_t entry, const std::string& p
         throw InputError(entryName(entry), "it was changed after it was recorded", remedy);
 }
 
-void copyRows(Database& database, const NextJournalRow& next, const OnEntries& onEntries) {
+std::int64_t copyRows(Database& database, const NextJournalRow& next, const OnEntries& onEntries) {
     JournalWriter writer(database);
     std::string previous = firstPreviousHash();
     std::int64_t entry = 1;
@@ -34,10 +34,11 @@ void copyRows(Database& database, const NextJournalRow& next, const OnEntries& o
     JournalRow row;
     for (; next(row); ++entry) {
         requireNext(row, entry, previous);
-        writer.keep(row);
+        writer.insertAsItStands(row);
         previous = row.hash;
         counter.next();
     }
+    return entry - 1;
 }
 
 void copyBytes(Database& database, const BytesByHash& bytesOf) {
@@ -67,18 +68,22 @@ void eachJournalRow(const BookFile& book, const std::function<void(const Journal
         see(row);
 }
 
-BookFile bookOfJournal(const BookOptions& options, const NextJournalRow& next,
-                       const BytesByHash& bytesOf, const RecordDecoder& decode,
-                       const OnEntries& onEntries) {
+std::int64_t bookOfJournal(const BookOptions& options, const NextJournalRow& next,
+                           const BytesByHash& bytesOf, const RecordDecoder& decode,
+                           const OnEntries& onEntries) {
     NewBook made(options);
-    Database& database = *made.book().inner().database;
-    Transaction transaction(database);
-    database.execute("PRAGMA defer_foreign_keys = ON");
-    copyRows(database, next, onEntries);
-    projectAnew(database, decode);
-    copyBytes(database, bytesOf);
-    transaction.commit();
-    return made.keep();
+    std::int64_t entries = 0;
+    {
+        Database& database = *made.book().inner().database;
+        Transaction transaction(database);
+        database.execute("PRAGMA defer_foreign_keys = ON");
+        entries = copyRows(database, next, onEntries);
+        projectAnew(database, decode);
+        copyBytes(database, bytesOf);
+        transaction.commit();
+    }
+    made.finish();
+    return entries;
 }
 
 }  // namespace rackbook

@@ -1,6 +1,7 @@
 // The journal from one book into another, entry by entry, with the hashes that prove it.
 #pragma once
 
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -19,11 +20,11 @@ using NextJournalRow = std::function<bool(JournalRow&)>;
 using BytesByHash = std::function<std::optional<std::string>(const std::string&)>;
 
 // A new book at options.path with these entries, their hashes and times as they are, and the tables
-// made from them. Throws StoreError where a file is there already, and InputError naming the entry
-// where the chain of hashes is broken or an entry cannot be read; no file is left then. `onEntries`
-// may be empty.
-BookFile bookOfJournal(const BookOptions& options, const NextJournalRow& next,
-                       const BytesByHash& bytesOf, const RecordDecoder& decode,
-                       const OnEntries& onEntries = {});
+// made from them; how many entries it has. Throws StoreError where a file is there already, and
+// InputError naming the entry where the chain of hashes is broken or an entry cannot be read; no
+// file is left then. `onEntries` may be empty.
+std::int64_t bookOfJournal(const BookOptions& options, const NextJournalRow& next,
+                           const BytesByHash& bytesOf, const RecordDecoder& decode,
+                           const OnEntries& onEntries = {});
 
 }  // namespace rackbook

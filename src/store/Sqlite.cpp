@@ -8,8 +8,16 @@ namespace rackbook {
 
 namespace {
 
+// The disk did not say that the last bytes of a transaction will stay, and they may all the same.
+bool isDoubtful(int code) {
+    return code == SQLITE_IOERR_FSYNC || code == SQLITE_IOERR_DIR_FSYNC;
+}
+
 // What to do about each kind of failure that a person can mend.
 std::string remedyFor(int code) {
+    if (isDoubtful(code))
+        return "Check the disk. Whether it was recorded is not sure: look with rackbook history "
+               "before giving the command again.";
     switch (code & 0xFF) {
         case SQLITE_BUSY:
         case SQLITE_LOCKED:
@@ -34,8 +42,9 @@ std::string remedyFor(int code) {
 
 [[noreturn]] void fail(sqlite3* database, int code) {
     const char* file = sqlite3_db_filename(database, "main");
+    const int whole = sqlite3_extended_errcode(database);
     throw StoreError(file != nullptr && *file != '\0' ? file : "the book", sqlite3_errmsg(database),
-                     remedyFor(code));
+                     remedyFor(isDoubtful(whole) ? whole : code));
 }
 
 void check(sqlite3* database, int code) {
@@ -163,13 +172,21 @@ Database::Database(const std::string& path, OpenMode mode, int wait_ms) : m_path
 
 Database Database::copyInMemory(const Database& from) {
     Database copy(":memory:", OpenMode::create, 0);
-    sqlite3_backup* backup =
-        sqlite3_backup_init(copy.m_database.get(), "main", from.m_database.get(), "main");
-    if (backup == nullptr)
-        fail(copy.m_database.get(), sqlite3_errcode(copy.m_database.get()));
-    sqlite3_backup_step(backup, -1);
-    check(from.m_database.get(), sqlite3_backup_finish(backup));
+    copy.become(from);
     return copy;
+}
+
+void Database::become(const Database& from) {
+    sqlite3_backup* backup =
+        sqlite3_backup_init(m_database.get(), "main", from.m_database.get(), "main");
+    if (backup == nullptr)
+        fail(m_database.get(), sqlite3_errcode(m_database.get()));
+    const int code = sqlite3_backup_step(backup, -1);
+    sqlite3_backup_finish(backup);
+    // Which of the two failed, SQLite does not say.
+    if (code != SQLITE_DONE)
+        throw StoreError(m_path, std::string("it cannot be copied: ") + sqlite3_errstr(code),
+                         remedyFor(code));
 }
 
 void Database::execute(const std::string& sql) {

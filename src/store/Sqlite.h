@@ -61,6 +61,10 @@ public:
     // A copy of another, held in memory. Throws StoreError.
     static Database copyInMemory(const Database& from);
 
+    // Takes over everything that `from` holds, in one transaction: readers of this one see it as it
+    // was before, or all of it. Throws StoreError.
+    void become(const Database& from);
+
     void execute(const std::string& sql);
     Statement prepare(std::string_view sql) const;
     // The first column of the first row.

@@ -13,6 +13,7 @@
 #include "store/Journal.h"
 #include "store/Migration.h"
 #include "store/Replay.h"
+#include "store/TableComparison.h"
 
 namespace rackbook {
 
@@ -102,7 +103,9 @@ private:
                 add("chain", entryName(row.entry),
                     "it does not follow the entry that stands before it", restoreRemedy);
             if (row.payload && payloadHashOf(row.salt, *row.payload) != row.payloadHash)
-                add("chain", entryName(row.entry), "its record was changed after it was recorded",
+                add("chain", entryName(row.entry),
+                    "its record, " + row.kind + " " + row.id +
+                        ", was changed after it was recorded",
                     restoreRemedy);
             if (rowHashOf(row) != row.hash)
                 add("chain", entryName(row.entry), "it was changed after it was recorded",
@@ -153,7 +156,10 @@ private:
         const std::vector<std::string> mine = projectionTables(m_database);
         for (const std::string& table : projectionTables(again))
             if (std::find(mine.begin(), mine.end(), table) != mine.end())
-                compareTable(again, table);
+                rackbook::compareTables(m_database, again, table,
+                                        [&](const std::string& row, const std::string& what) {
+                                            add("projection", row, what, mending());
+                                        });
     }
 
     // Tables, indexes and whatever else a file can define, triggers among them.
@@ -171,38 +177,6 @@ private:
         for (const auto& [name, sql] : found)
             if (wanted.count(name) == 0)
                 add("tables", name, "it does not belong to a book", restoreRemedy);
-    }
-
-    // Both tables in the same order, row by row. Stops at the first difference of a table: what
-    // follows would only repeat it.
-    void compareTable(const Database& again, const std::string& table) {
-        const std::string count =
-            "SELECT count(*) FROM pragma_table_info(" + textLiteral(table) + ")";
-        const int columns = static_cast<int>(m_database.wholeOf(count));
-        const std::string sql = "SELECT * FROM " + quoted(table) + " ORDER BY 1, 2";
-        Statement mine = m_database.prepare(sql);
-        Statement made = again.prepare(sql);
-        while (true) {
-            const bool hasMine = mine.step();
-            const bool hasMade = made.step();
-            if (!hasMine && !hasMade)
-                return;
-            bool equal = hasMine && hasMade;
-            for (int column = 0; equal && column < columns; ++column)
-                // The text of a real number leaves its last bits out.
-                equal = mine.isNull(column) == made.isNull(column) &&
-                        mine.real(column) == made.real(column) &&
-                        mine.text(column) == made.text(column);
-            if (equal)
-                continue;
-            const std::int64_t row = hasMine ? mine.whole(0) : made.whole(0);
-            add("projection", table + " row " + std::to_string(row),
-                hasMine && hasMade ? "it differs from what the journal says"
-                : hasMine          ? "the journal knows of no such row"
-                                   : "the journal has it, the table does not",
-                mending());
-            return;
-        }
     }
 
     // The journal does not hold these; the hash in an attachment's record vouches for them.
@@ -230,8 +204,6 @@ private:
             if (kept.count(attachments.text(1)) == 0)
                 m_result.withoutBytes.push_back(attachments.text(0));
     }
-
-    static std::string textLiteral(const std::string& name) { return "'" + name + "'"; }
 
     const BookFile& m_book;
     const Database& m_database;

@@ -7,6 +7,7 @@
 #include "Script.h"
 #include "Talk.h"
 #include "commands/CommandLine.h"
+#include "commands/DayDraft.h"
 
 namespace rackbook {
 namespace {
@@ -52,6 +53,25 @@ TEST_F(DayTest, OffersAgainWhatWasToldBefore) {
     const Talk again = talk({"rackbook", "day"}, {"y", "", "y"});
     EXPECT_TRUE(says(again.text, "Not recorded yet")) << again.text;
     EXPECT_TRUE(says(again.text, "Recorded 1 entry")) << again.text;
+    EXPECT_FALSE(std::filesystem::exists("studio.rackbook.day"));
+}
+
+// The program was ended after everything was recorded and before the draft was gone.
+TEST_F(DayTest, DoesNotOfferAgainWhatWasRecorded) {
+    const BookOptions options{"studio.rackbook", std::string(RACKBOOK_SOURCE) + "/schema", 5};
+    DayDraft draft("studio.rackbook");
+    draft.add(
+        {"hang", "TIDE:1-4", "line", "--note", "# Being recorded, to end at journal entry 1"});
+    EXPECT_FALSE(DayDraft("studio.rackbook").wasRecorded(BookFile::openToRead(options)));
+    JournalEnd end = journalEndOf(BookFile::openToRead(options));
+    draft.willEndAt(end);
+    EXPECT_TRUE(DayDraft("studio.rackbook").wasRecorded(BookFile::openToRead(options)));
+    end.hash.back() = end.hash.back() == '0' ? '1' : '0';
+    draft.willEndAt(end);
+    EXPECT_FALSE(DayDraft("studio.rackbook").wasRecorded(BookFile::openToRead(options)));
+    draft.willEndAt(journalEndOf(BookFile::openToRead(options)));
+    const Talk again = talk({"rackbook", "day"}, {""});
+    EXPECT_TRUE(says(again.text, "in an earlier conversation is in the book")) << again.text;
     EXPECT_FALSE(std::filesystem::exists("studio.rackbook.day"));
 }
 

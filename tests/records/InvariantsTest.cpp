@@ -47,7 +47,7 @@ TEST(Invariants, OfHouseRules) {
               "heapLifeWithDrier_h, heapLifeWithoutDrier_h, colourTolerance_dE00, "
               "filmWeightUncertainty, surfaceOuterReflection, surfaceInnerReflection, "
               "skySunnyShare, skyOvercastShare, "
-              "openedLifeTin_days, openedLifeTube_days or airing_days.");
+              "openedLifeTin_days, openedLifeTube_days, airing_days or backUp_days.");
     EXPECT_EQ(complaints<Book>([](Book& r) {
                   r.houseRules = {{"lightDays", 14, {}, {}}, {"lightDays", 21, {}, {}}};
               }),

@@ -64,6 +64,20 @@ TEST_F(BookFileTest, IsNotMadeOverAnotherFile) {
     EXPECT_EQ(bytesOf(path()), "a letter");
 }
 
+// A writer that was ended before it could write its name into the lock.
+TEST_F(BookFileTest, TakesOverALockOfNobody) {
+    book();
+    close();
+    putFile(path() + ".lock", "");
+    EXPECT_NE(openToWrite().find("it is being written by another program"), std::string::npos)
+        << "a lock that is made just now may be about to get its name";
+    using std::filesystem::file_time_type;
+    std::filesystem::last_write_time(path() + ".lock",
+                                     file_time_type::clock::now() - std::chrono::seconds(10));
+    EXPECT_EQ(openToWrite(), "(nothing was thrown)");
+    EXPECT_FALSE(std::filesystem::exists(path() + ".lock"));
+}
+
 // The other file comes while this process waits for the lock.
 TEST_F(BookFileTest, IsNotMadeOverAFileThatAppearsMeanwhile) {
     QLockFile lock(QString::fromStdString(path() + ".lock"));

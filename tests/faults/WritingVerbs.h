@@ -1,0 +1,27 @@
+// The commands whose writing is made to fail: at least one for every verb that writes.
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "cli/CommandSpec.h"
+
+namespace rackbook::faults {
+
+struct WritingCommand {
+    std::string verb;
+    std::string line;                     // without "rackbook"
+    std::vector<std::string> setUp = {};  // lines that run before, after the script "studio"
+    std::map<std::string, std::string> files = {};  // that lie there, by name
+    std::string book = "studio.rackbook";           // that it writes
+    bool wantsFilledSheet = false;                  // a bench sheet of TIDE/L1, filled in by qpdf
+    bool goesBack = false;                          // the book holds less afterwards
+};
+
+const std::vector<WritingCommand>& writingCommands();
+
+// Whether a verb writes the book or a file.
+bool writes(const CommandSpec& spec);
+
+}  // namespace rackbook::faults
