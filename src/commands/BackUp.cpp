@@ -45,6 +45,7 @@ JournalEnd copyTo(const std::string& path, const CommandContext& context, const 
     BookOptions options = bookOptionsOf(context);
     options.path = path;
     NewBook copy(options, book);
+    copy.restAlone();
     copy.settle();
     const Verification found = verify(copy.book(), decodeRecord);
     if (!found.findings.empty() || journalEndOf(copy.book()).hash != end.hash)

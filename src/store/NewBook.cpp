@@ -96,6 +96,10 @@ void NewBook::settle() {
     open();
 }
 
+void NewBook::restAlone() {
+    m_book->inner().database->execute("PRAGMA journal_mode = DELETE");
+}
+
 void NewBook::finish() {
     close();
     // Does not write over anything.

@@ -25,6 +25,9 @@ public:
     // Brings it to the disk and opens it anew, so that what is read now is what lies there. Pre: no
     // other handle on the book is alive. Throws StoreError.
     void settle();
+    // For a book that is kept and not worked in: reading it leaves nothing beside it, and it can be
+    // read where nothing can be written. Whoever opens it to write makes it like others again.
+    void restAlone();
     // Gives it its name. Pre: no other handle on the book is alive. Throws StoreError.
     void finish();
     // The same, in place of whatever has the name now.

@@ -1,7 +1,10 @@
 #include "store/PageScan.h"
 
+#include <sqlite3.h>
+
 #include <algorithm>
 #include <cstring>
+#include <memory>
 #include <optional>
 #include <string_view>
 
@@ -242,6 +245,33 @@ ScannedFile withLog(std::string file, const std::string& log) {
     scanned.isCut = scanned.bytes.size() >= 32 &&
                     scanned.bytes.size() / scanned.pageSize_B < bigEndian(scanned.bytes, 28);
     return scanned;
+}
+
+bool isInOrder(const ScannedFile& file) {
+    const auto size = static_cast<sqlite3_int64>(file.bytes.size());
+    auto* bytes = static_cast<unsigned char*>(sqlite3_malloc64(file.bytes.size() + 1));
+    if (size < 100 || bytes == nullptr) {
+        sqlite3_free(bytes);
+        return false;
+    }
+    std::memcpy(bytes, file.bytes.data(), file.bytes.size());
+    // The log is in it already, and a copy in memory has none.
+    bytes[18] = bytes[19] = 1;
+    sqlite3* opened = nullptr;
+    sqlite3_open(":memory:", &opened);
+    const std::unique_ptr<sqlite3, int (*)(sqlite3*)> database(opened, sqlite3_close);
+    sqlite3_stmt* check = nullptr;
+    bool isRight =
+        sqlite3_deserialize(opened, "main", bytes, size, size,
+                            SQLITE_DESERIALIZE_FREEONCLOSE | SQLITE_DESERIALIZE_READONLY) ==
+            SQLITE_OK &&
+        sqlite3_prepare_v2(opened, "PRAGMA integrity_check(1)", -1, &check, nullptr) == SQLITE_OK &&
+        sqlite3_step(check) == SQLITE_ROW;
+    if (isRight)
+        isRight =
+            std::strcmp(reinterpret_cast<const char*>(sqlite3_column_text(check, 0)), "ok") == 0;
+    sqlite3_finalize(check);
+    return isRight;
 }
 
 void scanRows(const ScannedFile& file, const RowShape& shape,

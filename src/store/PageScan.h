@@ -28,6 +28,9 @@ struct ScannedFile {
 };
 ScannedFile withLog(std::string file, const std::string& log);
 
+// Whether SQLite itself finds nothing wrong in those bytes.
+bool isInOrder(const ScannedFile& file);
+
 // How many columns a row must have, and what its first two must look like: tells cells from bytes
 // that only look like one, before anything else is read.
 struct RowShape {

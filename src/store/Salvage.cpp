@@ -161,11 +161,18 @@ private:
                      "nothing can be read");
             expected = entry + 1;
         }
+        if (m_found.empty()) {
+            lose("the journal", "no entry of it can be read");
+            return;
+        }
+        const std::string end = "after " + entryName(m_last);
         if (m_file.isCut)
-            lose("after " + entryName(m_last), "the file is cut; what came there is not known");
+            lose(end, "the file is cut; what came there is not known");
         if (m_file.isLogDamaged)
-            lose("after " + entryName(m_last),
-                 "the log beside the file is damaged; what was recorded last may be missing");
+            lose(end, "the log beside the file is damaged; what was recorded last may be missing");
+        // The last entries leave no gap behind.
+        if (!m_file.isCut && !m_file.isLogDamaged && !isInOrder(m_file))
+            lose(end, "the file is damaged; whether more was recorded is not known");
     }
 
     // Entries are taken out until the rest can be made into tables.
@@ -176,8 +183,12 @@ private:
             trial.execute("PRAGMA foreign_keys = OFF");
             Transaction transaction(trial);
             JournalWriter writer(trial);
-            for (auto& [entry, row] : m_rows)
-                writer.insertAsItStands(row);
+            for (const auto& [entry, row] : m_rows) {
+                JournalRow alone = row;
+                // What it took the place of may be lost; nothing is made from that.
+                alone.earlier.reset();
+                writer.insertAsItStands(alone);
+            }
             std::map<std::int64_t, std::string> misfits;
             Replay(trial, trial, m_decode, {}).run([&](std::int64_t entry, const std::string& why) {
                 misfits.emplace(entry, why);

@@ -23,7 +23,7 @@ std::vector<WritingCommand> recordingCommands() {
         {"weigh", "weigh veil 0.6 --lot rose --at 16:30"},
         {"pull", "pull TIDE 1 1-5 --hang line"},
         {"hang", "hang TIDE line"},
-        {"move", "move TIDE drawer"},
+        {"move", "move TIDE drawer --why store"},
         {"look", "look TIDE:1 --touch dry"},
         {"sign", "sign TIDE 1-3=1/3", {"pull TIDE 1 1-5"}},
         {"hand-over", "hand-over sale TIDE:4 --to ane", {"enter party ane name=Ane roles=holder"}},

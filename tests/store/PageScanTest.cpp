@@ -84,6 +84,10 @@ TEST_F(PageScanTest, SaysWhatIsCutOrDamaged) {
     EXPECT_FALSE(withLog(whole, {}).isCut);
     EXPECT_TRUE(withLog(whole.substr(0, whole.size() - 4096), {}).isCut);
     EXPECT_TRUE(withLog(whole, std::string(5000, 'x')).isLogDamaged);
+    EXPECT_TRUE(isInOrder(withLog(whole, {})));
+    EXPECT_FALSE(isInOrder(withLog(whole.substr(0, whole.size() - 4096), {})));
+    EXPECT_FALSE(isInOrder(withLog(std::string(8192, 'x'), {})));
+    EXPECT_FALSE(isInOrder(withLog({}, {})));
 }
 
 }  // namespace

@@ -46,13 +46,17 @@ protected:
         IntakeTerms terms = termsOfTest();
         terms.bytesOf = [&](const std::string&) { return std::optional(m_bytes); };
         EXPECT_EQ(textOfProblems(take(book(), entriesOf({attachment}), terms)), "");
-        Statement rows = database().prepare("SELECT kind, id, payload FROM journal");
-        while (rows.step())
-            m_recorded.emplace(rows.text(0) + " " + rows.text(1), rows.text(2));
+        noteRecorded();
         m_entries = journalLength(book());
         m_lastHash = journalEndOf(book()).hash;
         close();
         m_whole = test::bytesOf(path());
+    }
+
+    void noteRecorded() {
+        Statement rows = database().prepare("SELECT kind, id, payload FROM journal");
+        while (rows.step())
+            m_recorded.emplace(rows.text(0) + " " + rows.text(1), rows.text(2));
     }
 
     static Mix mixNamed(int number, const std::string& name) {

@@ -59,12 +59,12 @@ protected:
     static std::string unknownRow(const std::string& row) {
         return "projection | " + row + ": the journal knows of no such row. " + restore;
     }
-    static std::string differs(const std::string& row) {
-        return "projection | " + row + ": it differs from what the journal says. " + remake;
+    static std::string differs(const std::string& row, const std::string& column) {
+        return "projection | " + row + ": its column " + column + ". " + remake;
     }
     // Where the journal itself is damaged, nothing is to be made from it.
-    static std::string differsToo(const std::string& row) {
-        return "projection | " + row + ": it differs from what the journal says. " + restore;
+    static std::string differsToo(const std::string& row, const std::string& column) {
+        return "projection | " + row + ": its column " + column + ". " + restore;
     }
     static std::string lostEnd() {
         return std::string("chain | the journal: the tables name entries that it does not hold. ") +
@@ -124,10 +124,10 @@ TEST_F(VerificationTest, FindsNothingAfterCorrections) {
 }
 
 TEST_F(VerificationTest, FindsAPayloadThatWasChanged) {
-    EXPECT_EQ(
-        findingsAfter("UPDATE journal SET payload = replace(payload, 'stock\",\"p', "
-                      "'other\",\"p') WHERE entry = 2"),
-        chain(2, "its record was changed after it was recorded") + "\n" + differsToo("mix row 2"));
+    EXPECT_EQ(findingsAfter("UPDATE journal SET payload = replace(payload, 'stock\",\"p', "
+                            "'other\",\"p') WHERE entry = 2"),
+              chain(2, "its record, mix m2, was changed after it was recorded") + "\n" +
+                  differsToo("mix row 2 (mix m2)", "name says \"stock\", the journal \"other\""));
 }
 
 TEST_F(VerificationTest, FindsARowThatWasChanged) {
@@ -149,6 +149,9 @@ TEST_F(VerificationTest, FindsAnEntryThatWasTakenOut) {
     const std::string row = textFrom(
         "SELECT 'weather row ' || key FROM weather WHERE entry "
         "= (SELECT max(entry) - 1 FROM journal)");
+    const std::string named = textFrom(
+        "SELECT ' (weather ' || id || ')' FROM weather WHERE entry "
+        "= (SELECT max(entry) - 1 FROM journal)");
     const std::string gone = std::to_string(last - 1);
     EXPECT_EQ(
         findingsAfter("DELETE FROM journal WHERE entry = " + gone),
@@ -156,14 +159,15 @@ TEST_F(VerificationTest, FindsAnEntryThatWasTakenOut) {
               "entries " + gone + " to " + gone + " are missing before it") +
             "\n" +
             chain(static_cast<int>(last), "it does not follow the entry that stands before it") +
-            "\n" + lostEnd() + "\n" + namesNoEntry(row) + "\n" + unknownRow(row));
+            "\n" + lostEnd() + "\n" + namesNoEntry(row) + "\n" + unknownRow(row + named));
 }
 
 // The chain cannot tell that it was longer; the tables can.
 TEST_F(VerificationTest, FindsThatTheLastEntryWasTakenOut) {
     const std::string row = textFrom("SELECT 'metering row ' || max(key) FROM metering");
     EXPECT_EQ(findingsAfter("DELETE FROM journal WHERE entry = (SELECT max(entry) FROM journal)"),
-              lostEnd() + "\n" + namesNoEntry(row) + "\n" + unknownRow(row));
+              lostEnd() + "\n" + namesNoEntry(row) + "\n" +
+                  unknownRow(row + " (metering full-metering-0)"));
 }
 
 TEST_F(VerificationTest, FindsAChainThatWasJoinedAgainOverAChange) {
@@ -181,51 +185,58 @@ TEST_F(VerificationTest, FindsAChainThatWasJoinedAgainOverAChange) {
 TEST_F(VerificationTest, FindsARecordThatIsNotTheOneItsEntryNames) {
     EXPECT_EQ(findingsAfter("UPDATE journal SET payload = replace(payload, '\"m2\"', '\"m3\"') "
                             "WHERE entry = 2"),
-              chain(2, "its record was changed after it was recorded") + "\n" +
+              chain(2, "its record, mix m2, was changed after it was recorded") + "\n" +
                   "projection | journal entry 2: it holds another record than the one it names. " +
-                  restore + "\n" + differsToo("mix row 2"));
+                  restore + "\n" + unknownRow("mix row 2 (mix m2)"));
 }
 
 TEST_F(VerificationTest, FindsAPayloadThatIsNoRecord) {
     EXPECT_EQ(findingsAfter("UPDATE journal SET payload = '{' WHERE entry = 2"),
-              chain(2, "its record was changed after it was recorded") +
+              chain(2, "its record, mix m2, was changed after it was recorded") +
                   "\nprojection | journal entry 2: a journal entry:1: it is not JSON: syntax error "
                   "while parsing object key - unexpected end of input; expected string literal. "
                   "Mend the file at that line. " +
-                  restore + "\n" + differsToo("mix row 2"));
+                  restore + "\n" + unknownRow("mix row 2 (mix m2)"));
 }
 
 TEST_F(VerificationTest, FindsATableThatWasChanged) {
-    EXPECT_EQ(findingsAfter("UPDATE mix SET name = 'other' WHERE id = 'm2'"), differs("mix row 2"));
+    EXPECT_EQ(findingsAfter("UPDATE mix SET name = 'other' WHERE id = 'm2'"),
+              differs("mix row 2 (mix m2)", "name says \"other\", the journal \"stock\""));
     EXPECT_EQ(findingsAfter("UPDATE mix SET name = 'stock' WHERE id = 'm2'"), "");
 }
 
 TEST_F(VerificationTest, FindsANumberThatDiffersInItsLastBit) {
     EXPECT_EQ(findingsAfter("UPDATE weighing SET mass_g = 0.30000000000000004 WHERE id = 'w'"),
-              differs("weighing row 1"));
+              differs("weighing row 1 (weighing w)",
+                      "mass_g says 0.30000000000000004, the journal 0.29999999999999999"));
 }
 
 TEST_F(VerificationTest, FindsABoundOfADateThatWasChanged) {
     EXPECT_EQ(findingsAfter("UPDATE weighing SET atLatest = atLatest + 1 WHERE id = 'w'"),
-              differs("weighing row 1"));
+              differs("weighing row 1 (weighing w)", "atLatest says \"1\", the journal \"0\""));
 }
 
 TEST_F(VerificationTest, FindsARowThatIsMissingOrTooMany) {
     EXPECT_EQ(findingsAfter("DELETE FROM weighing WHERE id = 'full-weighing-2'"),
-              "projection | weighing row 6: the journal has it, the table does not. " +
+              "projection | weighing row 6 (weighing full-weighing-2): the journal has it, the "
+              "table does not. " +
                   std::string(remake));
-    EXPECT_EQ(findingsAfter(
-                  "INSERT INTO weighing SELECT 6, 'x', entry, mix, act, at, atEarliest, "
-                  "atLatest, sequence, lot, fromMix, mass_g, massLow_g, massHigh_g, note, balance "
-                  "FROM weighing WHERE key = 5; INSERT INTO weighing SELECT 7, 'y', "
-                  "entry, mix, act, at, atEarliest, atLatest, sequence, lot, fromMix, "
-                  "mass_g, massLow_g, massHigh_g, note, balance FROM weighing WHERE key = 5"),
-              differs("weighing row 6"));
+    EXPECT_EQ(
+        findingsAfter(
+            "INSERT INTO weighing SELECT 6, 'x', entry, mix, act, at, atEarliest, "
+            "atLatest, sequence, lot, fromMix, mass_g, massLow_g, massHigh_g, note, balance "
+            "FROM weighing WHERE key = 5; INSERT INTO weighing SELECT 7, 'y', "
+            "entry, mix, act, at, atEarliest, atLatest, sequence, lot, fromMix, "
+            "mass_g, massLow_g, massHigh_g, note, balance FROM weighing WHERE key = 5"),
+        differs("weighing row 6 (weighing x)", "id says \"x\", the journal \"full-weighing-2\"") +
+            "\nprojection | weighing row 7 (weighing y): the journal knows of no such row. " +
+            remake);
 }
 
 TEST_F(VerificationTest, FindsAListThatWasChanged) {
     EXPECT_EQ(findingsAfter("DELETE FROM pull_impressions WHERE pull = 3 AND position = 1"),
-              "projection | pull_impressions row 3: the journal has it, the table does not. " +
+              "projection | pull_impressions row 3 (pull full-pull-0): the journal has it, the "
+              "table does not. " +
                   std::string(remake));
 }
 
