@@ -218,7 +218,12 @@ Arguments ArgumentsBuilder::build(const std::vector<std::string>& words) {
 }
 
 bool Arguments::has(const std::string& name) const {
-    return m_entries.at(name).given;
+    const auto found = m_entries.find(name);
+    return found != m_entries.end() && found->second.given;
+}
+
+const std::string& Arguments::label(const std::string& name) const {
+    return m_entries.at(name).label;
 }
 
 std::optional<std::string> Arguments::value(const std::string& name) const {
