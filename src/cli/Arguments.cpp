@@ -218,8 +218,7 @@ Arguments ArgumentsBuilder::build(const std::vector<std::string>& words) {
 }
 
 bool Arguments::has(const std::string& name) const {
-    const auto found = m_entries.find(name);
-    return found != m_entries.end() && found->second.given;
+    return m_entries.at(name).given;
 }
 
 const std::string& Arguments::label(const std::string& name) const {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <stdexcept>
 
 #include "commands/PlainFields.h"
 
@@ -51,15 +52,25 @@ std::string hyphenated(std::string words) {
     return words;
 }
 
+// Asking for what the verb does not take is a fault of the program elsewhere; here it is what is to
+// be found out.
+bool isGiven(const Arguments& arguments, const std::string& name) {
+    try {
+        return arguments.has(name);
+    } catch (const std::out_of_range&) {
+        return false;
+    }
+}
+
 std::string nameFor(const Arguments& arguments, const std::string& field) {
-    if (arguments.has("field"))
+    if (isGiven(arguments, "field"))
         return field;
     std::vector<std::string> names = {hyphenated(plainField(field))};
     const auto [begin, end] = othersOf().equal_range(field);
     for (auto other = begin; other != end; ++other)
         names.push_back(other->second);
     for (const std::string& name : names)
-        if (arguments.has(name))
+        if (isGiven(arguments, name))
             return arguments.label(name);
     return plainField(field);
 }

@@ -47,7 +47,7 @@ const std::vector<FieldWordsRow>& headingTable() {
         {"mass_g",
          {"left", "left over", "remaining", "still there", "weighed", "rest", "bestand", "noch da",
           "übrig", "restmenge"}},
-        {"lot", {"lot", "tin", "tube", "bottle", "id", "dose", "farbe", "nr", "no", "nummer"}},
+        {"lot", {"lot", "tin", "tube", "bottle", "dose", "flasche"}},
         {"at",
          {"at", "on", "date", "when", "weighed on", "counted on", "am", "datum", "gewogen am",
           "stand"}},

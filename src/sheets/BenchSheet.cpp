@@ -171,7 +171,7 @@ void addNotes(Flow& flow, const BenchFacts&, const SheetWords& words) {
     addBoxes(flow, rows[0], words);
     for (const BenchField& field : rows[1])
         flow.fillInLines(field.name, words(field.label), noteLines, lineStep_mm);
-    flow.paragraph(words.filled("handBack", {{"command", "rackbook take-sheet"}}),
+    flow.paragraph(words.filled("notes.handBack", {{"command", "rackbook take-sheet"}}),
                    TextStyle::small);
 }
 
@@ -208,9 +208,10 @@ TemplateRules benchSheetRules() {
     const auto add = [&](const char* prefix, const char* words) {
         addLabelKeys(rules.labels, prefix, words);
     };
-    add("", "sheet subtitle footer handBack");
+    add("", "sheet subtitle footer");
     add("layer", "name edition editionOf ordinal ordinalOf colour block state mix film");
     add("impressions", "number designation every everyMeans none all already missed");
+    add("notes", "handBack");
     add("form", "date time number impression every");
     for (const BenchField& field : benchFields())
         rules.labels.push_back(field.label);
