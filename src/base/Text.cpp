@@ -104,6 +104,16 @@ std::optional<std::size_t> invalidUtf8At(std::string_view bytes) {
     return std::nullopt;
 }
 
+std::string printableLines(std::string_view text) {
+    std::string lines;
+    for (std::size_t at = 0; at <= text.size();) {
+        const std::size_t end = std::min(text.find('\n', at), text.size());
+        lines += (at > 0 ? "\n" : "") + printable(text.substr(at, end - at));
+        at = end + 1;
+    }
+    return lines;
+}
+
 bool isBlank(std::string_view text) {
     const std::u32string points = codePoints(text);
     return std::all_of(points.begin(), points.end(), [](char32_t c) {

@@ -19,6 +19,9 @@ std::string normalised(std::string_view text);
 // visible escapes, so that no record can steer a terminal.
 std::string printable(std::string_view text);
 
+// The same with its line breaks kept as they are.
+std::string printableLines(std::string_view text);
+
 // Whether nothing of it would be seen: only spaces, line breaks and invisible format characters.
 // Pre: valid UTF-8.
 bool isBlank(std::string_view text);

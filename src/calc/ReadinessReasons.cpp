@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "base/Numbers.h"
+#include "base/Translated.h"
 #include "calc/DoseReasons.h"
 #include "calc/Readiness.h"
 #include "calc/Wording.h"
@@ -205,8 +206,10 @@ std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& hist
 }
 
 const char* verdictWords(Verdict verdict) {
-    static constexpr const char* words[] = {"ready",        "a look is due", "more light",
-                                            "bring it out", "not affected",  "not known"};
+    static constexpr const char* words[] = {
+        toTranslate("verdict", "ready"),        toTranslate("verdict", "a look is due"),
+        toTranslate("verdict", "more light"),   toTranslate("verdict", "bring it out"),
+        toTranslate("verdict", "not affected"), toTranslate("verdict", "not known")};
     return words[static_cast<std::size_t>(verdict)];
 }
 

@@ -221,6 +221,10 @@ bool Arguments::has(const std::string& name) const {
     return m_entries.at(name).given;
 }
 
+const std::string& Arguments::label(const std::string& name) const {
+    return m_entries.at(name).label;
+}
+
 std::optional<std::string> Arguments::value(const std::string& name) const {
     const Entry& entry = m_entries.at(name);
     return entry.values.empty() ? std::nullopt : std::optional(entry.values.front());

@@ -17,6 +17,9 @@ class Arguments {
 public:
     bool has(const std::string& name) const;
 
+    // As it stands on the command line: "--by", "EDITION". Pre: the verb takes it.
+    const std::string& label(const std::string& name) const;
+
     // The first value; nothing where none was given, and for flags.
     std::optional<std::string> value(const std::string& name) const;
 

@@ -1,5 +1,6 @@
 #include "cli/CommandSpec.h"
 
+#include <algorithm>
 #include <set>
 
 namespace rackbook {
@@ -36,6 +37,13 @@ const std::vector<std::string>& commonOptionNames() {
     static const std::vector<std::string> names = {"book", "json", "said-on", "dry-run",
                                                    "by",   "wait", "help"};
     return names;
+}
+
+bool asksForWhatIsMissing(const CommandSpec& spec) {
+    const auto isRequired = [](const auto& one) { return one.required; };
+    return spec.writesBook && spec.needsBook &&
+           (std::any_of(spec.positionals.begin(), spec.positionals.end(), isRequired) ||
+            std::any_of(spec.options.begin(), spec.options.end(), isRequired));
 }
 
 std::vector<OptionSpec> optionsOf(const CommandSpec& spec) {

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "base/Translated.h"
+
 namespace rackbook {
 
 struct OptionSpec {
@@ -30,6 +32,7 @@ struct Example {
     std::string what;
 };
 
+// Groups and summaries are marked with toTranslate(), under the contexts "group" and "summary".
 // `name` is one word, or several with one space between them. In `details` an empty line starts a
 // paragraph, and lines that begin with a space are kept as they are.
 struct CommandSpec {
@@ -52,6 +55,9 @@ constexpr int defaultWait_s = 5;
 
 // The names that optionsOf() may add.
 const std::vector<std::string>& commonOptionNames();
+
+// Whether it writes and there is something that it cannot do without: on a terminal it then asks.
+bool asksForWhatIsMissing(const CommandSpec& spec);
 
 // The verb's own options, then the common ones: --book where it needs a book, --json where it
 // reports, --dry-run, --by and --wait where it writes, and always --help.

@@ -3,10 +3,13 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <cstdio>
 #include <iostream>
 
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "base/Translated.h"
+#include "cli/Interrupts.h"
 #include "cli/Wrap.h"
 
 namespace rackbook {
@@ -44,6 +47,11 @@ bool isAlike(const std::string& a, const std::string& b) {
                       [&](char one, char other) { return lower(one) == lower(other); });
 }
 
+bool isOneOf(const std::string& typed, const std::vector<std::string>& words) {
+    return std::any_of(words.begin(), words.end(),
+                       [&](const std::string& word) { return isAlike(typed, word); });
+}
+
 // What stands on the screen may be typed as it stands there, in capitals or not.
 std::optional<std::string> choiceNamed(const Question& question, const std::string& text) {
     std::optional<std::string> named;
@@ -71,21 +79,28 @@ std::string meantBy(const Question& question, const std::string& text) {
     return question.choices[static_cast<std::size_t>(*number) - 1].value;
 }
 
+// "none" leaves a question open, unless that is an answer of its own.
+bool saysNone(const Question& question, const std::string& typed) {
+    return (isAlike(typed, "none") || isAlike(typed, translated("conversation", "none"))) &&
+           !choiceNamed(question, typed);
+}
+
 std::string promptOf(const Question& question) {
     std::string prompt = printable(question.text);
     if (!question.unit.empty())
-        prompt += ", in " + question.unit;
+        prompt += filledIn(translated("conversation", ", in %1"), {question.unit});
     if (question.preset)
         prompt += " [" + printable(*question.preset) + "]";
     else if (question.isOptional)
-        prompt += " [none]";
+        prompt += " [" + translated("conversation", "none") + "]";
     return prompt + ": ";
 }
 
 }  // namespace
 
 GaveUp::GaveUp()
-    : UsageError("the questions were not answered to the end", "Nothing was recorded.") {}
+    : UsageError(translated("conversation", "the questions were not answered to the end"),
+                 translated("conversation", "Nothing was recorded.")) {}
 
 Conversation::Conversation(std::istream& in, Console& console)
     : Conversation(in, console, isTerminal(in) && console.outIsTerminal()) {}
@@ -96,15 +111,24 @@ Conversation::Conversation(std::istream& in, Console& console, bool mayTalk)
 std::string Conversation::line(const std::string& prompt) {
     m_console.out() << prompt << std::flush;
     std::string text;
-    if (!std::getline(m_in, text)) {
-        m_console.out() << "\n";
-        throw GaveUp();
-    }
+    if (!std::getline(m_in, text))
+        stop();
     if (invalidUtf8At(text)) {
-        m_console.out() << "  That is not UTF-8 text.\n";
+        m_console.out() << "  " << translated("conversation", "That is not UTF-8 text.") << "\n";
         return line(prompt);
     }
     return trimmed(text, " \t\r");
+}
+
+// A read that Ctrl-C broke off leaves the stream as if it had ended.
+void Conversation::stop() {
+    m_console.out() << "\n";
+    if (!InterruptsHeld::taken())
+        throw GaveUp();
+    if (&m_in == &std::cin)
+        std::clearerr(stdin);
+    m_in.clear();
+    throw Interrupted();
 }
 
 void Conversation::offer(const Question& question, std::size_t most) {
@@ -127,8 +151,40 @@ void Conversation::offer(const Question& question, std::size_t most) {
         m_console.out() << "\n";
     }
     if (shown < question.choices.size())
-        m_console.out() << "  … and " << question.choices.size() - shown
-                        << " more: ? shows them all\n";
+        m_console.out() << "  "
+                        << filledIn(translated("conversation", "… and %1 more: ? shows them all"),
+                                    {std::to_string(question.choices.size() - shown)})
+                        << "\n";
+}
+
+// The answer where it stands, else nothing.
+std::optional<std::string> Conversation::settled(const Question& question,
+                                                 const std::string& typed) {
+    try {
+        std::string answer = typed.empty() ? *question.preset : meantBy(question, typed);
+        if (question.read && !typed.empty() && !isValue(question, answer)) {
+            const std::string meant = question.read(answer);
+            if (meant != answer)
+                m_console.out() << "  "
+                                << filledIn(translated("conversation", "That is %1."),
+                                            {printable(meant)})
+                                << "\n";
+            answer = meant;
+        }
+        if (question.check)
+            question.check(answer);
+        const std::string doubt = question.doubt ? question.doubt(answer) : std::string();
+        if (!doubt.empty() && !confirm("  " + printable(doubt) + " " +
+                                           translated("conversation", "Enter it all the same"),
+                                       false))
+            return std::nullopt;
+        return answer;
+    } catch (const GaveUp&) {
+        throw;
+    } catch (const Error& error) {
+        m_console.out() << wrappedLines(printableLines(error.what()), m_console.width(), 2);
+        return std::nullopt;
+    }
 }
 
 std::optional<std::string> Conversation::ask(const Question& question) {
@@ -141,33 +197,36 @@ std::optional<std::string> Conversation::ask(const Question& question) {
             offer(question, question.choices.size());
             continue;
         }
-        if (question.isOptional && (typed == "-" || (typed.empty() && !question.preset)))
+        if (question.isOptional &&
+            (typed == "-" || (typed.empty() && !question.preset) || saysNone(question, typed)))
             return std::nullopt;
         if (typed.empty() && !question.preset) {
-            m_console.out() << "  This needs an answer; ? says more.\n";
+            m_console.out() << "  "
+                            << translated("conversation", "This needs an answer; ? says more.")
+                            << "\n";
             continue;
         }
-        const std::string answer = typed.empty() ? *question.preset : meantBy(question, typed);
-        try {
-            if (question.check)
-                question.check(answer);
+        if (const std::optional<std::string> answer = settled(question, typed))
             return answer;
-        } catch (const Error& error) {
-            m_console.out() << wrappedParagraphs(printable(error.what()), m_console.width(), 2);
-        }
     }
 }
 
 bool Conversation::confirm(const std::string& text, bool preset) {
     while (true) {
-        const std::string typed = line(text + (preset ? " [Y/n]: " : " [y/N]: "));
+        const std::string typed =
+            line(text + " [" +
+                 (preset ? translated("conversation", "Y/n") : translated("conversation", "y/N")) +
+                 "]: ");
         if (typed.empty())
             return preset;
-        if (typed == "y" || typed == "Y" || typed == "yes")
+        if (isOneOf(typed, {"y", "yes", translated("conversation", "y"),
+                            translated("conversation", "yes")}))
             return true;
-        if (typed == "n" || typed == "N" || typed == "no")
+        if (isOneOf(typed,
+                    {"n", "no", translated("conversation", "n"), translated("conversation", "no")}))
             return false;
-        m_console.out() << "  Type y for yes or n for no.\n";
+        m_console.out() << "  " << translated("conversation", "Type y for yes or n for no.")
+                        << "\n";
     }
 }
 

@@ -25,8 +25,14 @@ struct Question {
     std::optional<std::string> preset;  // what Enter alone means
     std::vector<Choice> choices;        // offered; other answers go to `check` too
     bool isOptional = false;            // may be left out, with Enter or with -
+    // What was typed as it is to be kept: "2026-03-27" of "yesterday". It is shown where it says
+    // something else. Throws as `check`; may be empty.
+    std::function<std::string(const std::string&)> read;
     // Throws UsageError saying what is wrong with the answer; may be empty.
     std::function<void(const std::string&)> check;
+    // What makes an answer unlikely, as a whole sentence, or nothing: the person is asked whether
+    // it stands all the same. May be empty.
+    std::function<std::string(const std::string&)> doubt;
 };
 
 // The person ended the conversation. Nothing was recorded.
@@ -34,6 +40,9 @@ class GaveUp : public UsageError {
 public:
     GaveUp();
 };
+
+// The same by Ctrl-C, where it is held (Interrupts.h): the conversation can go on.
+class Interrupted : public GaveUp {};
 
 // Keeps references: streams and console must outlive it.
 class Conversation {
@@ -47,7 +56,7 @@ public:
 
     // Asks until there is an answer that stands; nothing where it was left out. An answer is one of
     // the choices, the number before it, or what the person typed, without spaces around it. Throws
-    // GaveUp at the end of the input.
+    // GaveUp at the end of the input, Interrupted at Ctrl-C where that is held.
     std::optional<std::string> ask(const Question& question);
 
     // Enter alone means `preset`.
@@ -55,6 +64,8 @@ public:
 
 private:
     std::string line(const std::string& prompt);
+    [[noreturn]] void stop();
+    std::optional<std::string> settled(const Question& question, const std::string& typed);
     void offer(const Question& question, std::size_t most);
 
     std::istream& m_in;

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "base/Text.h"
+#include "base/Translated.h"
 #include "cli/SpecText.h"
 #include "cli/Wrap.h"
 
@@ -91,6 +92,13 @@ Entries argumentEntries(const CommandSpec& spec) {
     return entries;
 }
 
+Entries exitCodes() {
+    Entries entries;
+    for (const auto& [code, meaning] : exitCodeMeanings())
+        entries.emplace_back(code, translated("help", meaning));
+    return entries;
+}
+
 }  // namespace
 
 std::string helpText(const CommandSpec& spec, int width) {
@@ -100,14 +108,18 @@ std::string helpText(const CommandSpec& spec, int width) {
         options.emplace_back(optionLabel(option), optionSentences(option));
     const int labels = std::max(labelWidth(arguments), labelWidth(options));
 
-    std::string text = usage("Usage: rackbook " + spec.name, usageParts(spec), width);
-    text += "\n" + wrappedParagraphs(sentence(spec.summary), width);
+    std::string text =
+        usage(translated("help", "Usage:") + " rackbook " + spec.name, usageParts(spec), width);
+    text += "\n" + wrappedParagraphs(sentence(translated("summary", spec.summary)), width);
     if (!spec.details.empty())
         text += "\n" + wrappedParagraphs(spec.details, width);
-    text += section("Arguments", entryList(arguments, labels, width));
-    text += section("Options", entryList(options, labels, width));
-    text += section("Caution", wrappedParagraphs(spec.caution, width, margin));
-    text += section("Examples", exampleList(spec.examples, width));
+    if (const std::string note = translated("help", questionsNote(spec)); !note.empty())
+        text += "\n" + wrappedParagraphs(note, width);
+    text += section(translated("help", "Arguments"), entryList(arguments, labels, width));
+    text += section(translated("help", "Options"), entryList(options, labels, width));
+    text += section(translated("help", "Caution"),
+                    wrappedParagraphs(translated("caution", spec.caution), width, margin));
+    text += section(translated("help", "Examples"), exampleList(spec.examples, width));
     return text;
 }
 
@@ -115,26 +127,33 @@ std::string programHelp(const std::vector<CommandSpec>& specs, const std::string
                         int width) {
     Entries all;
     for (const CommandSpec& spec : specs)
-        all.emplace_back(spec.name, sentence(spec.summary));
+        all.emplace_back(spec.name, sentence(translated("summary", spec.summary)));
     const int labels = labelWidth(all);
 
-    std::string text = usage("Usage: rackbook", {"VERB", "[arguments]", "[options]"}, width);
-    text += "\n" + wrappedParagraphs("Rackbook " + version +
-                                         " keeps a relief printmaker's records and makes sheets "
-                                         "from them.",
-                                     width);
+    std::string text = usage(translated("help", "Usage:") + " rackbook",
+                             {translated("help", "VERB"), translated("help", "[arguments]"),
+                              translated("help", "[options]")},
+                             width);
+    text += "\n" + wrappedParagraphs(
+                       filledIn(translated("help",
+                                           "Rackbook %1 keeps a relief printmaker's records and "
+                                           "makes sheets from them."),
+                                {version}),
+                       width);
     for (const auto& [group, verbs] : groupsOf(specs)) {
         Entries entries;
         for (const CommandSpec* spec : verbs)
-            entries.emplace_back(spec->name, sentence(spec->summary));
-        text += section(group, entryList(entries, labels, width));
+            entries.emplace_back(spec->name, sentence(translated("summary", spec->summary)));
+        text += section(translated("group", group), entryList(entries, labels, width));
     }
-    text += section("Exit status", entryList(exitCodeMeanings(), 1, width));
-    text += "\n" + wrappedParagraphs(
-                       "\"rackbook VERB --help\" says more about a verb. The book is the one that "
-                       "--book names, else the environment variable RACKBOOK_BOOK, else "
-                       "studio.rackbook in the current folder.",
-                       width);
+    text += section(translated("help", "Exit status"), entryList(exitCodes(), 1, width));
+    text +=
+        "\n" + wrappedParagraphs(
+                   translated("help",
+                              "\"rackbook VERB --help\" says more about a verb. The book is the "
+                              "one that --book names, else the environment variable "
+                              "RACKBOOK_BOOK, else studio.rackbook in the current folder."),
+                   width);
     return text;
 }
 

@@ -128,6 +128,8 @@ std::string verbSection(const CommandSpec& spec) {
     text += ".PP\n" + textLine(sentence(spec.summary));
     if (!spec.details.empty())
         text += ".PP\n" + paragraphs(spec.details);
+    if (const std::string note = questionsNote(spec); !note.empty())
+        text += ".PP\n" + textLine(note);
     for (const PositionalSpec& positional : spec.positionals)
         text += tagged(positionalLabel(positional),
                        sentence(positional.help) +

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/Text.h"
+#include "base/Translated.h"
 
 namespace rackbook {
 
@@ -35,6 +36,12 @@ std::string sentence(const std::string& text) {
     if (text.empty() || text.find_last_of(".!?:") == text.size() - 1)
         return text;
     return text + ".";
+}
+
+std::string questionsNote(const CommandSpec& spec) {
+    return asksForWhatIsMissing(spec)
+               ? toTranslate("help", "Run on a terminal, it asks for what is missing.")
+               : "";
 }
 
 std::string optionSentences(const OptionSpec& spec) {
@@ -76,10 +83,10 @@ std::vector<CommandGroup> groupsOf(const std::vector<CommandSpec>& specs) {
 
 const std::vector<std::pair<std::string, std::string>>& exitCodeMeanings() {
     static const std::vector<std::pair<std::string, std::string>> meanings = {
-        {"0", "Success."},
-        {"1", "The work was done and there are findings."},
-        {"2", "The command line asks for something that cannot be."},
-        {"3", "Input, storage or the making of a sheet failed."},
+        {"0", toTranslate("help", "Success.")},
+        {"1", toTranslate("help", "The work was done and there are findings.")},
+        {"2", toTranslate("help", "The command line asks for something that cannot be.")},
+        {"3", toTranslate("help", "Input, storage or the making of a sheet failed.")},
     };
     return meanings;
 }

@@ -32,4 +32,7 @@ std::vector<CommandGroup> groupsOf(const std::vector<CommandSpec>& specs);
 // The exit codes and what they mean.
 const std::vector<std::pair<std::string, std::string>>& exitCodeMeanings();
 
+// Below the details: that it asks for what is missing. Empty where it does not.
+std::string questionsNote(const CommandSpec& spec);
+
 }  // namespace rackbook

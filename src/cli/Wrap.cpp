@@ -125,4 +125,14 @@ std::string wrappedParagraphs(std::string_view text, int width, int indent) {
     return result;
 }
 
+std::string wrappedLines(std::string_view text, int width, int indent) {
+    std::string result;
+    while (!text.empty()) {
+        const std::string_view line = text.substr(0, text.find('\n'));
+        text.remove_prefix(std::min(line.size() + 1, text.size()));
+        result += wrappedParagraphs(line, width, indent);
+    }
+    return result;
+}
+
 }  // namespace rackbook

@@ -22,4 +22,7 @@ int widestPiece(std::string_view text);
 // unless there are no words.
 std::string wrappedParagraphs(std::string_view text, int width, int indent = 0);
 
+// Each line wrapped by itself and indented, without gaps: several messages under each other.
+std::string wrappedLines(std::string_view text, int width, int indent = 0);
+
 }  // namespace rackbook

@@ -24,8 +24,8 @@ ExitCode runCompletion(CommandContext& context) {
 Command manualPageCommand() {
     CommandSpec spec;
     spec.name = "manual-page";
-    spec.group = "The program";
-    spec.summary = "Print the manual page";
+    spec.group = toTranslate("group", "The program");
+    spec.summary = toTranslate("summary", "Print the manual page");
     spec.details = "Prints the source of the manual page, for man or groff.";
     spec.needsBook = false;
     spec.examples = {{"rackbook manual-page > rackbook.1", "Keep it as a file."}};
@@ -35,8 +35,8 @@ Command manualPageCommand() {
 Command completionCommand() {
     CommandSpec spec;
     spec.name = "completion";
-    spec.group = "The program";
-    spec.summary = "Print a completion script for a shell";
+    spec.group = toTranslate("group", "The program");
+    spec.summary = toTranslate("summary", "Print a completion script for a shell");
     spec.positionals = {{"shell", "bash, zsh or fish."}};
     spec.needsBook = false;
     spec.examples = {{"rackbook completion bash", "For bash; load it with source."}};

@@ -26,14 +26,15 @@ AnswerKind ofPositional(const CommandSpec& spec, const std::string& name) {
 }
 
 AnswerKind ofOption(const OptionSpec& option) {
-    static const Kinds kinds = {{"BALANCE", AnswerKind::balance}, {"BLOCK", AnswerKind::block},
-                                {"DEGREES", AnswerKind::number},  {"LOT", AnswerKind::lot},
-                                {"LUX", AnswerKind::number},      {"LUXHOURS", AnswerKind::number},
-                                {"MASS", AnswerKind::mass},       {"MIX", AnswerKind::mix},
-                                {"PARTY", AnswerKind::party},     {"PERCENT", AnswerKind::number},
-                                {"PLACE", AnswerKind::place},     {"RANGE", AnswerKind::range},
-                                {"SHARE", AnswerKind::number},    {"SHEETS", AnswerKind::sheets},
-                                {"WATTHOURS", AnswerKind::number}};
+    static const Kinds kinds = {
+        {"BALANCE", AnswerKind::balance}, {"BLOCK", AnswerKind::block},
+        {"DEGREES", AnswerKind::number},  {"LOT", AnswerKind::lot},
+        {"GRAMS", AnswerKind::number},    {"LUX", AnswerKind::number},
+        {"LUXHOURS", AnswerKind::number}, {"MASS", AnswerKind::mass},
+        {"MIX", AnswerKind::mix},         {"PARTY", AnswerKind::party},
+        {"PERCENT", AnswerKind::number},  {"PLACE", AnswerKind::place},
+        {"RANGE", AnswerKind::range},     {"SHARE", AnswerKind::number},
+        {"SHEETS", AnswerKind::sheets},   {"WATTHOURS", AnswerKind::number}};
     static const std::vector<std::string> moments = {"at", "start", "end", "from", "to"};
     if (option.valueName.empty())
         return AnswerKind::flag;

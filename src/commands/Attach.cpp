@@ -95,8 +95,8 @@ ExitCode run(CommandContext& context) {
 Command attachCommand() {
     CommandSpec spec;
     spec.name = "attach";
-    spec.group = "At the press";
-    spec.summary = "Keep a photograph or scan in the book";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Keep a photograph or scan in the book");
     spec.details =
         "FILE is a JPEG or a PNG of at most 40 MB and 100 million pixels. It is read from "
         "beginning "

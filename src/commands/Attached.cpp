@@ -43,8 +43,8 @@ ExitCode run(CommandContext& context) {
 Command attachedCommand() {
     CommandSpec spec;
     spec.name = "attached";
-    spec.group = "Record files";
-    spec.summary = "Write the file of an attachment out again";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary = toTranslate("summary", "Write the file of an attachment out again");
     spec.details =
         "Writes the bytes that the book keeps, which are those whose hash stands in the record. "
         "rackbook list attachment lists what there is.";

@@ -110,8 +110,8 @@ ExitCode run(CommandContext& context) {
 Command auditCommand() {
     CommandSpec spec;
     spec.name = "audit";
-    spec.group = "Questions";
-    spec.summary = "Find what does not hold together in the book";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate("summary", "Find what does not hold together in the book");
     spec.details =
         "Runs every audit rule over the book. Each finding names the record, says why it is one "
         "and what to do. Badly known dates are treated as ranges: what could be right is not "

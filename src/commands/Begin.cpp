@@ -67,8 +67,8 @@ ExitCode run(CommandContext& context) {
 Command beginCommand() {
     CommandSpec spec;
     spec.name = "begin";
-    spec.group = "The book";
-    spec.summary = "Make a new book";
+    spec.group = toTranslate("group", "The book");
+    spec.summary = toTranslate("summary", "Make a new book");
     spec.details =
         "Makes one file that will hold all records of a studio. With --studio and --time-zone it "
         "is ready for daily use; without them it waits for record files that say so.";

@@ -189,8 +189,9 @@ ExitCode run(CommandContext& context) {
 Command blendCommand() {
     CommandSpec spec;
     spec.name = "blend";
-    spec.group = "At the press";
-    spec.summary = "How much of two mixes to blend for a share between the two";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary =
+        toTranslate("summary", "How much of two mixes to blend for a share between the two");
     spec.details =
         "Both mixes are taken as they are now by their weighings. The share is that of a kind of "
         "tin (base, ink, drier, modifier) or of one lot. Either both masses are asked for "

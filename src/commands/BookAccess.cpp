@@ -65,7 +65,7 @@ std::string recorderOf(const CommandContext& context) {
         if (!name.isEmpty())
             return name.toStdString();
     }
-    return "not named";
+    return nobodyNamed;
 }
 
 RecordKind recordKindNamed(const std::string& name) {

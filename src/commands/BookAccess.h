@@ -16,6 +16,8 @@ BookFile bookToRead(const CommandContext& context);
 BookFile bookToWrite(const CommandContext& context);
 
 // Who records: --by, else the name the system knows the user by.
+// What it is where the system knows no name either.
+constexpr const char* nobodyNamed = "not named";
 std::string recorderOf(const CommandContext& context);
 
 // Throws UsageError with the nearest kind where there is none of that name.

@@ -260,8 +260,9 @@ ExitCode run(CommandContext& context) {
 Command characteriseCommand() {
     CommandSpec spec;
     spec.name = "characterise";
-    spec.group = "Questions";
-    spec.summary = "Say what the drawdowns teach about each lot, and how far that can be trusted";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Say what the drawdowns teach about each lot, and how far that can be trusted");
     spec.details =
         "From the spectra of drawdowns, full strength and let down, and of the papers below them: "
         "how much a gram of each lot on a square metre absorbs (K) and scatters (S) at every "

@@ -183,8 +183,9 @@ ExitCode run(CommandContext& context) {
 Command checkSheetCommand() {
     CommandSpec spec;
     spec.name = "check-sheet";
-    spec.group = "Sheets";
-    spec.summary = "Say whether a sheet is still true, and whether it was altered";
+    spec.group = toTranslate("group", "Sheets");
+    spec.summary =
+        toTranslate("summary", "Say whether a sheet is still true, and whether it was altered");
     spec.details =
         "Takes the records out of the PDF, gathers the same from the book for the same day, and "
         "tells every difference. The register of sheets that were given out says whether the file "

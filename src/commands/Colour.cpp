@@ -47,8 +47,9 @@ ExitCode run(CommandContext& context) {
 Command colourCommand() {
     CommandSpec spec;
     spec.name = "colour";
-    spec.group = "Questions";
-    spec.summary = "Say what colour a reading is, and how far another one is from it";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary =
+        toTranslate("summary", "Say what colour a reading is, and how far another one is from it");
     spec.details =
         "CIELAB, chroma, hue and visual density of a reading, from its spectrum under D50, D65, "
         "lamp light (A) and a fluorescent lamp (FL11), or as it was typed. Of two readings: the "

@@ -205,8 +205,9 @@ ExitCode run(CommandContext& context) {
 Command costCommand() {
     CommandSpec spec;
     spec.name = "cost";
-    spec.group = "Questions";
-    spec.summary = "Say how much ink an edition took, layer by layer, and what it cost";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Say how much ink an edition took, layer by layer, and what it cost");
     spec.details =
         "The grams of each lot that the runs of a layer laid down, for the layer and for a sheet "
         "(the mean), their cost, and totals for the edition and for a good impression. What has "

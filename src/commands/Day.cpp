@@ -86,13 +86,16 @@ ExitCode run(CommandContext& context) {
 Command dayCommand() {
     CommandSpec spec;
     spec.name = "day";
-    spec.group = "At the press";
-    spec.summary = "Record what happened on a day, entry by entry, all of it at once";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary =
+        toTranslate("summary", "Record what happened on a day, entry by entry, all of it at once");
     spec.details =
         "On a terminal it asks what was printed, weighed, hung, looked at or moved, one plain "
         "question at a time, in any order, until there is nothing more; then everything is "
         "recorded "
-        "together, or nothing. What was told before a crash or a closed window is kept in a draft "
+        "together, or nothing. Ctrl-C within an entry leaves out that entry alone, and between "
+        "entries leaves the day. What was told before a crash or a closed window is kept in a "
+        "draft "
         "beside the book, and offered the next time.\n\n"
         "FILE holds the same as text: one entry a line, written like the command, with or without "
         "rackbook before it. Words with spaces in them stand between double quotes. Empty lines "

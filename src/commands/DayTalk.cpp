@@ -4,6 +4,8 @@
 #include <sstream>
 
 #include "base/Text.h"
+#include "base/Translated.h"
+#include "cli/Interrupts.h"
 #include "cli/Wrap.h"
 #include "commands/BookAccess.h"
 #include "commands/Cautions.h"
@@ -18,8 +20,30 @@ namespace rackbook {
 
 namespace {
 
-std::string counted(std::size_t entries) {
-    return entries == 1 ? "1 entry" : std::to_string(entries) + " entries";
+std::string recordQuestion(std::size_t entries) {
+    return entries == 1
+               ? translated("day", "Record 1 entry")
+               : filledIn(translated("day", "Record %1 entries"), {std::to_string(entries)});
+}
+
+std::string recordedWords(std::size_t entries, const std::string& book) {
+    return entries == 1 ? filledIn(translated("day", "Recorded 1 entry in %1."), {book})
+                        : filledIn(translated("day", "Recorded %1 entries in %2."),
+                                   {std::to_string(entries), book});
+}
+
+std::string leftOutWords(std::size_t kept) {
+    if (kept == 0)
+        return translated(
+            "day", "That entry was left out; none is kept so far. Ctrl-C again leaves the day.");
+    if (kept == 1)
+        return translated("day",
+                          "That entry was left out; 1 is kept so far. Ctrl-C again leaves the day; "
+                          "the draft is kept.");
+    return filledIn(translated("day",
+                               "That entry was left out; %1 are kept so far. Ctrl-C again leaves "
+                               "the day; the draft is kept."),
+                    {std::to_string(kept)});
 }
 
 class DayTalk {
@@ -31,14 +55,22 @@ public:
           m_draft(bookOptionsOf(context).path) {}
 
     ExitCode talk() {
-        printWrapped(m_console, inkCaution);
-        m_console.out()
-            << "Enter takes what stands in brackets, ? says more. Nothing is recorded before the "
-               "end.\n";
-        takeUpDraft();
-        while (askForOne()) {
+        const InterruptsHeld held;
+        printWrapped(m_console, translated("caution", inkCaution));
+        printWrapped(m_console,
+                     translated("day",
+                                "Enter takes what stands in brackets, ? says more. Ctrl-C leaves "
+                                "out the entry that is being told. Nothing is recorded before the "
+                                "end."));
+        try {
+            takeUpDraft();
+            while (askForOne()) {
+            }
+            return record();
+        } catch (const GaveUp&) {
+            sayWhatIsKept();
+            throw;
         }
-        return record();
     }
 
 private:
@@ -46,15 +78,21 @@ private:
         if (m_draft.entries().empty())
             return;
         if (m_draft.wasRecorded(BookFile::openToRead(bookOptionsOf(m_context)))) {
-            m_console.out() << "\nWhat was told in an earlier conversation is in the book.\n";
+            m_console.out() << "\n"
+                            << translated(
+                                   "day",
+                                   "What was told in an earlier conversation is in the book.")
+                            << "\n";
             m_draft.clear();
             return;
         }
-        m_console.out() << "\nNot recorded yet, from an earlier conversation:\n";
+        m_console.out() << "\n"
+                        << translated("day", "Not recorded yet, from an earlier conversation:")
+                        << "\n";
         list();
-        if (m_conversation.confirm("Go on with them"))
+        if (m_conversation.confirm(translated("day", "Go on with them")))
             return;
-        if (!m_conversation.confirm("Throw them away", false))
+        if (!m_conversation.confirm(translated("day", "Throw them away"), false))
             throw GaveUp();
         m_draft.clear();
     }
@@ -67,19 +105,22 @@ private:
     std::optional<std::string> whatHappened() {
         Question question;
         question.text = m_draft.entries().empty()
-                            ? "What happened"
-                            : "What else happened, or Enter where that is all";
-        question.help =
+                            ? translated("day", "What happened")
+                            : translated("day", "What else happened, or Enter where that is all");
+        question.help = translated(
+            "day",
             "One of the verbs below. The word drop takes back the entry told last; Enter alone "
-            "ends the day.";
+            "ends the day.");
         for (const char* verb : {"pull", "weigh", "hang", "look", "move"})
-            question.choices.push_back({verb, commandNamed(verb).spec.summary});
+            question.choices.push_back(
+                {verb, translated("summary", commandNamed(verb).spec.summary)});
         for (const Command& command : commandTable()) {
             const bool isThere =
                 std::any_of(question.choices.begin(), question.choices.end(),
                             [&](const Choice& one) { return one.value == command.spec.name; });
             if (isEntryVerb(command.spec) && !isThere)
-                question.choices.push_back({command.spec.name, command.spec.summary});
+                question.choices.push_back(
+                    {command.spec.name, translated("summary", command.spec.summary)});
         }
         question.isOptional = true;
         question.check = [](const std::string& answer) {
@@ -117,20 +158,33 @@ private:
         }
         try {
             tell(commandNamed(*verb).spec);
-        } catch (const GaveUp&) {
-            printParagraph(m_console, "What was told before is kept: " + m_draft.path() +
-                                          ". rackbook day goes on with it.");
-            throw;
+        } catch (const Interrupted&) {
+            leftOut();
         }
         return true;
     }
 
+    void leftOut() { printParagraph(m_console, leftOutWords(m_draft.entries().size())); }
+
+    void sayWhatIsKept() {
+        if (!m_draft.entries().empty())
+            printParagraph(
+                m_console,
+                filledIn(
+                    translated("day",
+                               "What was told before is kept: %1. rackbook day goes on with it."),
+                    {m_draft.path()}));
+    }
+
     void dropLast() {
         if (m_draft.entries().empty()) {
-            m_console.out() << "  There is none to take back.\n";
+            m_console.out() << "  " << translated("day", "There is none to take back.") << "\n";
             return;
         }
-        m_console.out() << "  Taken back: " << printable(lineOf(m_draft.entries().back())) << "\n";
+        m_console.out() << "  "
+                        << filledIn(translated("day", "Taken back: %1"),
+                                    {printable(lineOf(m_draft.entries().back()))})
+                        << "\n";
         m_draft.removeLast();
         m_book.reset();
     }
@@ -148,7 +202,7 @@ private:
             quietly(book, whole(words));
         });
         if (!isSettled) {
-            m_console.out() << "  That entry was given up.\n";
+            m_console.out() << "  " << translated("day", "That entry was given up.") << "\n";
             return;
         }
         m_draft.add(whole(entry.words()));
@@ -157,7 +211,7 @@ private:
 
     ExitCode record() {
         if (m_draft.entries().empty()) {
-            m_console.out() << "\nNothing was recorded.\n";
+            m_console.out() << "\n" << translated("day", "Nothing was recorded.") << "\n";
             return ExitCode::success;
         }
         const BookFile book = bookToWrite(m_context);
@@ -167,18 +221,20 @@ private:
             runEntry(m_context, book, entry, m_console);
         }
         if (m_context.arguments.has("dry-run")) {
-            m_console.out() << "\nTried only: nothing was recorded.\n";
+            m_console.out() << "\n"
+                            << translated("day", "Tried only: nothing was recorded.") << "\n";
             return ExitCode::success;
         }
         m_console.out() << "\n";
-        if (!m_conversation.confirm("Record " + counted(m_draft.entries().size()))) {
-            m_console.out() << "Nothing was recorded; rackbook day offers it again.\n";
+        if (!m_conversation.confirm(recordQuestion(m_draft.entries().size()))) {
+            m_console.out() << translated("day",
+                                          "Nothing was recorded; rackbook day offers it again.")
+                            << "\n";
             return ExitCode::success;
         }
         m_draft.willEndAt(journalEndOf(book));
         together.keep();
-        m_console.out() << "Recorded " << counted(m_draft.entries().size()) << " in " << book.path()
-                        << ".\n";
+        m_console.out() << recordedWords(m_draft.entries().size(), book.path()) << "\n";
         m_draft.clear();
         return ExitCode::success;
     }

@@ -1,6 +1,8 @@
 #include "commands/Drawers.h"
 
+#include <algorithm>
 #include <map>
+#include <set>
 
 #include "base/Error.h"
 #include "base/Text.h"
@@ -9,6 +11,7 @@
 #include "commands/LightOfStudio.h"
 #include "commands/OptionRows.h"
 #include "commands/PlaceGiven.h"
+#include "commands/PrintsWanted.h"
 #include "exchange/TreeJson.h"
 #include "store/RecordReader.h"
 
@@ -26,6 +29,24 @@ std::vector<std::optional<int>> capacitiesOf(const BookFile& book, const History
     return capacities;
 }
 
+// The prints that are wanted, and the drawers that hold any of them.
+void keepOnly(DrawersPlan& plan, const std::vector<bool>& isWanted) {
+    const auto erase = [](auto& items, auto isOut) {
+        items.erase(std::remove_if(items.begin(), items.end(), isOut), items.end());
+    };
+    for (DrawerContents& drawer : plan.drawers) {
+        erase(drawer.prints,
+              [&](const LyingPrint& print) { return print.isSpoiled || !isWanted[print.row]; });
+        std::set<int> left;
+        for (const LyingPrint& print : drawer.prints)
+            left.insert(print.impression);
+        for (PutAwaySoft& soft : drawer.soft)
+            erase(soft.impressions, [&](int one) { return left.count(one) == 0; });
+        erase(drawer.soft, [](const PutAwaySoft& soft) { return soft.impressions.empty(); });
+    }
+    erase(plan.drawers, [](const DrawerContents& drawer) { return drawer.prints.empty(); });
+}
+
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const Book studio = bookRecordOf(book);
@@ -37,9 +58,11 @@ ExitCode run(CommandContext& context) {
     const CivilMinute asOf = asOfDay(context, studio);
     const StudioLight light = learntLightOf(book, studio, rules, history, true, asOf);
     const Readiness readiness = readinessOf(history, rules, asOf, light.model());
-    const DrawersPlan plan =
+    DrawersPlan plan =
         drawersPlanOf(history, readiness, rules, capacitiesOf(book, history), within);
-    if (place && plan.drawers.empty())
+    if (hasPrintFilters(context))
+        keepOnly(plan, printsWanted(context, book, history, labels, readiness));
+    if (place && plan.drawers.empty() && !hasPrintFilters(context))
         throw UsageError("at " + excerpt(*place) +
                              " there is no drawer, no box and no print in a dark place, in the "
                              "studio's hands",
@@ -61,8 +84,9 @@ ExitCode run(CommandContext& context) {
 Command drawersCommand() {
     CommandSpec spec;
     spec.name = "drawers";
-    spec.group = "Questions";
-    spec.summary = "Say what lies in each drawer and box, and what of it is still at risk";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Say what lies in each drawer and box, and what of it is still at risk");
     spec.details =
         "For each drawer and box of the studio, and any other dark place that holds prints: how "
         "many lie there, which of them may still need light and since when they have been in the "
@@ -71,12 +95,17 @@ Command drawersCommand() {
         "gallery or a holder's is left out. Spoiled sheets are counted among what lies there, and "
         "not judged. Exit code 1 where anything there may still need light: every verdict of "
         "rackbook ready but ready and not affected.\n\n"
-        "With PLACE, only that drawer or those within it, impression by impression.";
+        "With PLACE, only that drawer or those within it, impression by impression; that is what "
+        "other verbs take as --place. With --edition, --holder or --verdict only those prints "
+        "count, and spoiled sheets do not. --during does not apply: it is one day that is looked "
+        "at, the one of --on.";
     spec.positionals = {{"place", "A drawer, a box, or what they are in.", false, false}};
-    spec.options = {
-        valueOption("on", "DATE", "Judge as of the end of this day.", "today at the studio")};
+    spec.options = printFilters();
+    spec.options.push_back(
+        valueOption("on", "DATE", "Judge as of the end of this day.", "today at the studio"));
     spec.reportsJson = true;
     spec.examples = {{"rackbook drawers --on 2026-03-20", "All of them."},
+                     {"rackbook drawers --edition BRK --on 2026-03-20", "Where one edition lies."},
                      {"rackbook drawers drawer-3 --on 2026-03-20", "One, print by print."}};
     return {spec, run};
 }

@@ -8,6 +8,7 @@
 #include "commands/DrawerWords.h"
 #include "commands/InkWords.h"
 #include "commands/Paragraph.h"
+#include "commands/ReadyReport.h"
 
 namespace rackbook {
 
@@ -35,7 +36,7 @@ std::map<RiskKey, RiskLine> riskLines(const DrawersFacts& facts, const DrawerCon
         if (!print.isAtRisk)
             continue;
         RiskLine& line = lines[{print.darkSince.earliest, daysOf(print.darkSince),
-                                verdictWords(rowOf(facts, print).verdict)}];
+                                saidVerdict(rowOf(facts, print).verdict)}];
         line.impressions.push_back(print.impression);
         line.sample = &print;
     }
@@ -88,7 +89,7 @@ void printDetail(Console& console, const DrawersFacts& facts, const DrawerConten
                  {"felt then"}});
     for (const LyingPrint& print : drawer.prints) {
         std::string verdict =
-            print.isSpoiled ? "spoiled" : verdictWords(rowOf(facts, print).verdict);
+            print.isSpoiled ? std::string("spoiled") : saidVerdict(rowOf(facts, print).verdict);
         if (print.stay.undecided)
             verdict += ", may lie elsewhere";
         table.addRow({printNames(facts, {print.impression}), verdict, daysOf(print.stay.from),

@@ -71,8 +71,8 @@ ExitCode run(CommandContext& context) {
 Command editionCommand() {
     CommandSpec spec;
     spec.name = "edition";
-    spec.group = "At the press";
-    spec.summary = "Begin a new edition";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Begin a new edition");
     spec.details =
         "The code is short, stands on labels, and names the edition in every other verb; it is "
         "also the id of the record. What is left out may be added later with rackbook enter.";

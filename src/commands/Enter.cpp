@@ -150,8 +150,8 @@ std::vector<Example> enterExamples() {
 Command enterCommand() {
     CommandSpec spec;
     spec.name = "enter";
-    spec.group = "At the press";
-    spec.summary = "Enter or change any record, field by field";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Enter or change any record, field by field");
     spec.details =
         "For what has no verb of its own: parties, places, lots, blocks, mixes, drawdowns, "
         "readings, transfers, and for changing any record. With a kind alone it lists the fields "

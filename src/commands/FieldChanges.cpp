@@ -2,13 +2,12 @@
 
 #include <algorithm>
 
-#include "commands/FieldText.h"
-
 namespace rackbook {
 
-std::vector<FieldChange> changesBetween(const Record& before, const Record& after) {
-    const auto was = fieldTexts(before);
-    const auto is = fieldTexts(after);
+std::vector<FieldChange> changesBetween(const Record& before, const Record& after,
+                                        FieldStyle style) {
+    const auto was = fieldTexts(before, style);
+    const auto is = fieldTexts(after, style);
     const auto textIn = [](const auto& texts, const std::string& name) {
         for (const auto& [field, text] : texts)
             if (field == name)

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "commands/FieldText.h"
 #include "records/Record.h"
 
 namespace rackbook {
@@ -15,6 +16,7 @@ struct FieldChange {
 };
 
 // In the order of the fields. Private contacts are left out. Pre: both are of one kind.
-std::vector<FieldChange> changesBetween(const Record& before, const Record& after);
+std::vector<FieldChange> changesBetween(const Record& before, const Record& after,
+                                        FieldStyle style = FieldStyle::names);
 
 }  // namespace rackbook

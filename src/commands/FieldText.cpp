@@ -6,6 +6,7 @@
 #include "base/Numbers.h"
 #include "base/Ranges.h"
 #include "base/Text.h"
+#include "commands/PlainFields.h"
 #include "records/FieldTraits.h"
 
 namespace rackbook {
@@ -14,31 +15,45 @@ namespace {
 
 class FieldTexts {
 public:
+    explicit FieldTexts(FieldStyle style = FieldStyle::names) : m_style(style) {}
+
     template <class T>
     void operator()(const char* name, const T& value) {
         if (std::string_view(name) == "id")
             return;
         const std::string text = textFor(value);
-        if (!text.empty())
+        if (text.empty())
+            return;
+        if (m_style == FieldStyle::names)
             m_texts.emplace_back(name, text);
+        else
+            m_texts.emplace_back(plainField(name), text + unitOfField(name));
     }
 
     std::vector<std::pair<std::string, std::string>> take() { return std::move(m_texts); }
 
 private:
-    static std::string textFor(const std::string& value) { return value; }
-    static std::string textFor(bool value) { return value ? "yes" : ""; }
-    static std::string textFor(int value) { return std::to_string(value); }
-    static std::string textFor(double value) { return formatShortest(value); }
-    static std::string textFor(const EdtfDate& value) { return value.text(); }
+    // A line break in a line of many fields would be shown as an escape.
+    std::string textFor(const std::string& value) const {
+        if (m_style == FieldStyle::names)
+            return value;
+        std::string text;
+        for (const char c : value)
+            text += c == '\n' ? std::string(" / ") : std::string(1, c);
+        return text;
+    }
+    std::string textFor(bool value) const { return value ? "yes" : ""; }
+    std::string textFor(int value) const { return std::to_string(value); }
+    std::string textFor(double value) const { return formatShortest(value); }
+    std::string textFor(const EdtfDate& value) const { return value.text(); }
 
     template <class R>
-    static std::string textFor(const Ref<R>& value) {
+    std::string textFor(const Ref<R>& value) const {
         return value.id;
     }
 
     template <class T>
-    static std::string textFor(const std::optional<T>& value) {
+    std::string textFor(const std::optional<T>& value) const {
         if constexpr (std::is_same_v<T, bool>)
             return value ? (*value ? "yes" : "no") : "";
         else
@@ -46,7 +61,7 @@ private:
     }
 
     template <class R>
-    static std::string textFor(const std::vector<Ref<R>>& refs) {
+    std::string textFor(const std::vector<Ref<R>>& refs) const {
         std::vector<std::string> ids;
         for (const Ref<R>& ref : refs)
             ids.push_back(ref.id);
@@ -54,7 +69,7 @@ private:
     }
 
     // A spectrum is told by its ends: nobody reads 36 numbers, and the record file has them.
-    static std::string textFor(const std::vector<double>& items) {
+    std::string textFor(const std::vector<double>& items) const {
         constexpr std::size_t readable = 8;
         std::string text;
         for (std::size_t i = 0; i < items.size(); ++i) {
@@ -69,7 +84,7 @@ private:
     }
 
     template <class T>
-    static std::string textFor(const std::vector<T>& items) {
+    std::string textFor(const std::vector<T>& items) const {
         std::string text;
         for (const T& item : items)
             text += (text.empty() ? "" : "; ") + textFor(item);
@@ -77,11 +92,11 @@ private:
     }
 
     template <class T, std::enable_if_t<std::is_enum_v<T> || HasFields<T>::value, int> = 0>
-    static std::string textFor(const T& value) {
+    std::string textFor(const T& value) const {
         if constexpr (std::is_enum_v<T>) {
-            return textOf(value);
+            return m_style == FieldStyle::names ? textOf(value) : plainWord(textOf(value));
         } else {
-            FieldTexts inner;
+            FieldTexts inner(m_style);
             T::fields(value, inner);
             std::string text;
             for (const auto& [name, part] : inner.take())
@@ -90,15 +105,17 @@ private:
         }
     }
 
+    FieldStyle m_style;
     std::vector<std::pair<std::string, std::string>> m_texts;
 };
 
 }  // namespace
 
-std::vector<std::pair<std::string, std::string>> fieldTexts(const Record& record) {
+std::vector<std::pair<std::string, std::string>> fieldTexts(const Record& record,
+                                                            FieldStyle style) {
     return std::visit(
-        [](const auto& r) {
-            FieldTexts texts;
+        [style](const auto& r) {
+            FieldTexts texts(style);
             std::decay_t<decltype(r)>::fields(r, texts);
             return texts.take();
         },
@@ -107,7 +124,7 @@ std::vector<std::pair<std::string, std::string>> fieldTexts(const Record& record
 
 std::string fieldsInOneLine(const Record& record) {
     std::string line;
-    for (const auto& [name, text] : fieldTexts(record))
+    for (const auto& [name, text] : fieldTexts(record, FieldStyle::plain))
         line += (line.empty() ? "" : ", ") + name + " " + text;
     return line;
 }

@@ -9,11 +9,15 @@
 
 namespace rackbook {
 
+// Names as record files have them, or plain words with the unit behind the value.
+enum class FieldStyle { names, plain };
+
 // Name and value of each field that is there, id left out. Lists of references are counted or,
 // where they are the impressions of one edition, written as ranges.
-std::vector<std::pair<std::string, std::string>> fieldTexts(const Record& record);
+std::vector<std::pair<std::string, std::string>> fieldTexts(const Record& record,
+                                                            FieldStyle style = FieldStyle::names);
 
-// "layer TIDE/L3, start 2026-03-04, impressions TIDE:1-18 …"
+// In plain words: "layer TIDE/L3, start 2026-03-04, impressions TIDE:1-18 …"
 std::string fieldsInOneLine(const Record& record);
 
 // Ids with a common beginning and a number after the last slash, as "TIDE:1-12,15", the way they

@@ -1,5 +1,9 @@
 #include "commands/Find.h"
 
+#include <algorithm>
+#include <map>
+#include <set>
+
 #include "base/Text.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
@@ -7,6 +11,7 @@
 #include "commands/JsonReport.h"
 #include "commands/OptionRows.h"
 #include "commands/Paragraph.h"
+#include "commands/RecordsWanted.h"
 #include "exchange/TreeJson.h"
 #include "store/TextSearch.h"
 
@@ -52,11 +57,42 @@ void print(Console& console, const TextSearch& search) {
                                     " of " + std::to_string(search.count) + "; --most shows more.");
 }
 
+bool hasFilter(const CommandContext& context) {
+    const std::vector<OptionSpec> filters = recordFilters();
+    return std::any_of(filters.begin(), filters.end(),
+                       [&](const OptionSpec& one) { return context.arguments.has(one.name); });
+}
+
+// Each kind is asked for once. A record that is named by a filter and is not there is refused even
+// where nothing was found that could be chosen by it.
+void keepWanted(const CommandContext& context, const BookFile& book, TextSearch& search,
+                std::size_t most) {
+    std::map<RecordKind, std::optional<std::set<std::string>>> ids;
+    wantedRecords(context, book, RecordKind::impression);
+    const auto isWanted = [&](const FoundText& one) {
+        const auto known = ids.find(one.kind);
+        const std::optional<std::set<std::string>>& wanted =
+            known != ids.end() ? known->second
+                               : (ids[one.kind] = idsWanted(context, book, one.kind));
+        return wanted && wanted->count(one.id) > 0;
+    };
+    std::vector<FoundText>& found = search.found;
+    found.erase(std::remove_if(found.begin(), found.end(),
+                               [&](const FoundText& one) { return !isWanted(one); }),
+                found.end());
+    search.count = found.size();
+    if (found.size() > most)
+        found.resize(most);
+}
+
 ExitCode run(CommandContext& context) {
     const int most = wholeGiven(context, "most", "--most", 1, largestMost).value_or(usualMost);
-    const TextSearch search =
-        searchTexts(bookToRead(context), joined(context.arguments.values("word"), " "),
-                    static_cast<std::size_t>(most));
+    const BookFile book = bookToRead(context);
+    const bool isFiltered = hasFilter(context);
+    TextSearch search = searchTexts(book, joined(context.arguments.values("word"), " "),
+                                    static_cast<std::size_t>(isFiltered ? largestMost : most));
+    if (isFiltered)
+        keepWanted(context, book, search, static_cast<std::size_t>(most));
     if (context.arguments.has("json"))
         context.console.out() << jsonText(treeOf(search));
     else
@@ -69,17 +105,22 @@ ExitCode run(CommandContext& context) {
 Command findCommand() {
     CommandSpec spec;
     spec.name = "find";
-    spec.group = "Questions";
-    spec.summary = "Find records by words in their titles, names, colours and notes";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary =
+        toTranslate("summary", "Find records by words in their titles, names, colours and notes");
     spec.details =
         "Looks through every text of every record for fields in which each of the words begins a "
         "word; case and accents make no difference. Contacts of people are never looked at. "
-        "rackbook show tells all about what was found. Exit code 1 where nothing was.";
+        "rackbook show tells all about what was found. With a filter, only records that it can "
+        "choose are looked through. Exit code 1 where nothing was.";
     spec.positionals = {{"word", "What to look for.", true, true}};
     spec.options = {valueOption("most", "N", "How many are shown, the nearest first.",
                                 std::to_string(usualMost))};
+    for (OptionSpec& filter : recordFilters())
+        spec.options.push_back(std::move(filter));
     spec.reportsJson = true;
     spec.examples = {{"rackbook find apricot", "Everything that speaks of apricot."},
+                     {"rackbook find rose --edition EEL", "The same of one edition."},
                      {"rackbook find dusk stock", "Fields that have both words."}};
     return {spec, run};
 }

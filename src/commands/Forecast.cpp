@@ -11,6 +11,7 @@
 #include "commands/JudgedPrints.h"
 #include "commands/OptionRows.h"
 #include "commands/PlaceGiven.h"
+#include "commands/PrintsWanted.h"
 #include "commands/SheetSelection.h"
 #include "exchange/TreeJson.h"
 #include "store/RecordReader.h"
@@ -47,6 +48,21 @@ void requireFreeFile(const CommandContext& context, const std::string& path) {
                          "Give another name: only a calendar is written over.");
 }
 
+// Of what was judged, the rows that the filters let through.
+Readiness chosenFrom(const CommandContext& context, const BookFile& book,
+                     const JudgedPrints& prints) {
+    Readiness chosen = prints.readiness;
+    if (!hasPrintFilters(context))
+        return chosen;
+    const std::vector<bool> isWanted =
+        printsWanted(context, book, prints.history, prints.labels, prints.readiness);
+    chosen.rows.clear();
+    for (std::size_t i = 0; i < isWanted.size(); ++i)
+        if (isWanted[i])
+            chosen.rows.push_back(prints.readiness.rows[i]);
+    return chosen;
+}
+
 ExitCode run(CommandContext& context) {
     const std::optional<std::string> calendar = context.arguments.value("calendar");
     if (calendar)
@@ -60,7 +76,7 @@ ExitCode run(CommandContext& context) {
         sheets ? std::optional(filterNamed(book, *sheets)) : std::nullopt;
     const JudgedPrints prints(book, studio, rules, filter, asOfDay(context, studio));
     const History& history = prints.history;
-    const Readiness& readiness = prints.readiness;
+    const Readiness readiness = chosenFrom(context, book, prints);
     const std::optional<std::string> place = context.arguments.value("place");
     const ForecastPlan plan =
         forecastPlanOf(history, prints.labels, readiness, *prints.light.model(), rules,
@@ -80,15 +96,18 @@ ExitCode run(CommandContext& context) {
 Command forecastCommand() {
     CommandSpec spec;
     spec.name = "forecast";
-    spec.group = "Questions";
-    spec.summary = "Estimate when prints should have had their light, here and at other places";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Estimate when prints should have had their light, here and at other places");
     spec.details =
         "For what is neither ready nor unaffected: from when on a look may be worth making, when "
         "half of such prints have their colour back, and when most have, at the place where they "
         "hang and at every other rack and wall of the studio that is recorded as lit. Estimates "
         "through the season's sun and usual skies; whether a print is ready, looks decide.\n\n"
         "SHEETS is an edition's code, a code with working numbers such as TIDE:1-12,15, or ids of "
-        "impressions with commas between; without it, the whole book.";
+        "impressions with commas between; without it, the whole book. --edition, --holder and "
+        "--verdict choose among them. --place is another thing here than with other verbs: where "
+        "they would hang, not where they are. --during does not apply.";
     spec.positionals = {{"sheets", "Which impressions.", false, false}};
     spec.options = {
         valueOption("place", "PLACE", "Only what it would be at this place."),
@@ -98,6 +117,8 @@ Command forecastCommand() {
         flagOption("replace", "Write over a calendar that is there already."),
         flagOption("why", "Give the house rules too."),
         valueOption("on", "DATE", "From the end of this day.", "today at the studio")};
+    for (OptionSpec& filter : printFilters())
+        spec.options.push_back(std::move(filter));
     spec.reportsJson = true;
     spec.examples = {{"rackbook forecast --on 2026-03-20", "All that waits for light."},
                      {"rackbook forecast BRK --on 2026-03-20", "One edition."}};

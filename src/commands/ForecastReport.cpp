@@ -12,6 +12,7 @@
 #include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
 #include "commands/PlaceGiven.h"
+#include "commands/ReadyReport.h"
 
 namespace rackbook {
 
@@ -30,7 +31,7 @@ std::string dayWordsOf(const std::optional<std::int64_t>& day, CivilMinute asOf)
 void printGroup(Console& console, const ForecastFacts& facts, const ForecastGroup& group) {
     const ReadinessRow& row = facts.readiness.rows[group.sample];
     console.out() << console.emphasis(printable(group.edition + " " + formatRanges(group.numbers) +
-                                                ": " + verdictWords(row.verdict)))
+                                                ": " + saidVerdict(row.verdict)))
                   << "\n";
     std::string had = "Now at " + placeWords(facts.history, row.place) + "; " +
                       daysWords(row.daysLow, row.daysHigh) + " in light of " +

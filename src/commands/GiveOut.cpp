@@ -108,8 +108,8 @@ ExitCode run(CommandContext& context) {
 Command giveOutCommand() {
     CommandSpec spec;
     spec.name = "give-out";
-    spec.group = "Sheets";
-    spec.summary = "Record that a sheet was handed out";
+    spec.group = toTranslate("group", "Sheets");
+    spec.summary = toTranslate("summary", "Record that a sheet was handed out");
     spec.details =
         "Reads the records that the PDF carries, holds them against the book, and notes in the "
         "register who has the sheet, with the SHA-256 of the file and of the records in it. A file "

@@ -159,8 +159,9 @@ ExitCode run(CommandContext& context) {
 Command givenOutCommand() {
     CommandSpec spec;
     spec.name = "given-out";
-    spec.group = "Sheets";
-    spec.summary = "List the sheets that were handed out, and which are no longer true";
+    spec.group = toTranslate("group", "Sheets");
+    spec.summary = toTranslate(
+        "summary", "List the sheets that were handed out, and which are no longer true");
     spec.details =
         "For each sheet the records behind it are gathered again for its day and held against the "
         "hash that was noted. What happened later changes nothing about an earlier day; a "

@@ -6,6 +6,7 @@
 
 #include "cli/CommandSpec.h"
 #include "commands/Answers.h"
+#include "commands/Suggestions.h"
 
 namespace rackbook {
 
@@ -15,6 +16,9 @@ struct GuideStep {
     std::string question;
     // Absent: always asked, unless the words said it already.
     bool (*isWanted)(const Answers& answers) = nullptr;
+    // Why nothing in the book could be the answer, and what helps, in whole sentences: shown in
+    // place of the question. Empty where it can be asked. Absent: always so.
+    std::string (*obstacle)(const AnswersSoFar& soFar) = nullptr;
 };
 
 // In the order in which a person would tell it. A verb without questions of its own has one for

@@ -2,6 +2,7 @@
 
 #include <sstream>
 
+#include "base/Translated.h"
 #include "commands/BookAccess.h"
 #include "commands/CommandLine.h"
 #include "commands/GuidedEntry.h"
@@ -31,8 +32,11 @@ ExitCode runGuided(const Command& command, const std::vector<std::string>& words
     const Arguments given = parseWhatIsThere(command.spec, words);
     const BookFile book = bookToRead(CommandContext{given, console, folders, conversation});
     if (!command.spec.caution.empty())
-        printWrapped(console, command.spec.caution);
-    console.out() << "Enter takes what stands in brackets, ? says more, Ctrl-C records nothing.\n";
+        printWrapped(console, translated("caution", command.spec.caution));
+    console.out() << translated("conversation",
+                                "Enter takes what stands in brackets, ? says more, Ctrl-C records "
+                                "nothing.")
+                  << "\n";
     GuidedEntry entry(command.spec, words, book, folders, conversation);
     const bool isSettled = entry.settle([&](const std::vector<std::string>& whole) {
         tryVerb(command, whole, folders, conversation);
@@ -43,8 +47,8 @@ ExitCode runGuided(const Command& command, const std::vector<std::string>& words
     const Arguments arguments = parseArguments(command.spec, entry.words());
     CommandContext context{arguments, console, folders, conversation};
     const ExitCode code = command.run(context);
-    printParagraph(console,
-                   "The same without questions: " + shellLine(command.spec.name, entry.words()));
+    printParagraph(console, filledIn(translated("conversation", "The same without questions: %1"),
+                                     {shellLine(command.spec.name, entry.words())}));
     return code;
 }
 

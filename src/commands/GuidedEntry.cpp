@@ -4,15 +4,22 @@
 
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "base/Translated.h"
 #include "cli/Wrap.h"
 #include "commands/AnswerKind.h"
+#include "commands/AnswerLimits.h"
 #include "commands/KindFields.h"
 #include "commands/Suggestions.h"
+#include "commands/TypedAnswer.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
 
 namespace {
+
+std::string asked(const GuideStep& step) {
+    return translated("question", step.question);
+}
 
 bool beginsWithHyphen(const std::string& word) {
     return !word.empty() && word.front() == '-';
@@ -21,7 +28,7 @@ bool beginsWithHyphen(const std::string& word) {
 }  // namespace
 
 bool leavesOpen(const CommandSpec& spec, const std::vector<std::string>& words) {
-    if (!spec.writesBook || !spec.needsBook)
+    if (!asksForWhatIsMissing(spec))
         return false;
     const Arguments given = parseWhatIsThere(spec, words);
     if (given.has("help"))
@@ -87,13 +94,15 @@ std::vector<std::string> GuidedEntry::answersTo(const GuideStep& step, Question 
         answers.push_back(*answer);
         if (!isRepeatable(step.name))
             break;
-        question = {"Another, or Enter where there is none",
+        question = {translated("conversation", "Another, or Enter where there is none"),
                     {},
                     question.help,
                     std::nullopt,
                     {},
                     true,
-                    question.check};
+                    question.read,
+                    question.check,
+                    question.doubt};
     }
     return answers;
 }
@@ -101,20 +110,31 @@ std::vector<std::string> GuidedEntry::answersTo(const GuideStep& step, Question 
 void GuidedEntry::ask(const GuideStep& step) {
     m_asked.insert(step.name);
     if (answerKindOf(m_spec, step.name) == AnswerKind::flag) {
-        const bool isSet = m_conversation.confirm(step.question, m_answers.has(step.name));
+        const bool isSet = m_conversation.confirm(asked(step), m_answers.has(step.name));
         m_answers.set(step.name,
                       isSet ? std::vector<std::string>{"yes"} : std::vector<std::string>{});
         return;
     }
     const AnswersSoFar soFar{m_book, m_studio, m_spec, m_answers};
+    if (isObstructed(step)) {
+        m_conversation.console().out()
+            << wrappedParagraphs(step.obstacle(soFar), m_conversation.console().width());
+        return;
+    }
     Question question;
-    question.text = step.question;
+    question.text = asked(step);
     question.help = step.name == "field" ? fieldHelp() : helpOf(step.name);
+    if (const std::string typing = typingHelp(m_spec, step.name); !typing.empty())
+        question.help += "\n\n" + typing;
     question.isOptional = !isRequired(step.name);
     const std::optional<std::string> before = m_answers.of(step.name);
     question.preset = before ? before : presetFor(soFar, step.name);
     question.choices = choicesFor(soFar, step.name);
+    question.read = [&](const std::string& typed) { return answerMeant(soFar, step.name, typed); };
     question.check = [&](const std::string& answer) { checkAnswer(soFar, step.name, answer); };
+    question.doubt = [&](const std::string& answer) {
+        return doubtAbout(soFar, step.name, answer);
+    };
     m_answers.set(step.name, answersTo(step, question));
 }
 
@@ -126,16 +146,23 @@ void GuidedEntry::askAll() {
             ask(step);
 }
 
+bool GuidedEntry::isObstructed(const GuideStep& step) const {
+    return step.obstacle != nullptr &&
+           !step.obstacle({m_book, m_studio, m_spec, m_answers}).empty();
+}
+
 std::vector<const GuideStep*> GuidedEntry::answerable() const {
     std::vector<const GuideStep*> steps;
     for (const GuideStep& step : m_steps)
-        if (!m_saidByWords.has(step.name) && (step.isWanted == nullptr || step.isWanted(m_answers)))
+        if (!m_saidByWords.has(step.name) &&
+            (step.isWanted == nullptr || step.isWanted(m_answers)) && !isObstructed(step))
             steps.push_back(&step);
     return steps;
 }
 
 std::string GuidedEntry::noneOf(const GuideStep& step) const {
-    return answerKindOf(m_spec, step.name) == AnswerKind::flag ? "no" : "–";
+    return answerKindOf(m_spec, step.name) == AnswerKind::flag ? translated("conversation", "no")
+                                                               : "–";
 }
 
 void GuidedEntry::showAnswers() const {
@@ -144,13 +171,13 @@ void GuidedEntry::showAnswers() const {
     const std::vector<const GuideStep*> steps = answerable();
     for (const GuideStep& step : m_steps)
         if (m_saidByWords.has(step.name))
-            out << "      " << step.question << ": "
+            out << "      " << asked(step) << ": "
                 << printable(joined(m_answers.all(step.name), ", ")) << "\n";
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const std::string number = std::to_string(i + 1);
         const std::vector<std::string>& answers = m_answers.all(steps[i]->name);
         out << "  " << std::string(number.size() < 2 ? 1 : 0, ' ') << number << "  "
-            << steps[i]->question << ": "
+            << asked(*steps[i]) << ": "
             << (answers.empty() ? noneOf(*steps[i]) : printable(joined(answers, ", "))) << "\n";
     }
 }
@@ -158,17 +185,20 @@ void GuidedEntry::showAnswers() const {
 bool GuidedEntry::change() {
     const std::vector<const GuideStep*> steps = answerable();
     Question question;
-    question.text = "Which answer shall be changed, by its number";
-    question.help =
-        "Enter alone changes nothing; the word drop gives this entry up: it is not recorded.";
+    question.text = translated("conversation", "Which answer shall be changed, by its number");
+    question.help = translated(
+        "conversation",
+        "Enter alone changes nothing; the word drop gives this entry up: it is not recorded.");
     question.isOptional = true;
     question.check = [&](const std::string& answer) {
         const std::optional<long long> number = parseWhole(answer);
         if (answer == "drop")
             return;
         if (!number || *number < 1 || *number > static_cast<long long>(steps.size()))
-            throw UsageError("there is no answer " + excerpt(answer),
-                             "The numbers stand before the answers above; drop gives it up.");
+            throw UsageError(
+                filledIn(translated("mistake", "there is no answer %1"), {excerpt(answer)}),
+                translated("mistake",
+                           "The numbers stand before the answers above; drop gives it up."));
     };
     const std::optional<std::string> answer = m_conversation.ask(question);
     if (!answer)
@@ -179,22 +209,38 @@ bool GuidedEntry::change() {
     return true;
 }
 
+// What a record refuses is told by the option that it came from; here, by its question.
+Error GuidedEntry::inQuestions(const Error& error) const {
+    const RefusedInput* refused = dynamic_cast<const RefusedInput*>(&error);
+    if (refused == nullptr)
+        return error;
+    std::vector<Finding> findings = refused->findings();
+    for (Finding& finding : findings)
+        for (const GuideStep& step : m_steps)
+            if (finding.where.file == "--" + step.name)
+                finding.where.file = asked(step);
+    return RefusedInput(std::move(findings));
+}
+
 bool GuidedEntry::settle(const std::function<void(const std::vector<std::string>&)>& attempt) {
     askAll();
     while (true) {
         showAnswers();
         try {
             attempt(words());
-            if (m_conversation.confirm("Is that right"))
+            if (m_conversation.confirm(translated("conversation", "Is that right")))
                 return true;
         } catch (const GaveUp&) {
             throw;
         } catch (const Error& error) {
             Console& console = m_conversation.console();
             console.out() << "\n"
-                          << console.warningColour("This cannot be recorded:", Console::Stream::out)
+                          << console.warningColour(
+                                 translated("conversation", "This cannot be recorded:"),
+                                 Console::Stream::out)
                           << "\n"
-                          << wrappedParagraphs(printable(error.what()), console.width(), 2);
+                          << wrappedLines(printableLines(inQuestions(error).what()),
+                                          console.width(), 2);
         }
         if (!change())
             return false;

@@ -36,6 +36,8 @@ public:
 private:
     void askAll();
     void ask(const GuideStep& step);
+    bool isObstructed(const GuideStep& step) const;
+    Error inQuestions(const Error& error) const;
     std::vector<std::string> answersTo(const GuideStep& step, Question question);
     std::string noneOf(const GuideStep& step) const;
     void showAnswers() const;

@@ -152,8 +152,9 @@ ExitCode run(CommandContext& context) {
 Command handOverCommand() {
     CommandSpec spec;
     spec.name = "hand-over";
-    spec.group = "At the press";
-    spec.summary = "Record that sheets go to someone: consigned, sold, lent, given, returned";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate(
+        "summary", "Record that sheets go to someone: consigned, sold, lent, given, returned");
     spec.details =
         "KIND is one of " + joined(enumNames<TransferKind>(), " or ") +
         ". SHEETS is an edition's code for all its kept impressions, a code with working numbers "

@@ -27,8 +27,8 @@ ExitCode run(CommandContext& context) {
 Command hangCommand() {
     CommandSpec spec;
     spec.name = "hang";
-    spec.group = "At the press";
-    spec.summary = "Hang sheets to dry or to see light";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Hang sheets to dry or to see light");
     spec.details =
         "SHEETS is an edition's code for all its kept impressions, a code with working numbers "
         "such as TIDE:1-12,15, or ids of impressions with commas between. Where they came from is "

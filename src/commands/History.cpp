@@ -58,7 +58,8 @@ std::string saidBy(const JournalEntry& entry, const std::optional<Record>& befor
         return "had to be forgotten";
     if (entry.action == JournalAction::strike)
         return {};
-    return before ? changesInWords(changesBetween(*before, *after)) : fieldsInOneLine(*after);
+    return before ? changesInWords(changesBetween(*before, *after, FieldStyle::plain))
+                  : fieldsInOneLine(*after);
 }
 
 Tree changesTree(const std::vector<FieldChange>& changes) {
@@ -82,8 +83,9 @@ ExitCode tellRecord(CommandContext& context, const BookFile& book) {
                          "rackbook list " + std::string(textOf(kind)) + " shows what there is.");
     Tree report = newReport("history");
     Tree told = Tree::array();
+    const std::string timeZone = timeZoneOf(book);
     Table table({{"entry", Align::right},
-                 {"recorded"},
+                 {"recorded (" + timeZone + ")"},
                  {"by"},
                  {""},
                  {"what it said or changed"},
@@ -91,7 +93,7 @@ ExitCode tellRecord(CommandContext& context, const BookFile& book) {
     std::optional<Record> before;
     for (const JournalEntry& entry : entries) {
         std::optional<Record> after = recordIn(entry);
-        table.addRow({std::to_string(entry.entry), recordedWords(entry.recordedAt),
+        table.addRow({std::to_string(entry.entry), recordedWords(entry.recordedAt, timeZone),
                       entry.recordedBy, wordOf(entry.action), saidBy(entry, before, after),
                       entry.reason.value_or(std::string())});
         Tree tree = treeOf(entry);
@@ -113,11 +115,13 @@ ExitCode tellLatest(CommandContext& context, const BookFile& book) {
     const int most = wholeGiven(context, "last", "--last", 1, mostLast).value_or(usualLast);
     Tree report = newReport("history");
     Tree told = Tree::array();
-    Table table({{"no.", Align::right}, {"recorded"}, {"by"}, {"what"}, {"reason"}});
+    const std::string timeZone = timeZoneOf(book);
+    Table table(
+        {{"no.", Align::right}, {"recorded (" + timeZone + ")"}, {"by"}, {"what"}, {"reason"}});
     for (const std::vector<JournalEntry>& entries :
          latestIntakes(book, static_cast<std::size_t>(most))) {
         const JournalEntry& first = entries.front();
-        table.addRow({std::to_string(first.intake), recordedWords(first.recordedAt),
+        table.addRow({std::to_string(first.intake), recordedWords(first.recordedAt, timeZone),
                       first.recordedBy, intakeInShort(entries),
                       first.reason.value_or(std::string())});
         for (const JournalEntry& entry : entries)
@@ -145,12 +149,15 @@ ExitCode run(CommandContext& context) {
 Command historyCommand() {
     CommandSpec spec;
     spec.name = "history";
-    spec.group = "Questions";
-    spec.summary = "Say what was recorded, changed and corrected, when, by whom and why";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Say what was recorded, changed and corrected, when, by whom and why");
     spec.details =
         "Of one record: each state it had, with what changed and the reason. Without KIND: what "
         "was recorded last, the latest first, under the numbers that rackbook undo takes. What was "
-        "struck out has its history too. Contacts of people are never told.";
+        "struck out has its history too. Times are those of the book's time zone, which stands "
+        "above "
+        "them; --json tells them in UTC. Contacts of people are never told.";
     spec.positionals = {
         {"kind", "The kind of record, such as look.", false},
         {"id", "Its id; of an edition also its code, of an impression also CODE:7.", false}};

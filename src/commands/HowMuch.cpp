@@ -59,8 +59,8 @@ ExitCode run(CommandContext& context) {
 Command howMuchCommand() {
     CommandSpec spec;
     spec.name = "how-much";
-    spec.group = "Questions";
-    spec.summary = "How much ink layers need, and of which mixes";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate("summary", "How much ink layers need, and of which mixes");
     spec.details =
         "Image area, times the inked part of it, times sheets and spoils, times the film weight: "
         "the ink that has to be put out. Without LAYER these are the layers that were not pulled "

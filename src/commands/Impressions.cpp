@@ -56,8 +56,8 @@ ExitCode run(CommandContext& context) {
 Command impressionsCommand() {
     CommandSpec spec;
     spec.name = "impressions";
-    spec.group = "At the press";
-    spec.summary = "Enter sheets of paper under their working numbers";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Enter sheets of paper under their working numbers");
     spec.details =
         "A working number is pencilled on the sheet while it is printed, and stays with it. The "
         "designation, such as 7/30, is given at the end with rackbook sign.";

@@ -2,7 +2,12 @@
 
 #include <map>
 
+#include "base/Clock.h"
+#include "base/Edtf.h"
 #include "base/Text.h"
+#include "commands/BookAccess.h"
+#include "commands/PlainFields.h"
+#include "store/RecordReader.h"
 
 namespace rackbook {
 
@@ -20,11 +25,22 @@ const char* wordOf(JournalAction action) {
     return "new";
 }
 
-std::string recordedWords(const std::string& recordedAt) {
+std::string recordedWords(const std::string& recordedAt, const std::string& timeZone) {
     constexpr std::size_t minutes = 16;  // of "2026-03-28T18:00:00Z"
     if (recordedAt.size() < minutes)
         return recordedAt;
-    return recordedAt.substr(0, 10) + " " + recordedAt.substr(11, 5) + " UTC";
+    const CivilMinute utc = EdtfDate::parse(recordedAt.substr(0, minutes)).earliest();
+    std::string local = formatMinute(civilMinuteAt(utc * 60, timeZone));
+    local[local.find('T')] = ' ';
+    return local;
+}
+
+std::string timeZoneOf(const BookFile& book) {
+    return countOf(book, RecordKind::book) == 0 ? "UTC" : bookRecordOf(book).timeZone;
+}
+
+std::string recordedByWords(const std::string& recordedBy) {
+    return recordedBy == nobodyNamed ? "somebody not named" : printable(recordedBy);
 }
 
 std::string intakeInShort(const std::vector<JournalEntry>& entries) {
@@ -33,10 +49,9 @@ std::string intakeInShort(const std::vector<JournalEntry>& entries) {
         ids[{entry.kind, entry.action}].push_back(entry.id);
     std::vector<std::string> parts;
     for (const auto& [what, some] : ids) {
-        const std::string kind = textOf(what.first);
-        parts.push_back((some.size() == 1 ? kind + " " + some.front()
-                                          : std::to_string(some.size()) + " of kind " + kind) +
-                        " " + wordOf(what.second));
+        const std::string one = plainWord(textOf(what.first)) + " " + some.front();
+        parts.push_back((some.size() == 1 ? one : countedKind(what.first, some.size())) + " " +
+                        wordOf(what.second));
     }
     return joined(parts, ", ");
 }

@@ -47,8 +47,8 @@ ExitCode run(CommandContext& context) {
 Command layerCommand() {
     CommandSpec spec;
     spec.name = "layer";
-    spec.group = "At the press";
-    spec.summary = "Plan a colour run of an edition";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Plan a colour run of an edition");
     spec.details =
         "A layer is one colour run in the printing order. It is planned once and may be pulled on "
         "several days, with several portions of ink.";

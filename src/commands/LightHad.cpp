@@ -73,9 +73,10 @@ ExitCode run(CommandContext& context) {
 Command lightCommand() {
     CommandSpec spec;
     spec.name = "light";
-    spec.group = "Questions";
-    spec.summary =
-        "Estimate the light that impressions have had since their last extender-rich layer";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary",
+        "Estimate the light that impressions have had since their last extender-rich layer");
     spec.details =
         "Near ultraviolet on the face of the print, stay by stay since that layer was pulled: from "
         "the sun's course over the studio, the skies that were noted or else are usual, and what "

@@ -41,8 +41,9 @@ ExitCode run(CommandContext& context) {
 Command lightWantedCommand() {
     CommandSpec spec;
     spec.name = "light-wanted";
-    spec.group = "Questions";
-    spec.summary = "Say what looks and readings teach about the light that brings colours back";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Say what looks and readings teach about the light that brings colours back");
     spec.details =
         "Each look at an extender-rich print says that its colour had returned by then, or not "
         "yet: bounds for the dose of light at which it does. From all of them, and the house rules "

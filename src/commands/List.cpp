@@ -187,8 +187,8 @@ ExitCode run(CommandContext& context) {
 Command listCommand() {
     CommandSpec spec;
     spec.name = "list";
-    spec.group = "Questions";
-    spec.summary = "List the records of one kind";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate("summary", "List the records of one kind");
     spec.details = "KIND is one of " + joined(enumNames<RecordKind>(), " and ") +
                    ". Contacts of people are never listed.";
     spec.positionals = {{"kind", "The kind of record."}};

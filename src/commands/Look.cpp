@@ -54,8 +54,8 @@ ExitCode run(CommandContext& context) {
 Command lookCommand() {
     CommandSpec spec;
     spec.name = "look";
-    spec.group = "At the press";
-    spec.summary = "Record what the eye and a fingertip found";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Record what the eye and a fingertip found");
     spec.details =
         "SHEETS is an edition's code for all its kept impressions, a code with working numbers "
         "such as TIDE:1-12,15, or ids of impressions with commas between.\n\n"

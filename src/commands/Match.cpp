@@ -168,8 +168,9 @@ ExitCode run(CommandContext& context) {
 Command matchCommand() {
     CommandSpec spec;
     spec.name = "match";
-    spec.group = "Questions";
-    spec.summary = "Find recipes for a recorded colour from the lots that are on the shelf";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Find recipes for a recorded colour from the lots that are on the shelf");
     spec.details =
         "For a colour whose ink is gone: the recipes from the lots that are there and were "
         "characterised that come nearest to it under D50, over a measured paper at a film weight; "

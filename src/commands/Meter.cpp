@@ -120,8 +120,9 @@ ExitCode run(CommandContext& context) {
 Command meterCommand() {
     CommandSpec spec;
     spec.name = "meter";
-    spec.group = "At the press";
-    spec.summary = "Record light measured at a place over some time of a day";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary =
+        toTranslate("summary", "Record light measured at a place over some time of a day");
     spec.details =
         "The instrument lies or hangs where the sheets do and faces as they do. What it showed is "
         "typed as it is: a mean in lux, or lux hours where it adds up by itself, or watt hours per "

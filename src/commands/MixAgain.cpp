@@ -48,8 +48,9 @@ MixAgain mixAgainAsked(const CommandContext& context, const std::string& verb,
 Command mixAgainCommand() {
     CommandSpec spec;
     spec.name = "mix-again";
-    spec.group = "Questions";
-    spec.summary = "How to weigh an ink again, step by step, on the balance that is there";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "How to weigh an ink again, step by step, on the balance that is there");
     spec.details =
         "Takes the recipe of a mix, a pull or a layer back to the tins, through every let-down and "
         "stock mix, and lays out the weighing for the wanted mass: stock mix, let-down and portion "

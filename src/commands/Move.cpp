@@ -38,8 +38,8 @@ ExitCode run(CommandContext& context) {
 Command moveCommand() {
     CommandSpec spec;
     spec.name = "move";
-    spec.group = "At the press";
-    spec.summary = "Move sheets from one place to another";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Move sheets from one place to another");
     spec.details =
         "SHEETS is an edition's code for all its kept impressions, a code with working numbers "
         "such as TIDE:1-12,15, or ids of impressions with commas between. Where they came from is "

@@ -32,8 +32,9 @@ ExitCode run(CommandContext& context) {
 Command predictCommand() {
     CommandSpec spec;
     spec.name = "predict";
-    spec.group = "Questions";
-    spec.summary = "Say what colour a mix, a layer, or all layers of an edition should have";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Say what colour a mix, a layer, or all layers of an edition should have");
     spec.details =
         "From what the drawdowns teach about the lots in it: the colour over a measured paper at "
         "a film weight, with an estimate of how far it may be off, and, where a colour is recorded "

@@ -66,7 +66,7 @@ ExitCode run(CommandContext& context) {
     Pull pull;
     pull.layer = {layerOf(book, edition, context.arguments.text("layer")).id};
     pull.start = momentGivenOrNow(context, studio, "start");
-    pull.end = momentGiven(context, studio, "end");
+    pull.end = momentGivenOn(context, pull.start.earliest(), "end");
     pull.id = freshId(RecordKind::pull, pull.start);
     setCircumstances(context, book, pull);
     const std::vector<Impression> printed =
@@ -82,20 +82,22 @@ ExitCode run(CommandContext& context) {
 }
 
 std::vector<OptionSpec> pullOptions() {
-    return {valueOption("portion", "MIX", "Id of the mix that it was printed with."),
-            valueOption("spoiled", "RANGE", "Working numbers of sheets spoiled in this pull."),
-            valueOption("start", "DATE", "When: a date, a date with a time, or a time of today.",
-                        "now"),
-            valueOption("end", "DATE", "When the last sheet was off the block."),
-            valueOption("hang", "PLACE", "Id of the place where the good sheets hang afterwards."),
-            valueOption("press", "WORDS", "The press, or hand and with what."),
-            valueOption("packing", "WORDS", "What lay behind the sheet."),
-            valueOption("temperature", "DEGREES", "Of the room, in degrees Celsius."),
-            valueOption("humidity", "PERCENT", "Of the room, relative."),
-            valueOption("ink-before", "MASS", "Ink on the slab before the first sheet."),
-            valueOption("ink-after", "MASS", "Ink left on the slab after the last."),
-            valueOption("printer", "PARTY", "Id of the party who printed."),
-            valueOption("note", "TEXT", "Anything else worth keeping.")};
+    return {
+        valueOption("portion", "MIX", "Id of the mix that it was printed with."),
+        valueOption("spoiled", "RANGE", "Working numbers of sheets spoiled in this pull."),
+        valueOption("start", "DATE", "When: a date, a date with a time, or a time of today.",
+                    "now"),
+        valueOption("end", "DATE",
+                    "When the last sheet was off the block; a time alone is of the day it began."),
+        valueOption("hang", "PLACE", "Id of the place where the good sheets hang afterwards."),
+        valueOption("press", "WORDS", "The press, or hand and with what."),
+        valueOption("packing", "WORDS", "What lay behind the sheet."),
+        valueOption("temperature", "DEGREES", "Of the room, in degrees Celsius."),
+        valueOption("humidity", "PERCENT", "Of the room, relative."),
+        valueOption("ink-before", "MASS", "Ink on the slab before the first sheet."),
+        valueOption("ink-after", "MASS", "Ink left on the slab after the last."),
+        valueOption("printer", "PARTY", "Id of the party who printed."),
+        valueOption("note", "TEXT", "Anything else worth keeping.")};
 }
 
 }  // namespace
@@ -103,14 +105,17 @@ std::vector<OptionSpec> pullOptions() {
 Command pullCommand() {
     CommandSpec spec;
     spec.name = "pull";
-    spec.group = "At the press";
-    spec.summary = "Record a printing run: one layer, on these sheets, with one portion of ink";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate(
+        "summary", "Record a printing run: one layer, on these sheets, with one portion of ink");
     spec.details =
         "A layer may be pulled in several runs; each sheet is made of the pulls it went through. "
         "Spoiled sheets are counted among those pulled, and count as spoiled from that day on. "
         "With --hang the good sheets are hung when the run ends, or begins where no end is given. "
         "A portion that is old by the house rules is pointed out, and recorded all the same. "
-        "Ink before and after is a mass in g, or with its unit behind it, such as 9,4g.";
+        "A date that is to come is recorded with a warning, since clocks go wrong; on a terminal "
+        "the question asks first. Ink before and after is a mass in g, or with its unit behind it, "
+        "such as 9,4g.";
     spec.positionals = {{"edition", "Code of the edition."},
                         {"layer", "Its place in the printing order, such as 3."},
                         {"range", "Working numbers of the sheets pulled, such as 1-12,15."}};

@@ -50,8 +50,9 @@ ExitCode run(CommandContext& context) {
 Command putRightCommand() {
     CommandSpec spec;
     spec.name = "put-right";
-    spec.group = "At the press";
-    spec.summary = "Too much of something went into the dish: what to add of everything else";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate(
+        "summary", "Too much of something went into the dish: what to add of everything else");
     spec.details =
         "Nothing comes out of a dish again, so the rest is raised to what there is too much of. "
         "Says how much of each to add, in weighing order, what that comes to, whether there is "

@@ -71,8 +71,9 @@ ExitCode run(CommandContext& context) {
 Command readyCommand() {
     CommandSpec spec;
     spec.name = "ready";
-    spec.group = "Questions";
-    spec.summary = "Say which impressions may be put away and which still need light";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary =
+        toTranslate("summary", "Say which impressions may be put away and which still need light");
     spec.details =
         "For each impression: the last extender-rich layer, its days in light since, an estimate "
         "of that light, the looks recorded, and a verdict with its reasons. The estimate says when "

@@ -8,6 +8,7 @@
 #include "base/Numbers.h"
 #include "base/Ranges.h"
 #include "base/Text.h"
+#include "base/Translated.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
 #include "cli/Wrap.h"
@@ -103,11 +104,16 @@ void printSummary(Console& console, const ReadyFacts& facts) {
     }
     std::vector<std::string> parts;
     for (const auto& [urgency, entry] : counts)
-        parts.push_back(verdictWords(entry.first) + (" " + std::to_string(entry.second)));
-    console.out() << "On " << formatDay(facts.readiness.asOf) << ": "
-                  << (parts.empty() ? "no impression is concerned" : joined(parts)) << ".\n";
+        parts.push_back(saidVerdict(entry.first) + " " + std::to_string(entry.second));
+    console.out() << filledIn(translated("ready", "On %1: %2."),
+                              {formatDay(facts.readiness.asOf),
+                               parts.empty() ? translated("ready", "no impression is concerned")
+                                             : joined(parts, translated("ready", " and "))})
+                  << "\n";
     if (facts.readiness.leftOut > 0)
-        console.out() << facts.readiness.leftOut << " spoiled or destroyed were left out.\n";
+        console.out() << filledIn(translated("ready", "%1 spoiled or destroyed were left out."),
+                                  {std::to_string(facts.readiness.leftOut)})
+                      << "\n";
 }
 
 // The dose since that pull, the doses by which a look is worth making, half of such prints are back
@@ -146,23 +152,28 @@ int urgencyOf(Verdict verdict) {
     return 5;
 }
 
+std::string saidVerdict(Verdict verdict) {
+    return translated("verdict", verdictWords(verdict));
+}
+
 bool mayNeedLight(Verdict verdict) {
     return verdict != Verdict::ready && verdict != Verdict::notAffected;
 }
 
 void printReadiness(Console& console, const ReadyFacts& facts) {
-    Table table({{"impressions"},
-                 {"verdict"},
-                 {"last extender-rich layer"},
-                 {"days in light"},
-                 {"look since"},
-                 {"now at"}});
+    Table table({{translated("ready", "impressions")},
+                 {translated("ready", "verdict")},
+                 {translated("ready", "last extender-rich layer")},
+                 {translated("ready", "days in light")},
+                 {translated("ready", "look since")},
+                 {translated("ready", "now at")}});
     const std::map<LineKey, Line> lines = linesOf(facts);
     for (const auto& [key, line] : lines)
         table.addRow({std::get<1>(key) + " " + formatRanges(line.numbers),
-                      verdictWords(facts.readiness.rows[line.sample].verdict), std::get<2>(key),
+                      saidVerdict(facts.readiness.rows[line.sample].verdict), std::get<2>(key),
                       std::get<3>(key), std::get<4>(key), std::get<5>(key)});
-    console.out() << table.text(console.width(), "No impression is concerned.");
+    console.out() << table.text(console.width(),
+                                translated("ready", "No impression is concerned."));
     console.out() << "\n";
     for (const auto& [key, line] : lines) {
         const ReadinessRow& row = facts.readiness.rows[line.sample];
@@ -170,7 +181,7 @@ void printReadiness(Console& console, const ReadyFacts& facts) {
             continue;
         console.out() << console.emphasis(printable(std::get<1>(key) + " " +
                                                     formatRanges(line.numbers) + ": " +
-                                                    verdictWords(row.verdict)))
+                                                    saidVerdict(row.verdict)))
                       << "\n";
         const std::string why = reasonsText(row, facts);
         for (const std::string& piece : wrapped(printable(why), std::min(console.width() - 2, 96)))
@@ -181,7 +192,10 @@ void printReadiness(Console& console, const ReadyFacts& facts) {
     if (facts.explainsAll)
         printHouseRules(console, facts.rules, rulesOfReadiness());
     else if (!facts.chosen.empty())
-        console.out() << "Judged by the house rules; --why prints them, and all reasons.\n";
+        console.out() << translated(
+                             "ready",
+                             "Judged by the house rules; --why prints them, and all reasons.")
+                      << "\n";
 }
 
 Tree readinessTree(const ReadyFacts& facts) {

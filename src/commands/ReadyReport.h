@@ -32,6 +32,9 @@ Tree readinessTree(const ReadyFacts& facts);
 int urgencyOf(Verdict verdict);
 
 // True for every verdict but ready and notAffected.
+// In the language in use.
+std::string saidVerdict(Verdict verdict);
+
 bool mayNeedLight(Verdict verdict);
 
 }  // namespace rackbook

@@ -6,11 +6,14 @@
 #include "base/Clock.h"
 #include "base/Sha256.h"
 #include "base/Text.h"
+#include "base/Translated.h"
 #include "cli/Table.h"
 #include "commands/BookAccess.h"
 #include "commands/ClockShifts.h"
 #include "commands/Contacts.h"
+#include "commands/DatesAhead.h"
 #include "commands/FieldText.h"
+#include "commands/OptionOfField.h"
 #include "commands/RecordingFrom.h"
 #include "exchange/RecordCodec.h"
 #include "store/RecordReader.h"
@@ -155,17 +158,17 @@ std::optional<std::string> bytesAmong(const std::vector<MadeRecord>& made,
 const char* outcomeWord(EntryOutcome outcome) {
     switch (outcome) {
         case EntryOutcome::recorded:
-            return "new";
+            return toTranslate("record", "new");
         case EntryOutcome::updated:
-            return "changed";
+            return toTranslate("record", "changed");
         case EntryOutcome::corrected:
-            return "corrected";
+            return toTranslate("record", "corrected");
         case EntryOutcome::struck:
-            return "struck out";
+            return toTranslate("record", "struck out");
         case EntryOutcome::unchanged:
             break;
     }
-    return "unchanged";
+    return toTranslate("record", "unchanged");
 }
 
 }  // namespace
@@ -219,7 +222,12 @@ IntakeTerms termsOf(const CommandContext& context) {
 
 ExitCode recordMade(CommandContext& context, BookFile& book, const std::vector<MadeRecord>& made,
                     const std::optional<std::string>& reason) {
-    return recordMadeFrom("the command line", context, book, made, reason);
+    try {
+        return recordMadeFrom("the command line", context, book, made, reason);
+    } catch (const RefusedInput& refused) {
+        throw RefusedInput(
+            namedByOptions(refused.findings(), context.arguments, kindOf(made.front().record)));
+    }
 }
 
 ExitCode recordMadeFrom(const std::string& source, CommandContext& context, BookFile& book,
@@ -238,25 +246,35 @@ ExitCode recordMadeFrom(const std::string& source, CommandContext& context, Book
     terms.reason = reason;
     terms.bytesOf = [&](const std::string& hash) { return bytesAmong(made, hash); };
     const std::vector<EntryOutcome> outcomes = takeEntries(book, reader, std::move(entries), terms);
-    Table table({{"", Align::left}, {"record"}, {"what it says"}});
+    Table table({{"", Align::left},
+                 {translated("record", "record")},
+                 {translated("record", "what it says")}});
     for (std::size_t i = 0; i < made.size(); ++i) {
         Record record = reader.records()[i].record;
         withholdContact(record);
-        table.addRow({outcomeWord(outcomes[i]), nameOf(kindOf(record), idOf(record)),
-                      fieldsInOneLine(record)});
+        table.addRow({translated("record", outcomeWord(outcomes[i])),
+                      nameOf(kindOf(record), idOf(record)), fieldsInOneLine(record)});
     }
     context.console.out() << table.text(context.console.width(), "Nothing to record.");
+    warnOfDatesAhead(context, book, made);
     const bool allStand = std::all_of(outcomes.begin(), outcomes.end(), [](EntryOutcome outcome) {
         return outcome == EntryOutcome::unchanged;
     });
     if (allStand) {
-        context.console.out() << "\nThe book says this already; nothing was changed.\n";
+        context.console.out() << "\n"
+                              << translated("record",
+                                            "The book says this already; nothing was changed.")
+                              << "\n";
         return ExitCode::success;
     }
     if (context.jointBook)
         return ExitCode::success;
-    context.console.out() << (terms.dryRun ? "\nTried only: nothing was recorded.\n"
-                                           : "\nRecorded in " + book.path() + ".\n");
+    context.console.out() << "\n"
+                          << (terms.dryRun
+                                  ? translated("record", "Tried only: nothing was recorded.")
+                                  : filledIn(translated("record", "Recorded in %1."),
+                                             {book.path()}))
+                          << "\n";
     return ExitCode::success;
 }
 

@@ -42,8 +42,10 @@ EditionIds idsOf(const BookFile& book, const std::string& editionId) {
 // Whether a record is of that edition.
 template <class R>
 bool isOf(const R& record, const EditionIds& ids) {
-    if constexpr (std::is_same_v<R, Block> || std::is_same_v<R, Layer> ||
-                  std::is_same_v<R, Impression>)
+    if constexpr (std::is_same_v<R, Edition>)
+        return record.id == ids.edition;
+    else if constexpr (std::is_same_v<R, Block> || std::is_same_v<R, Layer> ||
+                       std::is_same_v<R, Impression>)
         return record.edition.id == ids.edition;
     else if constexpr (std::is_same_v<R, Mix>)
         return record.edition && record.edition->id == ids.edition;
@@ -62,9 +64,9 @@ bool isOf(const R& record, const EditionIds& ids) {
 
 const std::vector<RecordKind>& kindsOfEditions() {
     static const std::vector<RecordKind> kinds = {
-        RecordKind::block, RecordKind::mix,        RecordKind::weighing,
-        RecordKind::layer, RecordKind::impression, RecordKind::pull,
-        RecordKind::move,  RecordKind::look,       RecordKind::transfer};
+        RecordKind::edition, RecordKind::block,      RecordKind::mix,  RecordKind::weighing,
+        RecordKind::layer,   RecordKind::impression, RecordKind::pull, RecordKind::move,
+        RecordKind::look,    RecordKind::transfer};
     return kinds;
 }
 
@@ -166,6 +168,20 @@ Wanted during(const std::string& words) {
     };
 }
 
+const std::map<std::string, std::set<RecordKind>>& kindsChosenBy() {
+    using K = RecordKind;
+    const std::vector<K>& ofEditions = kindsOfEditions();
+    static const std::map<std::string, std::set<K>> kinds = {
+        {"edition", {ofEditions.begin(), ofEditions.end()}},
+        {"place", {K::impression, K::move, K::lot, K::mix}},
+        {"holder", {K::impression, K::transfer}},
+        {"verdict", {K::impression}},
+        {"during",
+         {K::weighing, K::pull, K::drawdown, K::reading, K::issue, K::move, K::look, K::transfer,
+          K::stockTake, K::weather, K::metering}}};
+    return kinds;
+}
+
 std::vector<Wanted> filtersGiven(const CommandContext& context, const BookFile& book,
                                  RecordKind kind) {
     const Arguments& arguments = context.arguments;
@@ -186,18 +202,31 @@ std::vector<Wanted> filtersGiven(const CommandContext& context, const BookFile& 
 }  // namespace
 
 std::vector<OptionSpec> recordFilters() {
-    return {valueOption("edition", "CODE",
-                        "Only what belongs to this edition: blocks, layers, mixes, weighings, "
-                        "impressions, pulls, moves, looks and transfers."),
-            valueOption("place", "PLACE",
-                        "Only what is there or at a place within it: impressions, lots and mixes; "
-                        "moves from or to it."),
-            valueOption("holder", "PARTY", "Only impressions and transfers of that party."),
-            choiceOption("verdict", "VERDICT", "Only impressions that are judged so today.",
-                         enumNames<Verdict>()),
-            valueOption("during", "DATE",
-                        "Only what can have happened then: a day, a month, a year, or a first and "
-                        "a last day with a slash between.")};
+    return {
+        valueOption("edition", "CODE",
+                    "Only this edition and what belongs to it: blocks, layers, mixes, weighings, "
+                    "impressions, pulls, moves, looks and transfers."),
+        valueOption("place", "PLACE",
+                    "Only what is there or at a place within it: impressions, lots and mixes; "
+                    "moves from or to it."),
+        valueOption("holder", "PARTY", "Only impressions and transfers of that party."),
+        choiceOption("verdict", "VERDICT", "Only impressions that are judged so today.",
+                     enumNames<Verdict>()),
+        valueOption("during", "DATE",
+                    "Only what can have happened then: a day, a month, a year, or a first and "
+                    "a last day with a slash between.")};
+}
+
+std::optional<std::set<std::string>> idsWanted(const CommandContext& context, const BookFile& book,
+                                               RecordKind kind) {
+    const Arguments& arguments = context.arguments;
+    for (const auto& [filter, kinds] : kindsChosenBy())
+        if (arguments.has(filter) && kinds.count(kind) == 0)
+            return std::nullopt;
+    std::set<std::string> ids;
+    for (const Record& record : wantedRecords(context, book, kind))
+        ids.insert(idOf(record));
+    return ids;
 }
 
 std::vector<Record> wantedRecords(const CommandContext& context, const BookFile& book,

@@ -5,6 +5,8 @@
 
 #include "base/Error.h"
 #include "base/Text.h"
+#include "commands/JournalWords.h"
+#include "commands/PlainFields.h"
 #include "commands/SheetFile.h"
 #include "commands/SheetSelection.h"
 #include "store/EntryOf.h"
@@ -46,20 +48,41 @@ CarriedSheet benchSheetIn(const std::string& path, bool hasForm) {
     return std::move(sheet);
 }
 
-void requireNotTaken(const ReturnedSheet& sheet, const BookFile& book) {
-    const std::string id = sheet.idOf(RecordKind::pull);
-    const std::optional<EntryNote> entry = firstEntryOf(book, RecordKind::pull, id);
-    if (!entry)
-        return;
-    const std::string when =
-        "it was taken already, on " + entry->recordedAt + " by " + printable(entry->recordedBy);
-    if (entry->isStruck)
-        throw InputError(sheet.path, when + ", and its run " + id + " was struck out since",
-                         "Make the sheet anew with rackbook sheet bench, or record the run with "
-                         "rackbook pull.");
-    throw InputError(sheet.path, when + ": " + id,
+[[noreturn]] void refuseTakenAlready(const ReturnedSheet& sheet, const BookFile& book,
+                                     const EntryNote& entry, const std::string& id) {
+    const std::string timeZone = timeZoneOf(book);
+    throw InputError(sheet.path,
+                     "it was taken already, on " + recordedWords(entry.recordedAt, timeZone) +
+                         " (" + timeZone + ") by " + recordedByWords(entry.recordedBy) + ": " + id,
                      "Look at it with rackbook show pull " + id +
-                         "; another run wants a new sheet, from rackbook sheet bench.");
+                         "; rackbook undo takes it back; another run wants a new sheet, from "
+                         "rackbook sheet bench.");
+}
+
+// Where its run was struck out and the rest was not, that would be recorded a second time.
+void requireAllStruck(const ReturnedSheet& sheet, const BookFile& book) {
+    for (const RecordKind kind : {RecordKind::mix, RecordKind::move}) {
+        const std::optional<EntryNote> entry = firstEntryOf(book, kind, sheet.idOf(kind));
+        if (entry && !entry->isStruck)
+            throw InputError(sheet.path,
+                             "it was taken already, and its run was struck out, but not its " +
+                                 plainWord(textOf(kind)) + " " + sheet.idOf(kind),
+                             "Strike that out too, with rackbook strike, or record the run with "
+                             "rackbook pull.");
+    }
+}
+
+// What was struck out keeps its id, so that each taking after an undo has ids of its own.
+void findTaking(ReturnedSheet& sheet, const BookFile& book) {
+    for (sheet.taking = 1;; ++sheet.taking) {
+        const std::string id = sheet.idOf(RecordKind::pull);
+        const std::optional<EntryNote> entry = firstEntryOf(book, RecordKind::pull, id);
+        if (!entry)
+            return;
+        if (!entry->isStruck)
+            refuseTakenAlready(sheet, book, *entry, id);
+        requireAllStruck(sheet, book);
+    }
 }
 
 // Of what a sheet says, the layer and the impressions that it lists.
@@ -92,8 +115,8 @@ std::string differenceWords(const FactsDifference& difference) {
     const auto said = [](const std::string& text) {
         return text.empty() ? std::string("nothing") : excerpt(text);
     };
-    return difference.record + ": " + difference.field + " was " + said(difference.onSheet) +
-           ", and is " + said(difference.inBook);
+    return difference.record + ": " + plainField(difference.field) + " was " +
+           said(difference.onSheet) + ", and is " + said(difference.inBook);
 }
 
 [[noreturn]] void refuseState(const std::string& path, const std::string& about,
@@ -161,7 +184,7 @@ void addRecords(ReturnedSheet& sheet, const SheetAbout& about, const RecordSet& 
 
 std::string ReturnedSheet::idOf(RecordKind kind) const {
     const std::string word = kind == RecordKind::mix ? "portion" : textOf(kind);
-    return word + "-" + identity;
+    return word + "-" + identity + (taking == 1 ? "" : "-" + std::to_string(taking));
 }
 
 ReturnedSheet returnedSheet(const std::string& path, const BookFile& book,
@@ -172,7 +195,7 @@ ReturnedSheet returnedSheet(const std::string& path, const BookFile& book,
     const CarriedSheet carried = benchSheetIn(path, !sheet.values.empty());
     sheet.identity = carried.sha256.substr(0, identityDigits);
     sheet.language = carried.facts.heading.language;
-    requireNotTaken(sheet, book);
+    findTaking(sheet, book);
     requireSameState(sheet, carried, records);
     addRecords(sheet, carried.facts.heading.about, records);
     return sheet;

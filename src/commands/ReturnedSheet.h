@@ -22,7 +22,10 @@ struct ReturnedSheet {
     std::vector<Impression> listed;  // by working number
     std::vector<FormValue> values;
 
-    // Ids of the records that it becomes: "pull-0123456789abcdef".
+    int taking = 1;  // from 1; what earlier ones recorded was struck out again
+
+    // Ids of the records that it becomes: "pull-0123456789abcdef", of the second taking
+    // "pull-0123456789abcdef-2".
     std::string idOf(RecordKind kind) const;
 };
 

@@ -278,8 +278,9 @@ ExitCode run(CommandContext& context) {
 Command shadeCommand() {
     CommandSpec spec;
     spec.name = "shade";
-    spec.group = "Questions";
-    spec.summary = "Say what to add to a batch whose test drawdown was measured";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary =
+        toTranslate("summary", "Say what to add to a batch whose test drawdown was measured");
     spec.details =
         "TEST is the reading of a drawdown of the batch; the mix, the paper and the film weight "
         "come from that drawdown. The additions that bring the batch nearest to the colour are "

@@ -261,8 +261,8 @@ std::string details() {
 Command sheetCommand() {
     CommandSpec spec;
     spec.name = "sheet";
-    spec.group = "Sheets";
-    spec.summary = "Write a sheet as a PDF file";
+    spec.group = toTranslate("group", "Sheets");
+    spec.summary = toTranslate("summary", "Write a sheet as a PDF file");
     spec.details = details();
     PositionalSpec about;
     about.name = "about";
@@ -293,6 +293,8 @@ Command sheetCommand() {
     spec.examples = {
         {"rackbook sheet edition EEL", "Writes EEL-edition.pdf."},
         {"rackbook sheet edition EEL --language fr --out eel-fr.pdf", "The same in French."},
+        {"rackbook sheet bench FER/L3",
+         "A sheet for the press; filled in as a form, rackbook take-sheet takes it in."},
         {"rackbook sheet readiness --on 2026-03-20",
          "Writes readiness-2026-03-20.pdf for the whole book."},
         {"rackbook sheet recipe EEL/L4 --mass 60 --balance kitchen-balance",

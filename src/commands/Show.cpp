@@ -91,8 +91,8 @@ ExitCode run(CommandContext& context) {
 Command showCommand() {
     CommandSpec spec;
     spec.name = "show";
-    spec.group = "Questions";
-    spec.summary = "Show one record with what belongs to it";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate("summary", "Show one record with what belongs to it");
     spec.details =
         "Of a mix: what went in and out, and what it holds now, by lot, through every parent mix. "
         "Of "

@@ -131,8 +131,8 @@ ExitCode run(CommandContext& context) {
 Command signCommand() {
     CommandSpec spec;
     spec.name = "sign";
-    spec.group = "At the press";
-    spec.summary = "Record the designations given at signing";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Record the designations given at signing");
     spec.details =
         "An assignment is working numbers, = and what is written on the sheet: 3=1/20 for one, "
         "5-24=1/20 for twenty that count on from 1/20, 25-27=\"AP I/III\" in roman numerals, "

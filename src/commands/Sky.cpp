@@ -148,8 +148,9 @@ ExitCode run(CommandContext& context) {
 Command skyCommand() {
     CommandSpec spec;
     spec.name = "sky";
-    spec.group = "At the press";
-    spec.summary = "Record how the sky was on a day, for the light that prints have";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary =
+        toTranslate("summary", "Record how the sky was on a day, for the light that prints have");
     spec.details =
         "SKY is sunny (little or no cloud), broken (sun and cloud took turns) or overcast (grey "
         "throughout), or the eighths of the sky that were covered (oktas), 0 to 8, as a mean "

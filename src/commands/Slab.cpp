@@ -177,9 +177,10 @@ ExitCode run(CommandContext& context) {
 Command slabCommand() {
     CommandSpec spec;
     spec.name = "slab";
-    spec.group = "Questions";
-    spec.summary =
-        "Say which heaps of ink are still there, how old they are and how long they last";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary",
+        "Say which heaps of ink are still there, how old they are and how long they last");
     spec.details =
         "Every mix that is not finished and still holds something by its weighings and pulls: how "
         "much, since when, with drier or without, until when it can be printed from, and a "

@@ -4,6 +4,7 @@
 
 #include "commands/BookAccess.h"
 #include "commands/InkBook.h"
+#include "commands/LotsWanted.h"
 #include "commands/OptionRows.h"
 #include "commands/RecordNamed.h"
 #include "commands/StockLot.h"
@@ -48,7 +49,9 @@ ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     const InkBook ink = inkBookOf(book);
     const CivilMinute asOf = asOfDay(context, ink.studio);
-    const StockFacts facts{ink, asOf, lotUseOf(ink, asOf), lotsAsked(context, ink, asOf)};
+    std::vector<std::size_t> asked = lotsAsked(context, ink, asOf);
+    keepLotsWanted(context, ink, asked);
+    const StockFacts facts{ink, asOf, lotUseOf(ink, asOf), std::move(asked)};
     if (context.arguments.has("json")) {
         Tree report = treeOf(facts);
         if (details)
@@ -67,15 +70,18 @@ ExitCode run(CommandContext& context) {
 Command stockCommand() {
     CommandSpec spec;
     spec.name = "stock";
-    spec.group = "Questions";
-    spec.summary = "Say what is left in the tins, how long it lasts and what a gram costs";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate(
+        "summary", "Say what is left in the tins, how long it lasts and what a gram costs");
     spec.details =
         "For each lot that is not finished: what the weighings and the last stock-take leave, the "
         "use in a month, when it runs out and whether that is before it no longer keeps, and what "
         "a gram that is really used costs. Lots that are old, nearly out or were never weighed "
         "are pointed out. One lot alone is shown with all that was taken from it and every "
         "stock-take, and can be compared with other containers: a big tin is dear when it "
-        "outlasts its ink.";
+        "outlasts its ink.\n\n"
+        "--edition, --place and --during choose among the lots; --holder and --verdict do not "
+        "apply, since they are about prints.";
     spec.positionals = {{"lot", "Ids of tins, tubes or bottles.", false, true}};
     spec.options = {
         valueOption("on", "DATE", "As of this day.", "today at the studio"),
@@ -83,6 +89,8 @@ Command stockCommand() {
         repeatable(valueOption("offer", "PRICE:MASS[:DAYS]",
                                "A container on offer: price, net mass, and how many days it keeps "
                                "once opened. Twice or more, with one lot."))};
+    for (OptionSpec& filter : lotFilters())
+        spec.options.push_back(std::move(filter));
     spec.reportsJson = true;
     spec.examples = {{"rackbook stock", "All that is open."},
                      {"rackbook stock field-rose-1 --offer 96:60:1825 --offer 290:250:730",

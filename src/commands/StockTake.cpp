@@ -141,8 +141,9 @@ ExitCode run(CommandContext& context) {
 Command stockTakeCommand() {
     CommandSpec spec;
     spec.name = "stock-take";
-    spec.group = "At the press";
-    spec.summary = "Record what a tin, tube or bottle still holds, weighed again";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary =
+        toTranslate("summary", "Record what a tin, tube or bottle still holds, weighed again");
     spec.details =
         "Weigh the container and give what is in it, or give both masses and let "
         "--tare take the container off. The difference from what the weighings leave "

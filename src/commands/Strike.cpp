@@ -25,8 +25,9 @@ ExitCode run(CommandContext& context) {
 Command strikeCommand() {
     CommandSpec spec;
     spec.name = "strike";
-    spec.group = "At the press";
-    spec.summary = "Strike out a record that should never have been recorded";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary =
+        toTranslate("summary", "Strike out a record that should never have been recorded");
     spec.details =
         "For a weighing, a move or a look that was typed by mistake and never happened. The record "
         "no longer counts; the journal keeps it, with the reason. Nothing that other records name "

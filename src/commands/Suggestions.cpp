@@ -5,7 +5,9 @@
 #include "base/Numbers.h"
 #include "base/Ranges.h"
 #include "base/Text.h"
+#include "base/Translated.h"
 #include "commands/AnswerKind.h"
+#include "commands/AnswerLimits.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
 #include "commands/LayerNamed.h"
@@ -40,21 +42,24 @@ std::vector<Choice> layers(const AnswersSoFar& soFar) {
     return choices;
 }
 
-// Those of the edition that was answered, portions alone where a portion is wanted and there are
-// any; the newest first.
+// Those of the edition that was answered, the newest first; where a portion is wanted, portions
+// alone, else what was let down and may have been printed from as it is.
 std::vector<Choice> mixes(const AnswersSoFar& soFar, const std::string& name) {
     const std::optional<Edition> edition = editionAnswered(soFar);
     const bool wantsPortion = name == "portion";
     std::vector<Choice> all;
     std::vector<Choice> portions;
+    std::vector<Choice> letDowns;
     for (const Mix& mix : allOf<Mix>(soFar.book)) {
         if (mix.finishedOn || (edition && mix.edition && mix.edition->id != edition->id))
             continue;
         all.push_back({mix.id, mix.name});
         if (mix.purpose == MixPurpose::portion)
             portions.push_back(all.back());
+        else if (mix.purpose == MixPurpose::letDown)
+            letDowns.push_back(all.back());
     }
-    std::vector<Choice>& choices = wantsPortion && !portions.empty() ? portions : all;
+    std::vector<Choice>& choices = !wantsPortion ? all : portions.empty() ? letDowns : portions;
     std::reverse(choices.begin(), choices.end());
     return choices;
 }
@@ -84,11 +89,17 @@ std::vector<Choice> byName(const AnswersSoFar& soFar) {
     return choices;
 }
 
+// What a word of the records means in the language in use; nothing where that is the same.
+std::string choiceWords(const std::string& word) {
+    const std::string words = translated("choice", word);
+    return words == word ? std::string() : words;
+}
+
 template <class E>
 std::vector<Choice> wordsOf() {
     std::vector<Choice> choices;
     for (const std::string& word : enumNames<E>())
-        choices.push_back({word, {}});
+        choices.push_back({word, choiceWords(word)});
     return choices;
 }
 
@@ -97,15 +108,20 @@ std::vector<Choice> namedInDescription(const CommandSpec& spec, const std::strin
     for (const OptionSpec& option : spec.options)
         if (option.name == name)
             for (const std::string& choice : option.choices)
-                choices.push_back({choice, {}});
+                choices.push_back({choice, choiceWords(choice)});
     return choices;
 }
 
-void checkDate(const std::string& answer) {
+void checkDate(const std::string& answer, const std::string& time) {
     try {
-        EdtfDate::parse(answer, "the answer");
-    } catch (const InputError& error) {
-        throw UsageError(error);
+        EdtfDate::parse(answer);
+    } catch (const InputError&) {
+        throw UsageError(
+            filledIn(translated("mistake", "\"%1\" is no date"), {excerpt(answer)}),
+            filledIn(translated("mistake",
+                                "Write today, yesterday, 26.11.2026 with the day first, or "
+                                "2026-11-26%1; what is badly known as 2026-11, 2026 or 2026~."),
+                     {time}));
     }
 }
 
@@ -119,8 +135,9 @@ void checkRange(const AnswersSoFar& soFar, const std::string& answer) {
 
 void checkNumber(const std::string& answer) {
     if (!parseNumber(answer))
-        throw UsageError("\"" + excerpt(answer) + "\" is no number",
-                         "Write digits, with a point before decimals, such as 21.5.");
+        throw UsageError(
+            filledIn(translated("mistake", "\"%1\" is no number"), {excerpt(answer)}),
+            translated("mistake", "Write digits, with a point before decimals, such as 21.5."));
 }
 
 void checkWord(const std::vector<Choice>& choices, const std::string& answer) {
@@ -130,9 +147,10 @@ void checkWord(const std::vector<Choice>& choices, const std::string& answer) {
     if (std::count(known.begin(), known.end(), answer) > 0)
         return;
     const std::optional<std::string> nearest = nearestName(answer, known);
-    throw UsageError(
-        "\"" + excerpt(answer) + "\" is none of these",
-        nearest ? "Did you mean " + *nearest + "?" : "It is one of " + joined(known, " or ") + ".");
+    throw UsageError(filledIn(translated("mistake", "\"%1\" is none of these"), {excerpt(answer)}),
+                     nearest ? filledIn(translated("mistake", "Did you mean %1?"), {*nearest})
+                             : filledIn(translated("mistake", "It is one of %1."),
+                                        {joined(known, translated("mistake", " or "))}));
 }
 
 }  // namespace
@@ -200,12 +218,14 @@ void checkAnswer(const AnswersSoFar& soFar, const std::string& name, const std::
             recordNamed<Block>(soFar.book, answer);
             break;
         case AnswerKind::moment:
-            checkDate(withDay(answer, nowAt(soFar.studio).earliest()));
+            checkDate(withDay(answer, nowAt(soFar.studio).earliest()),
+                      translated("mistake",
+                                 ", and a time behind it or alone, such as 14:30, 14.30 or 1430"));
             break;
         case AnswerKind::date:
             // The sky may be told of a first and a last day.
             if (answer.find('/') == std::string::npos)
-                checkDate(answer);
+                checkDate(answer, {});
             break;
         case AnswerKind::mass:
             if (answer != "unknown" && answer.find("ml") == std::string::npos)
@@ -225,6 +245,7 @@ void checkAnswer(const AnswersSoFar& soFar, const std::string& name, const std::
                 checkWord(words, answer);
             break;
     }
+    checkLimits(soFar, name, answer);
 }
 
 }  // namespace rackbook

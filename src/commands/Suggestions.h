@@ -27,7 +27,7 @@ std::vector<Choice> choicesFor(const AnswersSoFar& soFar, const std::string& nam
 // that have not been through the layer yet, the line that was hung on last, now.
 std::optional<std::string> presetFor(const AnswersSoFar& soFar, const std::string& name);
 
-// Throws UsageError saying what is wrong with an answer, as far as one answer alone shows it; the
+// Throws UsageError saying what is wrong with an answer, as far as it and those before show it; the
 // verb itself checks the whole.
 void checkAnswer(const AnswersSoFar& soFar, const std::string& name, const std::string& answer);
 

@@ -7,6 +7,7 @@
 #include "cli/Table.h"
 #include "commands/Contacts.h"
 #include "commands/FieldText.h"
+#include "exchange/TreeJson.h"
 
 namespace rackbook {
 
@@ -49,6 +50,13 @@ std::string shown(const TableFile& table, std::size_t row, std::size_t column) {
     return excerpt(text);
 }
 
+std::size_t filledCells(const TableFile& table, std::size_t column) {
+    return static_cast<std::size_t>(
+        std::count_if(table.rows.begin(), table.rows.end(), [&](const CsvRow& row) {
+            return column < row.fields.size() && !cellText(row.fields[column], false).empty();
+        }));
+}
+
 }  // namespace
 
 void printTableFile(Console& console, const TableFile& table) {
@@ -69,14 +77,45 @@ void printTableFile(Console& console, const TableFile& table) {
         std::vector<std::string> cells = {std::to_string(column + 1)};
         for (std::size_t row = 0; row <= rowsShown; ++row)
             cells.push_back(shown(table, row, column));
-        const auto filled =
-            std::count_if(table.rows.begin(), table.rows.end(), [&](const CsvRow& row) {
-                return column < row.fields.size() && !cellText(row.fields[column], false).empty();
-            });
-        cells.push_back(std::to_string(filled));
+        cells.push_back(std::to_string(filledCells(table, column)));
         rows.addRow(cells);
     }
     console.out() << "First rows\n" << rows.text(console.width(), "The table has no columns.");
+}
+
+Tree treeOf(const TableFile& table) {
+    Tree tree = Tree::object();
+    tree.set("file", table.name).set("encoding", table.encoding);
+    tree.set("encodingIsGuess", table.encodingIsGuess);
+    tree.set("separator", std::string(1, table.separator));
+    tree.set("rows", table.rows.size());
+    Tree columns = Tree::array();
+    for (std::size_t column = 0; column < widestOf(table); ++column) {
+        Tree first = Tree::array();
+        for (std::size_t row = 0; row <= rowsShown; ++row)
+            first.add(shown(table, row, column));
+        columns.add(Tree::object()
+                        .set("column", column + 1)
+                        .set("firstRows", std::move(first))
+                        .set("filled", filledCells(table, column)));
+    }
+    tree.set("columns", std::move(columns));
+    return tree;
+}
+
+Tree treeOf(const MadeFromTable& made, const std::vector<IncomingRecord>& records) {
+    Tree tree = Tree::object();
+    tree.set("rowsRead", made.rowsRead).set("rowsLeftOut", made.rowsLeftOut);
+    tree.set("changesLeftOut", made.changesLeftOut);
+    Tree list = Tree::array();
+    for (const IncomingRecord& incoming : records) {
+        const TableRecord& from = made.records[incoming.position];
+        Record record = incoming.record;
+        withholdContact(record);
+        list.add(Tree::object().set("row", from.row + 1).set("record", treeOf(record)));
+    }
+    tree.set("records", std::move(list));
+    return tree;
 }
 
 void printProposal(Console& console, const TableProposal& proposal, const std::string& file) {

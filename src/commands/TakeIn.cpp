@@ -99,8 +99,8 @@ ExitCode run(CommandContext& context) {
 Command takeInCommand() {
     CommandSpec spec;
     spec.name = "take-in";
-    spec.group = "Record files";
-    spec.summary = "Take record files into the book";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary = toTranslate("summary", "Take record files into the book");
     spec.details =
         "Reads JSON record files, whole folders of them, or standard input (-), checks every "
         "record, and records all of them or none. Records may name each other in any order. What "

@@ -106,8 +106,9 @@ ExitCode run(CommandContext& context) {
 Command takeLightLogCommand() {
     CommandSpec spec;
     spec.name = "take-light-log";
-    spec.group = "Record files";
-    spec.summary = "Look at what a light logger measured at a place, and record its days";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary = toTranslate(
+        "summary", "Look at what a light logger measured at a place, and record its days");
     spec.details =
         "Reads a table as CSV in UTF-8, parted by commas, semicolons or tabs, with a row for each "
         "reading: date and time of day, and illuminance or near ultraviolet. Lines may stand "

@@ -69,8 +69,9 @@ ExitCode run(CommandContext& context) {
 Command takeReadingsCommand() {
     CommandSpec spec;
     spec.name = "take-readings";
-    spec.group = "Record files";
-    spec.summary = "Look at a file of colour measurements, and record what it holds";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary =
+        toTranslate("summary", "Look at a file of colour measurements, and record what it holds");
     spec.details =
         "Reads CGATS.17 text (ISO 28178), CxF/X core (ISO 17972-1), and tables of spectra as CSV: "
         "a row for each sample under headings such as 380 or 380 nm, or a row for each wavelength "

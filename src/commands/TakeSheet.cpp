@@ -137,8 +137,9 @@ ExitCode run(CommandContext& context) {
 Command takeSheetCommand() {
     CommandSpec spec;
     spec.name = "take-sheet";
-    spec.group = "Record files";
-    spec.summary = "Take bench sheets that were filled in as PDF forms into the book";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary =
+        toTranslate("summary", "Take bench sheets that were filled in as PDF forms into the book");
     spec.details =
         "A bench sheet from rackbook sheet bench is a form: fill it in on a tablet or a computer "
         "with any program that fills in PDF forms, save it, and name it here. It becomes what "

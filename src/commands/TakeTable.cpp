@@ -6,6 +6,7 @@
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
 #include "commands/IntakeReport.h"
+#include "commands/JsonReport.h"
 #include "commands/KindFields.h"
 #include "commands/OptionRows.h"
 #include "commands/Recording.h"
@@ -59,6 +60,13 @@ ExitCode look(CommandContext& context) {
     const std::string path = context.arguments.text("file");
     const TableFile table = tableFileFrom(
         bytesOf(path), {std::nullopt, std::nullopt, EncodingGuess::windows1252}, nameOfTable(path));
+    if (!kind && context.arguments.has("json")) {
+        Tree report = newReport("take-table");
+        report.set("table", treeOf(table));
+        report.set("errors", treeOf(tableFindings(table, {}, {}, {})));
+        context.console.out() << jsonText(report);
+        return ExitCode::success;
+    }
     if (!kind) {
         printTableFile(context.console, table);
         for (const Finding& finding : tableFindings(table, {}, {}, {}))
@@ -90,6 +98,15 @@ std::vector<int> rowsGiven(const CommandContext& context) {
     if (findings.empty())
         findings = others;
     throw RefusedInput(std::move(findings));
+}
+
+Tree takenTree(const MadeFromTable& made, const std::vector<IncomingRecord>& records,
+               bool isTried) {
+    Tree report = newReport("take-table");
+    report.set("recorded", !isTried);
+    report.set("taken", treeOf(made, records));
+    report.set("errors", Tree::array());
+    return report;
 }
 
 ExitCode take(CommandContext& context) {
@@ -137,6 +154,10 @@ ExitCode take(CommandContext& context) {
     progress.finish();
     if (!isSound)
         refuse(table, mapping, made, {});
+    if (arguments.has("json")) {
+        context.console.out() << jsonText(takenTree(made, reader.records(), terms.dryRun));
+        return ExitCode::success;
+    }
     if (terms.dryRun)
         printPreview(context.console, made, reader.records());
     printRowTally(context.console, made);
@@ -144,8 +165,18 @@ ExitCode take(CommandContext& context) {
     return ExitCode::success;
 }
 
+// With --json everything that is wrong is part of the report.
 ExitCode run(CommandContext& context) {
-    return context.arguments.has("map") ? take(context) : look(context);
+    try {
+        return context.arguments.has("map") ? take(context) : look(context);
+    } catch (const RefusedInput& refused) {
+        if (!context.arguments.has("json"))
+            throw;
+        Tree report = newReport("take-table");
+        report.set("errors", treeOf(refused.findings()));
+        context.console.out() << jsonText(report);
+        return refused.exitCode();
+    }
 }
 
 std::vector<OptionSpec> takeTableOptions() {
@@ -165,8 +196,9 @@ std::vector<OptionSpec> takeTableOptions() {
 Command takeTableCommand() {
     CommandSpec spec;
     spec.name = "take-table";
-    spec.group = "Record files";
-    spec.summary = "Look at a table in CSV, and take its rows into the book";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary =
+        toTranslate("summary", "Look at a table in CSV, and take its rows into the book");
     spec.details =
         "Reads CSV as spreadsheets write it (RFC 4180, also with semicolons or tabs; UTF-8, "
         "UTF-16, Windows-1252 and others). Without --map it shows what was found and the first "
@@ -178,10 +210,15 @@ Command takeTableCommand() {
         "wrong is told with its row and column. --dry-run shows what the first rows become. The "
         "same table taken again changes nothing; a row that says otherwise than the book wants "
         "--reason or --changed-on. A file of a light logger is for take-light-log, one of colour "
-        "measurements for take-readings.";
+        "measurements for take-readings.\n\n"
+        "A list of tins that says what is left in each makes stock-takes too: --propose lot where "
+        "the tins are new to the book, --propose stockTake where it has them. --json reports how "
+        "the table was read, what its rows become, and everything that is wrong, with exit code 3 "
+        "where nothing was recorded for that.";
     spec.positionals = {{"file", "The table, or - for standard input."}};
     spec.options = takeTableOptions();
     spec.writesBook = true;
+    spec.reportsJson = true;
     spec.examples = {
         {"rackbook take-table demo-edition/old-lists/editions.csv", "See what is in an old list."},
         {"rackbook take-table demo-edition/old-lists/tins.csv --propose lot --to tins-map.json",

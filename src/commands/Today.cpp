@@ -1,6 +1,7 @@
 #include "commands/Today.h"
 
 #include "base/Files.h"
+#include "base/Translated.h"
 #include "cli/Table.h"
 #include "commands/BackupNote.h"
 #include "commands/BookAccess.h"
@@ -38,7 +39,7 @@ void print(Console& console, const TodaySection& section) {
         hasWhere = hasWhere || !line.where.empty();
     std::vector<Column> columns = {{section.heading}};
     if (hasWhere)
-        columns.push_back({"where"});
+        columns.push_back({translated("today", "where")});
     columns.push_back({""});
     Table table(columns);
     for (const TodayLine& line : section.lines)
@@ -51,7 +52,9 @@ void printDraft(Console& console, const std::string& bookPath) {
     const std::string draft = DayDraft::pathFor(bookPath);
     if (fileExists(draft))
         printParagraph(console,
-                       "A day was told and not recorded yet: rackbook day goes on with it.");
+                       translated("today",
+                                  "A day was told and not recorded yet: rackbook day goes on with "
+                                  "it."));
 }
 
 ExitCode run(CommandContext& context) {
@@ -72,12 +75,13 @@ ExitCode run(CommandContext& context) {
         print(console, section);
     }
     if (!hasAny)
-        printParagraph(console, "Nothing waits.");
+        printParagraph(console, translated("today", "Nothing waits."));
     printDraft(console, book.path());
     printParagraph(console,
-                   "rackbook ready --why gives the reasons about prints; nothing is ready "
-                   "without recorded looks. What hangs at a gallery or a holder's is not "
-                   "listed here.");
+                   translated("today",
+                              "rackbook ready --why gives the reasons about prints; nothing is "
+                              "ready without recorded looks. What hangs at a gallery or a holder's "
+                              "is not listed here."));
     return ExitCode::success;
 }
 
@@ -86,8 +90,8 @@ ExitCode run(CommandContext& context) {
 Command todayCommand() {
     CommandSpec spec;
     spec.name = "today";
-    spec.group = "Questions";
-    spec.summary = "Say what there is to do now";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary = toTranslate("summary", "Say what there is to do now");
     spec.details =
         "Which prints to bring out of the dark, to look at, to put away or to leave hanging; which "
         "heaps of ink near their end; which tins are old or nearly out; which consignments and "

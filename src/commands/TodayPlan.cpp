@@ -4,6 +4,7 @@
 #include <map>
 
 #include "base/Text.h"
+#include "base/Translated.h"
 #include "checks/Audit.h"
 #include "commands/FieldText.h"
 #include "commands/ImpressionNames.h"
@@ -24,41 +25,46 @@ public:
     explicit PrintsToSeeTo(const JudgedPrints& prints) : m_prints(prints) {}
 
     TodaySection bringOut() const {
-        return section("bringOut", "Bring out of the dark", [](const ReadinessRow& row) {
-            return row.verdict == Verdict::bringOut && !row.outOfHands;
-        });
+        return section("bringOut", translated("today", "Bring out of the dark"),
+                       [](const ReadinessRow& row) {
+                           return row.verdict == Verdict::bringOut && !row.outOfHands;
+                       });
     }
 
     TodaySection lookAt() const {
-        return section("lookAt", "Look at, and feel", [](const ReadinessRow& row) {
-            return row.verdict == Verdict::lookDue && !row.outOfHands;
-        });
+        return section("lookAt", translated("today", "Look at, and feel"),
+                       [](const ReadinessRow& row) {
+                           return row.verdict == Verdict::lookDue && !row.outOfHands;
+                       });
     }
 
     TodaySection putAway() const {
-        return section("putAway", "May be put away", [](const ReadinessRow& row) {
-            return row.verdict == Verdict::ready && !row.outOfHands &&
-                   row.lightNow == LightState::lit;
-        });
+        return section("putAway", translated("today", "May be put away"),
+                       [](const ReadinessRow& row) {
+                           return row.verdict == Verdict::ready && !row.outOfHands &&
+                                  row.lightNow == LightState::lit;
+                       });
     }
 
     TodaySection leave() const {
-        return section("leave", "Leave in the light", [](const ReadinessRow& row) {
-            return row.verdict == Verdict::moreLight && !row.outOfHands;
-        });
+        return section("leave", translated("today", "Leave in the light"),
+                       [](const ReadinessRow& row) {
+                           return row.verdict == Verdict::moreLight && !row.outOfHands;
+                       });
     }
 
     TodaySection findOut() const {
-        return section(
-            "findOut", "Find out: the record does not decide it", [](const ReadinessRow& row) {
-                // What was never printed waits for the press.
-                return row.verdict == Verdict::unknown && !row.outOfHands && row.lastPull >= 0;
-            });
+        return section("findOut", translated("today", "Find out: the record does not decide it"),
+                       [](const ReadinessRow& row) {
+                           // What was never printed waits for the press.
+                           return row.verdict == Verdict::unknown && !row.outOfHands &&
+                                  row.lastPull >= 0;
+                       });
     }
 
 private:
     template <class Wanted>
-    TodaySection section(const char* name, const char* heading, Wanted&& wanted) const {
+    TodaySection section(const char* name, const std::string& heading, Wanted&& wanted) const {
         std::map<int, std::vector<std::uint32_t>> byPlace;
         for (const ReadinessRow& row : m_prints.readiness.rows)
             if (wanted(row))
@@ -67,13 +73,14 @@ private:
         for (const auto& [place, impressions] : byPlace)
             made.lines.push_back({namesOf(impressions, m_prints.labels), placeWords(place),
                                   impressions.size() == 1
-                                      ? "1 print"
-                                      : std::to_string(impressions.size()) + " prints"});
+                                      ? translated("today", "1 print")
+                                      : filledIn(translated("today", "%1 prints"),
+                                                 {std::to_string(impressions.size())})});
         return made;
     }
 
     std::string placeWords(int place) const {
-        return place < 0 ? "place not recorded"
+        return place < 0 ? translated("today", "place not recorded")
                          : m_prints.history.places[static_cast<std::size_t>(place)].name;
     }
 
@@ -81,33 +88,37 @@ private:
 };
 
 TodaySection heapsToUse(const InkBook& ink, CivilMinute asOf) {
-    TodaySection made{"heaps", "Ink on the slab", {}};
+    TodaySection made{"heaps", translated("today", "Ink on the slab"), {}};
     const Slab slab = slabOf(ink, asOf);
     for (const std::size_t mix : slab.heaps) {
         const HeapLife& life = slab.lives[mix];
         const bool isPast = life.verdict == HeapVerdict::past;
         if (!isPast && life.verdict != HeapVerdict::nearItsEnd)
             continue;
-        made.lines.push_back({mixAt(ink, static_cast<int>(mix)).name,
-                              {},
-                              isPast ? "past its life by the house rules: try it, or scrape it off"
-                                     : "near its end" + (life.ends ? ", " + momentWords(*life.ends)
-                                                                   : std::string())});
+        made.lines.push_back(
+            {mixAt(ink, static_cast<int>(mix)).name,
+             {},
+             isPast
+                 ? translated("today", "past its life by the house rules: try it, or scrape it off")
+                 : translated("today", "near its end") +
+                       (life.ends ? ", " + momentWords(*life.ends) : std::string())});
     }
     return made;
 }
 
 TodaySection tinsToSeeTo(const InkBook& ink, CivilMinute asOf) {
-    TodaySection made{"tins", "Tins, tubes and bottles", {}};
+    TodaySection made{"tins", translated("today", "Tins, tubes and bottles"), {}};
     const std::vector<LotUse> uses = lotUseOf(ink, asOf);
     const std::vector<Lot>& lots = ink.records.of<Lot>();
     for (std::size_t lot = 0; lot < lots.size(); ++lot) {
         if (lots[lot].finishedOn && lots[lot].finishedOn->latest() <= asOf)
             continue;
         if (isOld(uses[lot], asOf))
-            made.lines.push_back({lotWords(lots[lot]), {}, "open for long: try a drawdown"});
+            made.lines.push_back(
+                {lotWords(lots[lot]), {}, translated("today", "open for long: try a drawdown")});
         if (isNearlyOut(uses[lot], asOf))
-            made.lines.push_back({lotWords(lots[lot]), {}, "less than a month of use is left"});
+            made.lines.push_back(
+                {lotWords(lots[lot]), {}, translated("today", "less than a month of use is left")});
     }
     return made;
 }
@@ -133,7 +144,7 @@ std::string partyName(const InkBook& ink, const Ref<Party>& party) {
 }
 
 TodaySection dueBack(const InkBook& ink, CivilMinute asOf) {
-    TodaySection made{"due", "Due back", {}};
+    TodaySection made{"due", translated("today", "Due back"), {}};
     for (const Transfer& transfer : ink.records.of<Transfer>()) {
         if (!transfer.dueOn || transfer.dueOn->earliest() > asOf + soonDue)
             continue;
@@ -142,15 +153,16 @@ TodaySection dueBack(const InkBook& ink, CivilMinute asOf) {
             continue;
         const bool isOver = transfer.dueOn->latest() < asOf - minutesPerDay + 1;
         made.lines.push_back({idsInShort(out), partyName(ink, transfer.receiver),
-                              std::string(textOf(transfer.transferKind)) +
-                                  (isOver ? " overdue since " : " ends ") +
-                                  transfer.dueOn->text()});
+                              filledIn(isOver ? translated("today", "%1 overdue since %2")
+                                              : translated("today", "%1 ends %2"),
+                                       {translated("choice", textOf(transfer.transferKind)),
+                                        transfer.dueOn->text()})});
     }
     return made;
 }
 
 TodaySection promises(const InkBook& ink, CivilMinute asOf) {
-    TodaySection made{"promises", "Promised to buyers", {}};
+    TodaySection made{"promises", translated("today", "Promised to buyers"), {}};
     const AuditContext context(ink.records, ink.rules, asOf);
     for (const Finding& finding : audit(context, {"promised-fate"}))
         if (finding.severity == Severity::error)

@@ -291,8 +291,9 @@ ExitCode run(CommandContext& context) {
 Command traceCommand() {
     CommandSpec spec;
     spec.name = "trace";
-    spec.group = "Questions";
-    spec.summary = "Say which impressions hold ink of a lot, and who has them";
+    spec.group = toTranslate("group", "Questions");
+    spec.summary =
+        toTranslate("summary", "Say which impressions hold ink of a lot, and who has them");
     spec.details =
         "From a tin, tube or bottle through every mix to the layers printed with it and the "
         "impressions that carry them, with where each is and who holds it. What is certain, what "

@@ -90,9 +90,11 @@ ExitCode run(CommandContext& context) {
     BookFile book = bookToWrite(context);
     const std::vector<JournalEntry> entries = entriesMeant(context, book);
     const JournalEntry& first = entries.front();
+    const std::string timeZone = timeZoneOf(book);
     printWrapped(context.console, "Number " + std::to_string(first.intake) + ", recorded " +
-                                      recordedWords(first.recordedAt) + " by " +
-                                      printable(first.recordedBy) + ", is taken back:");
+                                      recordedWords(first.recordedAt, timeZone) + " (" + timeZone +
+                                      ") by " + recordedByWords(first.recordedBy) +
+                                      ", is taken back:");
     JointIntake together(book);
     CommandContext part = context;
     part.jointBook = &book;
@@ -117,8 +119,8 @@ ExitCode run(CommandContext& context) {
 Command undoCommand() {
     CommandSpec spec;
     spec.name = "undo";
-    spec.group = "At the press";
-    spec.summary = "Take back what was recorded last";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary = toTranslate("summary", "Take back what was recorded last");
     spec.details =
         "What was recorded together is taken back together: new records are struck out, changed "
         "and corrected ones say again what they said before. The journal keeps all of it, with the "

@@ -116,8 +116,8 @@ ExitCode run(CommandContext& context) {
 Command verifyCommand() {
     CommandSpec spec;
     spec.name = "verify";
-    spec.group = "The book";
-    spec.summary = "Prove that the book is what was recorded";
+    spec.group = toTranslate("group", "The book");
+    spec.summary = toTranslate("summary", "Prove that the book is what was recorded");
     spec.details =
         "Checks the file itself, the chain of hashes over the journal, every table against the "
         "journal, and the bytes of every attachment against its hash; says which entry, record, "

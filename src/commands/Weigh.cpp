@@ -122,8 +122,9 @@ ExitCode run(CommandContext& context) {
 Command weighCommand() {
     CommandSpec spec;
     spec.name = "weigh";
-    spec.group = "At the press";
-    spec.summary = "Record one weighing: into a mix, out of it, or thrown away";
+    spec.group = toTranslate("group", "At the press");
+    spec.summary =
+        toTranslate("summary", "Record one weighing: into a mix, out of it, or thrown away");
     spec.details =
         "Each weighing adds to a mix from a lot or from another mix, takes out of it, or discards "
         "from it. What the mix holds follows from all of them, and is printed. An addition from "

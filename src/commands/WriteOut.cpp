@@ -96,8 +96,8 @@ ExitCode run(CommandContext& context) {
 Command writeOutCommand() {
     CommandSpec spec;
     spec.name = "write-out";
-    spec.group = "Record files";
-    spec.summary = "Write the book, or a part of it, as record files";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary = toTranslate("summary", "Write the book, or a part of it, as record files");
     spec.details =
         "Writes one JSON record file for each kind of record. An edition is written with "
         "everything that belongs to it and everything those records name, so that it can be taken "

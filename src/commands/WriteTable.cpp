@@ -101,8 +101,9 @@ std::string listOfViews() {
 Command writeTableCommand() {
     CommandSpec spec;
     spec.name = "write-table";
-    spec.group = "Record files";
-    spec.summary = "Write the records of one kind, or a list, as a table in CSV";
+    spec.group = toTranslate("group", "Record files");
+    spec.summary =
+        toTranslate("summary", "Write the records of one kind, or a list, as a table in CSV");
     spec.details =
         "WHAT is a kind of record, of which every field is written, or a list to be read: " +
         listOfViews() +

@@ -79,7 +79,9 @@ std::optional<std::string> ProposalColumns::fieldFor(const std::string& heading)
     for (const std::string& field : fieldsHeaded(headingWordsOf(heading).words)) {
         const bool isSize = field == "imageSize" || field == "sheetSize";
         const bool isOfSheets = m_kind == RecordKind::transfer && field == "edition";
-        const bool fits = isSize ? m_kind == RecordKind::edition : isField(field) || isOfSheets;
+        const bool isLeftInLot = m_kind == RecordKind::lot && field == "mass_g";
+        const bool fits =
+            isSize ? m_kind == RecordKind::edition : isField(field) || isOfSheets || isLeftInLot;
         if (fits && !has(field))
             return field;
     }

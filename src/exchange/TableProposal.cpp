@@ -36,10 +36,10 @@ public:
         record.set("record", textOf(m_kind));
         record.set("id", idPattern());
         record.set("fields", fields());
-        addForms();
         records.add(std::move(record));
         if (!m_columns.areOwn())
             addFollowing(records);
+        addForms();
         m_proposal.mapping.set("records", std::move(records));
         return std::move(m_proposal);
     }
@@ -56,6 +56,8 @@ private:
             if (has(field))
                 return braced(field);
         const std::string kind = textOf(m_kind);
+        if (m_kind == RecordKind::stockTake && has("lot") && has("at"))
+            return braced("lot") + "/stock-" + braced("at");
         if (m_kind == RecordKind::party && has("name"))
             return braced("name");
         if (m_kind == RecordKind::impression && has("edition") &&
@@ -70,6 +72,9 @@ private:
         if (m_columns.areOwn())
             return columnOf(field);
         if (form.target == RecordKind::party || form.target == RecordKind::edition)
+            return patternTree(braced(field));
+        // Lots have no name: what stands on the tin is their id.
+        if (form.target == RecordKind::lot)
             return patternTree(braced(field));
         return columnOf(field).set("find", "name");
     }
@@ -207,7 +212,24 @@ private:
         return records;
     }
 
-    void addFollowing(Tree& records) const {
+    // What a list of lots says is left in each, which is a stock-take of one day.
+    void addStock(Tree& records) {
+        const std::string pointer =
+            "/records/" + std::to_string(records.asArray()->size()) + "/fields/";
+        Tree take = Tree::object();
+        take.set("record", "stockTake").set("id", idPattern() + "/stock-listed");
+        take.set("when", columnOf("mass_g"));
+        take.set("fields", Tree::object()
+                               .set("lot", patternTree(idPattern()))
+                               .set("at", fixedTree(unfilled))
+                               .set("mass_g", numberTree("mass_g")));
+        m_proposal.toFillIn.push_back(pointer + "at/fixed");
+        records.add(std::move(take));
+    }
+
+    void addFollowing(Tree& records) {
+        if (m_kind == RecordKind::lot && has("mass_g"))
+            addStock(records);
         if (m_kind == RecordKind::edition && has("declaredNumbered") &&
             (has("code") || has("id"))) {
             const std::string code = idPattern();

@@ -21,8 +21,8 @@ struct TableProposal {
 // Headings that are paths of fields, as cellsOf() writes them, are taken for those fields; others
 // by plain words in English and German. What a record cannot do without (`needed`) and no column
 // gives is left as "?", and so are words of cells whose meaning is not plain. A list of editions
-// also makes their impressions, a list of sales the parties and who has the sheets. Pre: the table
-// has a row of headings.
+// also makes their impressions, a list of lots stock-takes where it says what is left, a list of
+// sales the parties and who has the sheets. Pre: the table has a row of headings.
 TableProposal proposedMapping(const TableFile& table, RecordKind kind,
                               const std::vector<std::string>& needed);
 

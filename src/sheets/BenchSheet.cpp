@@ -142,9 +142,17 @@ private:
     FieldTable m_table;
 };
 
+void addTable(Flow& flow, const BenchFacts& facts, const SheetWords& words) {
+    if (facts.impressions.size() > 1)
+        flow.paragraph(
+            words.filled("impressions.everyMeans", {{"every", words("impressions.every")}}),
+            TextStyle::small);
+    flow.fillInRows(ImpressionRows(facts, words).table());
+}
+
 void addImpressions(Flow& flow, const BenchFacts& facts, const SheetWords& words) {
     if (!facts.impressions.empty())
-        flow.fillInRows(ImpressionRows(facts, words).table());
+        addTable(flow, facts, words);
     else
         flow.paragraph(words(facts.printed.empty() ? "impressions.none" : "impressions.all"));
     if (!facts.printed.empty())
@@ -163,6 +171,8 @@ void addNotes(Flow& flow, const BenchFacts&, const SheetWords& words) {
     addBoxes(flow, rows[0], words);
     for (const BenchField& field : rows[1])
         flow.fillInLines(field.name, words(field.label), noteLines, lineStep_mm);
+    flow.paragraph(words.filled("notes.handBack", {{"command", "rackbook take-sheet"}}),
+                   TextStyle::small);
 }
 
 struct Section {
@@ -200,7 +210,8 @@ TemplateRules benchSheetRules() {
     };
     add("", "sheet subtitle footer");
     add("layer", "name edition editionOf ordinal ordinalOf colour block state mix film");
-    add("impressions", "number designation every none all already missed");
+    add("impressions", "number designation every everyMeans none all already missed");
+    add("notes", "handBack");
     add("form", "date time number impression every");
     for (const BenchField& field : benchFields())
         rules.labels.push_back(field.label);

@@ -72,6 +72,35 @@ TEST_F(ConversationTest, LeavesOutWhatMayBeLeftOut) {
     EXPECT_EQ(answered(question, "-\n"), std::nullopt);
 }
 
+TEST_F(ConversationTest, TakesNoneForLeftOut) {
+    Question question = colours();
+    question.isOptional = true;
+    question.preset = "straw";
+    EXPECT_EQ(answered(question, "None\n"), std::nullopt);
+    question.choices.push_back({"none", "no colour at all"});
+    EXPECT_EQ(answered(question, "none\n"), "none");
+    EXPECT_EQ(answered(colours(), "none\ndusk\n"), "none");  // needed: for the check to refuse
+}
+
+TEST_F(ConversationTest, ShowsHowAnAnswerWasRead) {
+    Question question = colours();
+    question.read = [](const std::string& typed) { return typed == "red" ? "rose" : typed; };
+    EXPECT_EQ(answered(question, "red\n"), "rose");
+    EXPECT_TRUE(saysOnce("  That is rose.\n"));
+    EXPECT_EQ(answered(question, "blue\n"), "blue");
+    EXPECT_EQ(said().find("That is blue"), std::string::npos);
+}
+
+TEST_F(ConversationTest, AsksWhetherAnUnlikelyAnswerStands) {
+    Question question = colours();
+    question.doubt = [](const std::string& answer) {
+        return answer == "straw" ? std::string("That is pale.") : std::string();
+    };
+    EXPECT_EQ(answered(question, "straw\n\nstraw\ny\n"), "straw");
+    EXPECT_NE(said().find("  That is pale. Enter it all the same [y/N]: "), std::string::npos);
+    EXPECT_EQ(answered(question, "straw\nn\ndusk\n"), "dusk");
+}
+
 TEST_F(ConversationTest, AsksAgainForWhatIsNeeded) {
     EXPECT_EQ(answered(colours(), "\n\ndusk\n"), "dusk");
     EXPECT_NE(said().find("This needs an answer"), std::string::npos);

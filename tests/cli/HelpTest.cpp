@@ -21,6 +21,8 @@ The portion is taken as it is at the time of the pull.
 Impressions are written as ranges:
   1-12,15
 
+Run on a terminal, it asks for what is missing.
+
 Arguments
   EDITION              The edition's code.
   [IMPRESSIONS...]     Working numbers. May be given more than once.

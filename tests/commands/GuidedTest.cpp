@@ -33,8 +33,8 @@ protected:
 
 // Layer 3 on sheets 1 to 18, two of them spoiled.
 TEST_F(GuidedTest, RecordsAPullFromPlainAnswers) {
-    const Talk told = talk({"rackbook", "pull"}, {"", "3", "1-18", "4,9", "", "", "", "line", "",
-                                                  "", "", "", "", "", "y"});
+    const Talk told = talk({"rackbook", "pull"}, {"", "3", "1 to 18", "4 and 9", "none", "", "",
+                                                  "line", "", "", "", "", "", "", "y"});
     EXPECT_EQ(told.exitCode, 0) << told.text;
     EXPECT_TRUE(says(told.text, "Which edition [TIDE]: ")) << told.text;
     EXPECT_TRUE(says(told.text, "Recorded in studio.rackbook.")) << told.text;
@@ -73,12 +73,80 @@ TEST_F(GuidedTest, ExplainsAMistakeAndAsksAgain) {
 
 // What only all answers together show is told before anything is recorded.
 TEST_F(GuidedTest, LetsAnswersBeChangedThatDoNotStandTogether) {
+    const Talk told =
+        talk({"rackbook", "pull", "TIDE", "3"},
+             {"1-4", "4", "", "", "", "", "", "", "", "", "", "", "n", "1", "5-8", "2", "5", "y"});
+    EXPECT_TRUE(says(told.text, "--spoiled names 4, but pulled were 5-8")) << told.text;
+    const Talk allSpoiled =
+        talk({"rackbook", "pull", "TIDE", "3"},
+             {"1-2", "all", "", "", "", "line", "", "", "", "", "", "", "2", "none", "y"});
+    EXPECT_TRUE(says(allSpoiled.text, "This cannot be recorded:")) << allSpoiled.text;
+    EXPECT_EQ(allSpoiled.exitCode, 0) << allSpoiled.text;
+    EXPECT_TRUE(says(shown("rackbook show impression TIDE:2"), "line"));
+}
+
+// What cannot be is told at its question, and asked again.
+TEST_F(GuidedTest, TellsImpossibleAnswersAtTheirQuestion) {
     const Talk told = talk({"rackbook", "pull", "TIDE", "3"},
-                           {"1-4", "4,9", "", "", "", "", "", "", "", "", "", "", "2", "4", "y"});
-    EXPECT_TRUE(says(told.text, "This cannot be recorded:")) << told.text;
-    EXPECT_TRUE(says(told.text, "--spoiled names 9, but pulled were 1-4")) << told.text;
+                           {"1-4", "9", "4", "", "yesterday 18.10", "17.00", "1850", "", "", "",
+                            "900", "21,5 °C", "130", "55 %", "10", "12", "6,5", "", "y"});
     EXPECT_EQ(told.exitCode, 0) << told.text;
-    EXPECT_TRUE(says(shown("rackbook list pull --edition TIDE"), "TIDE:4"));
+    EXPECT_TRUE(says(told.text, "9 was not pulled. Pulled were 1-4")) << told.text;
+    EXPECT_TRUE(says(told.text, "That is 2026-03-27T18:10.")) << told.text;
+    EXPECT_TRUE(says(told.text, "that is before it began (2026-03-27T18:10)")) << told.text;
+    EXPECT_TRUE(says(told.text, "900 °C cannot be.")) << told.text;
+    EXPECT_TRUE(says(told.text, "130 % cannot be.")) << told.text;
+    EXPECT_TRUE(says(told.text, "more ink is left than there was before (10 g)")) << told.text;
+    EXPECT_TRUE(says(told.text, "--end=2026-03-27T18:50")) << told.text;
+    EXPECT_TRUE(says(told.text, "--temperature=21.5")) << told.text;
+}
+
+TEST_F(GuidedTest, AsksAgainWhetherADayToComeIsMeant) {
+    const Talk told = talk({"rackbook", "hang", "TIDE:1-4"},
+                           {"line", "31.3.2026", "", "31.3.2026", "y", "", "y"});
+    EXPECT_EQ(told.exitCode, 0) << told.text;
+    EXPECT_TRUE(says(told.text, "That is in 3 days. Enter it all the same [y/N]: ")) << told.text;
+    EXPECT_TRUE(says(told.text, "warning: move move-")) << told.text;
+    EXPECT_TRUE(says(shown("rackbook list move"), "2026-03-31"));
+    const Talk weighed =
+        talk({"rackbook", "weigh", "veil-a"}, {"rose", "0", "-3", "4,5", "", "", "", "y"});
+    EXPECT_TRUE(says(weighed.text, "a mass of 0 g is no weighing")) << weighed.text;
+    EXPECT_TRUE(says(weighed.text, "Give a mass of 0 g or more.")) << weighed.text;
+    EXPECT_EQ(weighed.exitCode, 0) << weighed.text;
+}
+
+// Numbers alone, where it is plain which edition is meant.
+TEST_F(GuidedTest, TakesSheetsAsPeopleSayThem) {
+    const Talk told = talk({"rackbook", "hang"}, {"tide 4 and 9", "line", "", "", "y"});
+    EXPECT_TRUE(says(told.text, "That is TIDE:4,9.")) << told.text;
+    const Talk look = talk({"rackbook", "look"}, {"1 to 3", "dry", "none", "all", "", "", "y"});
+    EXPECT_EQ(look.exitCode, 0) << look.text;
+    EXPECT_TRUE(says(look.text, "That is TIDE:1-3.")) << look.text;
+    EXPECT_TRUE(says(look.text, "--stands-for=TIDE")) << look.text;
+}
+
+// An edition without ink: no question that nothing could answer.
+TEST_F(GuidedTest, AsksForNoPortionWhereThereIsNone) {
+    shown("rackbook edition MARSH Marsh --maker maren");
+    shown("rackbook layer MARSH 1 reed");
+    shown("rackbook impressions MARSH 1-4");
+    const Talk told =
+        talk({"rackbook", "pull", "MARSH", "1"},
+             {"all", "", "", "", "", "hand press", "two blankets", "", "", "", "", "", "y"});
+    EXPECT_EQ(told.exitCode, 0) << told.text;
+    EXPECT_FALSE(says(told.text, "Which portion of ink")) << told.text;
+    EXPECT_TRUE(says(told.text, "rackbook weigh MARSH-a")) << told.text;
+    EXPECT_TRUE(says(told.text, "'--packing=two blankets'")) << told.text;
+}
+
+// Faults of a record are told by the questions, each on a line of its own.
+TEST_F(GuidedTest, NamesTheQuestionsAndNoPaths) {
+    const Talk layer =
+        talk({"rackbook", "layer", "TIDE", "4"}, {"reed", "", "", "0,5", "-2", "drop"});
+    EXPECT_TRUE(says(layer.text, "This cannot be recorded:")) << layer.text;
+    EXPECT_TRUE(says(layer.text, "Wet ink aimed at, in g/m²: ")) << layer.text;
+    EXPECT_FALSE(says(layer.text, "/filmWeight_gm2")) << layer.text;
+    EXPECT_FALSE(says(layer.text, "\\u000A")) << layer.text;
 }
 
 TEST_F(GuidedTest, ChangesAnAnswerThatWasNotRight) {

@@ -123,6 +123,7 @@ FreshFolder::FreshFolder() : m_before(std::filesystem::current_path().string()) 
     setenv("SOURCE_DATE_EPOCH", "1774720800", 1);
     setenv("RACKBOOK_DATA", RACKBOOK_SOURCE, 1);
     setenv("RACKBOOK_BY", "a test", 1);
+    setenv("RACKBOOK_LANGUAGE", "en", 1);
     unsetenv("RACKBOOK_BOOK");
 }
 

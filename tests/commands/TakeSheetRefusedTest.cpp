@@ -208,8 +208,7 @@ TEST(TakeSheetState, RefusesAnotherStateOfTheBook) {
     const std::string state = "the book says something else now than when the sheet was made";
     const std::vector<std::pair<const char*, const char*>> rows = {
         {"pull TIDE 1 4", "has printed some of them since"},
-        {"enter layer TIDE/L1 colourWords=Other --reason wrong",
-         "colourWords was Rose veil, and is"},
+        {"enter layer TIDE/L1 colourWords=Other --reason wrong", "colour was Rose veil, and is"},
         {"enter impression TIDE/02 fate=spoiled fateOn=2026-03-28 --changed-on 2026-03-28",
          "impression TIDE/02: fate was kept, and is spoiled"},
         {"strike impression TIDE/08 --reason never", "impression TIDE/08 is not in the book"}};
@@ -224,14 +223,40 @@ TEST(TakeSheetState, RefusesAnotherStateOfTheBook) {
     EXPECT_TRUE(says(refusalAfter("weigh veil 20 --lot base"), "Recorded in"));
 }
 
-TEST(TakeSheetState, TellsThatItsRunWasStruckOut) {
+// What undo took back may be taken in again, under ids of its own, and more than once.
+TEST(TakeSheetState, TakesASheetAgainAfterUndo) {
     const test::BenchForms forms;
-    const std::string filled = filledByQpdf(forms.sheet(), test::leastFilling());
+    rackbook("weigh veil 60 --lot base");
+    test::Filling filling = test::leastFilling();
+    filling["portion.mix_g"] = "u:12";
+    filling["sheet.TIDE-3.spoiled"] = "/on";
+    filling["move.to"] = "u:line";
+    const std::string filled = filledByQpdf(forms.sheet(), filling);
+    for (int time = 0; time < 3; ++time) {
+        const std::string taken = forms.takenFile(filled);
+        EXPECT_TRUE(says(taken, "Recorded in")) << taken;
+        EXPECT_TRUE(says(forms.takenFile(filled), "it was taken already")) << time;
+        EXPECT_TRUE(says(rackbook("show impression TIDE:3"), "spoiled"));
+        const std::string undone = rackbook("undo");
+        EXPECT_TRUE(says(undone, "Recorded in")) << undone;
+        EXPECT_FALSE(says(rackbook("show impression TIDE:3"), "spoiled"));
+    }
+    EXPECT_TRUE(says(rackbook("list pull"), "The book holds no records of kind pull here."));
+    EXPECT_FALSE(says(rackbook("verify"), "["));
+}
+
+TEST(TakeSheetState, RefusesWhereOnlyItsRunWasStruckOut) {
+    const test::BenchForms forms;
+    test::Filling filling = test::leastFilling();
+    filling["move.to"] = "u:line";
+    const std::string filled = filledByQpdf(forms.sheet(), filling);
     EXPECT_TRUE(says(forms.takenFile(filled), "Recorded in"));
     ASSERT_EQ(readWith("pdfdetach -saveall filled.pdf").exitCode, 0);
-    const std::string id = "pull-" + sha256(readFile("bench.json", 1 << 20)).substr(0, 16);
-    EXPECT_TRUE(says(rackbook("strike pull " + id + " --reason mistaken"), "Recorded in"));
-    EXPECT_TRUE(says(forms.takenFile(filled), "was struck out since"));
+    const std::string id = sha256(readFile("bench.json", 1 << 20)).substr(0, 16);
+    EXPECT_TRUE(says(rackbook("strike pull pull-" + id + " --reason mistaken"), "Recorded in"));
+    EXPECT_TRUE(says(forms.takenFile(filled), "its run was struck out, but not its move"));
+    EXPECT_TRUE(says(rackbook("strike move move-" + id + " --reason mistaken"), "Recorded in"));
+    EXPECT_TRUE(says(forms.takenFile(filled), "Recorded in"));
 }
 
 }  // namespace

@@ -40,13 +40,13 @@ TEST(TakeSheet, RecordsWhatAnotherProgramFilledIn) {
     const std::string taken = forms.takenFile(filled);
     for (const char* words :
          {"new mix portion-****** name TIDE, layer 1, portion of 2026-03-28, purpose portion, "
-          "edition TIDE, madeOn 2026-03-28",
+          "edition TIDE, made on 2026-03-28",
           "new weighing portion-******/1 mix portion-******, act add, at 2026-03-28T18:10, "
-          "sequence 0, fromMix veil, mass_g 12.5",
-          "sequence 1, lot base, mass_g 2.25", "sequence 2, lot dry, mass_g 0.3",
+          "sequence 0, from mix veil, mass 12.5 g",
+          "sequence 1, lot base, mass 2.25 g", "sequence 2, lot dry, mass 0.3 g",
           "layer TIDE/L1, start 2026-03-28T18:10, end 2026-03-28T18:50, portion portion-******, "
           "impressions TIDE:1-8, spoiled TIDE:3, printer maren, press hand, baren, packing two "
-          "sheets, temperature_C 19.5, humidity_pct 55, inkBefore_g 15, inkAfter_g 9.75",
+          "sheets, temperature 19.5 °C, humidity 55 %, ink before 15 g, ink after 9.75 g",
           "changed impression TIDE/03",
           "new move move-****** impressions TIDE:1,2,4-8, to line, at 2026-03-28T18:50, why hang",
           "Recorded in studio.rackbook."})
@@ -54,7 +54,7 @@ TEST(TakeSheet, RecordsWhatAnotherProgramFilledIn) {
     EXPECT_TRUE(says(rackbook("write-out -"), "Wet paper, žluť.\\nSecond line.\\n5: speck"));
     const std::string again = forms.takenFile(filled);
     EXPECT_TRUE(says(again,
-                     "it was taken already, on 2026-03-28T18:00:00Z by a test: "
+                     "it was taken already, on 2026-03-28 19:00 (Europe/Copenhagen) by a test: "
                      "pull-******"))
         << again;
     EXPECT_TRUE(says(again, "[3]"));
@@ -107,7 +107,7 @@ TEST(TakeSheet, ReadsAnyEncoding) {
                     "--dry-run");
     EXPECT_TRUE(says(taken,
                      "start 2026-03-28, impressions TIDE:2, press Mülle, packing Ψ, "
-                     "temperature_C 19.5"))
+                     "temperature 19.5 °C"))
         << taken;
 }
 
@@ -166,7 +166,7 @@ TEST(TakeSheet, ReckonsDrierFromItsShareOnlyWhereItMust) {
     filling["portion.drier_pct"] = "u:2";
     filling["portion.drierLot"] = "u:dry";
     const std::string taken = forms.taken(filling, "--dry-run");
-    EXPECT_TRUE(says(taken, "lot dry, mass_g 0.4, note Reckoned from a share of 2 %")) << taken;
+    EXPECT_TRUE(says(taken, "lot dry, mass 0.4 g, note Reckoned from a share of 2 %")) << taken;
 }
 
 TEST(TakeSheet, PointsOutWhatIsOverdrawn) {

@@ -110,6 +110,43 @@ TEST_F(TerminalTest, RecordsAHangingByQuestions) {
               std::string::npos);
 }
 
+// The same questions in German, from the environment, and records in the book's own words.
+TEST_F(TerminalTest, AsksInGerman) {
+    setenv("RACKBOOK_LANGUAGE", "de", 1);
+    OnTerminal terminal({"pull"});
+    ASSERT_TRUE(terminal.waitFor("Welche Auflage [TIDE]: ")) << terminal.seen();
+    EXPECT_NE(terminal.seen().find("Sikkative und Lösemittel:"), std::string::npos);
+    terminal.type("\n");
+    ASSERT_TRUE(terminal.waitFor("Welche Schicht wurde gedruckt [1]: ")) << terminal.seen();
+    terminal.type("\n");
+    ASSERT_TRUE(terminal.waitFor("nach Arbeitsnummer [1-8]: ")) << terminal.seen();
+    terminal.type("1 bis 4 und 6\n");
+    ASSERT_TRUE(terminal.waitFor("Welche davon sind verdorben [keine]: ")) << terminal.seen();
+    EXPECT_NE(terminal.seen().find("Das ist 1-4,6."), std::string::npos) << terminal.seen();
+    terminal.type("keine\n");
+    ASSERT_TRUE(terminal.waitFor("Welche Farbportion war es [keine]: ")) << terminal.seen();
+    terminal.type("veil-a\n");
+    ASSERT_TRUE(terminal.waitFor("Wann begann es [2026-03-28T19:00]: ")) << terminal.seen();
+    terminal.type("gestern 18.10\n");
+    ASSERT_TRUE(terminal.waitFor("Druckstock [keine]: ")) << terminal.seen();
+    terminal.type("19 Uhr\n19.00 Uhr\n\n\n\n");
+    ASSERT_TRUE(terminal.waitFor("Grad Celsius [keine]: ")) << terminal.seen();
+    EXPECT_NE(terminal.seen().find("„19 Uhr“ ist kein Datum."), std::string::npos)
+        << terminal.seen();
+    terminal.type("900\n21,5\n\n\n\n");
+    ASSERT_TRUE(terminal.waitFor("Stimmt das [J/n]: ")) << terminal.seen();
+    EXPECT_NE(terminal.seen().find("900 °C kann nicht sein."), std::string::npos)
+        << terminal.seen();
+    terminal.type("j\n");
+    EXPECT_EQ(terminal.finish(), 0) << terminal.seen();
+    EXPECT_NE(terminal.seen().find("In studio.rackbook verzeichnet."), std::string::npos)
+        << terminal.seen();
+    setenv("RACKBOOK_LANGUAGE", "en", 1);
+    const std::string pulls = transcriptOf({"rackbook", "list", "pull"});
+    EXPECT_NE(pulls.find("2026-03-27T18:10"), std::string::npos) << pulls;
+    EXPECT_NE(pulls.find("TIDE:1-4,6"), std::string::npos) << pulls;
+}
+
 // What is longer than the screen goes through the pager, which here marks each line.
 TEST_F(TerminalTest, ShowsLongReportsThroughThePager) {
     setenv("PAGER", "sed 's/^/paged /'", 1);
@@ -133,6 +170,35 @@ TEST_F(TerminalTest, SavesNothingWhenInterrupted) {
     terminal.type("\x03");  // Ctrl-C
     EXPECT_EQ(terminal.finish(), -SIGINT) << terminal.seen();
     EXPECT_EQ(stateOfBook(), before);
+}
+
+// Ctrl-C within an entry costs that entry; between entries it leaves the day.
+TEST_F(TerminalTest, LosesOneEntryOfADayWhenInterrupted) {
+    const std::string before = stateOfBook();
+    OnTerminal terminal({"day"});
+    ASSERT_TRUE(terminal.waitFor("What happened [none]: ")) << terminal.seen();
+    terminal.type("hang\n");
+    ASSERT_TRUE(terminal.waitFor("such as EEL:1-12,15: ")) << terminal.seen();
+    terminal.type("TIDE:1-4\nline\n\n\ny\n");
+    ASSERT_TRUE(terminal.waitFor("Enter where that is all [none]: ")) << terminal.seen();
+    terminal.type("look\n");
+    ASSERT_TRUE(terminal.waitFor("such as EEL:4 [TIDE:1-4]: ") ||
+                terminal.waitFor("such as EEL:4: "))
+        << terminal.seen();
+    terminal.type("\x03");
+    ASSERT_TRUE(terminal.waitFor("Enter where that is all [none]: ")) << terminal.seen();
+    EXPECT_NE(terminal.seen().find("That entry was left out; 1 is kept so far."), std::string::npos)
+        << terminal.seen();
+    EXPECT_EQ(stateOfBook(), before);
+    terminal.type("\x03");
+    EXPECT_EQ(terminal.finish(), 2) << terminal.seen();
+    EXPECT_NE(terminal.seen().find("What was told before is kept"), std::string::npos);
+    EXPECT_EQ(stateOfBook(), before);
+    OnTerminal again({"day"});
+    ASSERT_TRUE(again.waitFor("Go on with them [Y/n]: ")) << again.seen();
+    again.type("\n\ny\n");
+    EXPECT_EQ(again.finish(), 0) << again.seen();
+    EXPECT_NE(stateOfBook(), before);
 }
 
 TEST_F(TerminalTest, KeepsTheDayWhenTheWindowCloses) {
