@@ -119,8 +119,8 @@ ExitCode run(CommandContext& context) {
 Command backUpCommand() {
     CommandSpec spec;
     spec.name = "back-up";
-    spec.group = "The book";
-    spec.summary = "Make a copy of the book that can stand in for it";
+    spec.group = toTranslate("group", "The book");
+    spec.summary = toTranslate("summary", "Make a copy of the book that can stand in for it");
     spec.details =
         "The book may be in use meanwhile; the copy is one state of it. It is read again from "
         "where "

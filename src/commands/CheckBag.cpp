@@ -73,8 +73,8 @@ ExitCode run(CommandContext& context) {
 Command checkBagCommand() {
     CommandSpec spec;
     spec.name = "check-bag";
-    spec.group = "For the archive";
-    spec.summary = "Say whether a bag is what was packed";
+    spec.group = toTranslate("group", "For the archive");
+    spec.summary = toTranslate("summary", "Say whether a bag is what was packed");
     spec.details =
         "Checks any bag (BagIt 0.95 to 1.0, RFC 8493), whoever packed it: that every file is "
         "there, has the bytes that the manifests state, and that nothing was added. Links and "

@@ -170,8 +170,8 @@ ExitCode run(CommandContext& context) {
 Command restoreCommand() {
     CommandSpec spec;
     spec.name = "restore";
-    spec.group = "The book";
-    spec.summary = "Bring a backup back as the book";
+    spec.group = toTranslate("group", "The book");
+    spec.summary = toTranslate("summary", "Bring a backup back as the book");
     spec.details =
         "Proves the backup as rackbook verify does, and makes the book that --book names equal to "
         "it. Where there is a book already, it says what only that one holds, and leaves it as it "

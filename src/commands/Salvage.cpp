@@ -79,8 +79,9 @@ ExitCode run(CommandContext& context) {
 Command salvageCommand() {
     CommandSpec spec;
     spec.name = "salvage";
-    spec.group = "The book";
-    spec.summary = "Read what can still be read of a damaged book into a new one";
+    spec.group = toTranslate("group", "The book");
+    spec.summary =
+        toTranslate("summary", "Read what can still be read of a damaged book into a new one");
     spec.details =
         "For a file that is cut, has lost pages or does not open any more, where no backup is as "
         "good. Its bytes are looked through for journal entries and files of attachments; each "

@@ -110,8 +110,8 @@ ExitCode run(CommandContext& context) {
 Command takeBagCommand() {
     CommandSpec spec;
     spec.name = "take-bag";
-    spec.group = "For the archive";
-    spec.summary = "Make a book of a bag";
+    spec.group = toTranslate("group", "For the archive");
+    spec.summary = toTranslate("summary", "Make a book of a bag");
     spec.details =
         "Checks a bag that write-bag made, and makes a new book of it. Where the bag holds the "
         "journal, the book is equal to the one it came from: every entry, every hash. Where it "

@@ -239,8 +239,8 @@ ExitCode run(CommandContext& context) {
 Command takeBookCommand() {
     CommandSpec spec;
     spec.name = "take-book";
-    spec.group = "The book";
-    spec.summary = "Take what another book says into this one";
+    spec.group = toTranslate("group", "The book");
+    spec.summary = toTranslate("summary", "Take what another book says into this one");
     spec.details =
         "For a laptop and a machine in the studio, or a shared workshop: records that only the "
         "other book has come in, and where it went on from what this one says, so does this one. "

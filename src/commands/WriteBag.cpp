@@ -132,8 +132,8 @@ ExitCode run(CommandContext& context) {
 Command writeBagCommand() {
     CommandSpec spec;
     spec.name = "write-bag";
-    spec.group = "For the archive";
-    spec.summary = "Pack the book, or an edition, for an archive";
+    spec.group = toTranslate("group", "For the archive");
+    spec.summary = toTranslate("summary", "Pack the book, or an edition, for an archive");
     spec.details =
         "Makes a folder that can be read without this program and proves what is in it: a bag "
         "(BagIt 1.0, RFC 8493) with the records, their schemas and a guide to every field, "

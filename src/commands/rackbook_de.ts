@@ -307,6 +307,10 @@
         <source>Sheets</source>
         <translation>Blätter</translation>
     </message>
+    <message>
+        <source>For the archive</source>
+        <translation>Für das Archiv</translation>
+    </message>
 </context>
 <context>
     <name>help</name>
@@ -1180,6 +1184,34 @@
     <message>
         <source>Write the records of one kind, or a list, as a table in CSV</source>
         <translation>Die Einträge einer Art oder eine Liste als Tabelle in CSV schreiben</translation>
+    </message>
+    <message>
+        <source>Pack the book, or an edition, for an archive</source>
+        <translation>Das Buch oder eine Auflage für ein Archiv packen</translation>
+    </message>
+    <message>
+        <source>Say whether a bag is what was packed</source>
+        <translation>Sagen, ob ein Paket noch ist, was gepackt wurde</translation>
+    </message>
+    <message>
+        <source>Make a book of a bag</source>
+        <translation>Aus einem Paket wieder ein Buch machen</translation>
+    </message>
+    <message>
+        <source>Take what another book says into this one</source>
+        <translation>Übernehmen, was ein anderes Buch sagt</translation>
+    </message>
+    <message>
+        <source>Make a copy of the book that can stand in for it</source>
+        <translation>Eine Kopie des Buchs machen, die an seine Stelle treten kann</translation>
+    </message>
+    <message>
+        <source>Bring a backup back as the book</source>
+        <translation>Eine Sicherung als Buch zurückholen</translation>
+    </message>
+    <message>
+        <source>Read what can still be read of a damaged book into a new one</source>
+        <translation>Aus einem beschädigten Buch in ein neues retten, was noch lesbar ist</translation>
     </message>
 </context>
 <context>
