@@ -50,6 +50,8 @@ constexpr const char* beingWritten = ".rackbook-is-writing";
 void removeLeftOver(const std::string& unfinished) {
     if (QFileInfo(q(unfinished)).isSymLink())
         return;
+    // Ended before it could mark the folder as its own; goes only where it is empty.
+    QDir().rmdir(q(unfinished));
     const int lock =
         open(pathOf(unfinished, beingWritten).c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
     if (lock < 0)
@@ -176,7 +178,6 @@ NewFolder::~NewFolder() {
 }
 
 void NewFolder::finish() {
-    QFile::remove(q(pathOf(m_unfinished, beingWritten)));
     syncFolder(m_unfinished);
     // An empty folder of that name gives way.
     QDir().rmdir(q(m_folder));
@@ -184,6 +185,8 @@ void NewFolder::finish() {
         throw StoreError(m_folder, "the folder cannot be given its name",
                          "Check the permissions of the folder around it.");
     m_unfinished.clear();
+    // Not before: without it nobody could tell what lies there as left over.
+    QFile::remove(q(pathOf(m_folder, beingWritten)));
     syncFolder(folderOf(m_folder));
 }
 

@@ -134,14 +134,14 @@ ExitCode replace(CommandContext& context, const BookOptions& options, const Book
     Console& console = context.console;
     const Losses losses = lossesIn(options, backup);
     print(console, options.path, losses);
-    if (!context.arguments.has("replace"))
-        throw UsageError("there is a book at " + options.path + ", and it was left as it is",
-                         "Give --replace to put the backup in its place, or another name with "
-                         "--book.");
     if (context.arguments.has("dry-run")) {
         console.out() << "Tried only: nothing was restored.\n";
         return ExitCode::success;
     }
+    if (!context.arguments.has("replace"))
+        throw UsageError("there is a book at " + options.path + ", and it was left as it is",
+                         "Give --replace to put the backup in its place, or another name with "
+                         "--book.");
     const std::string kept = freeName(options.path + ".before-" + stampOf(nowEpoch_s()));
     putInPlace(options, backup, kept, losses.isKnown);
     console.out() << "Restored: " << printable(options.path) << " holds "

@@ -12,7 +12,7 @@ namespace {
 #ifdef RACKBOOK_SANITIZED
 constexpr std::size_t faultsForEach = 2;
 #else
-constexpr std::size_t faultsForEach = 6;
+constexpr std::size_t faultsForEach = 5;
 #endif
 
 TEST(FaultMatrix, HasEveryVerbThatWrites) {

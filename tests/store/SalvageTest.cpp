@@ -26,7 +26,7 @@ using test::textOfProblems;
 #ifdef RACKBOOK_SANITIZED
 constexpr int seeds = 6;
 #else
-constexpr int seeds = 40;
+constexpr int seeds = 16;
 #endif
 
 class SalvageTest : public test::StoreBook {
