@@ -35,6 +35,10 @@ std::string recordedWords(const std::string& recordedAt, const std::string& time
     return local;
 }
 
+std::string recordedInUtc(const std::string& recordedAt) {
+    return recordedWords(recordedAt, "UTC") + " UTC";
+}
+
 std::string timeZoneOf(const BookFile& book) {
     return countOf(book, RecordKind::book) == 0 ? "UTC" : bookRecordOf(book).timeZone;
 }

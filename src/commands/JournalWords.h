@@ -13,6 +13,8 @@ const char* wordOf(JournalAction action);  // "new", "changed", "corrected", "st
 
 // "2026-03-28 19:00", on the clocks of that time zone.
 std::string recordedWords(const std::string& recordedAt, const std::string& timeZone);
+// "2026-03-28 18:00 UTC": where two books speak, or one that cannot say its time zone.
+std::string recordedInUtc(const std::string& recordedAt);
 
 // The time zone of the book; UTC where it does not say one.
 std::string timeZoneOf(const BookFile& book);

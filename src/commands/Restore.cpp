@@ -65,7 +65,7 @@ void print(Console& console, const std::string& path, const Losses& losses) {
     Table table({{"no.", Align::right}, {"recorded"}, {"by"}, {"what"}});
     for (const std::vector<JournalEntry>& intake : losses.intakes)
         table.addRow({std::to_string(intake.front().intake),
-                      recordedWords(intake.front().recordedAt), intake.front().recordedBy,
+                      recordedInUtc(intake.front().recordedAt), intake.front().recordedBy,
                       intakeInShort(intake)});
     console.out() << table.text(console.width(), {}) << "\n";
 }

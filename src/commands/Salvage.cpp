@@ -24,7 +24,7 @@ void print(Console& console, const std::string& path, const Salvaged& found) {
                   << counted(found.entries, "journal entry", "journal entries") << " and "
                   << counted(found.files, "file of an attachment", "files of attachments")
                   << ", each proved by its hash.\n"
-                  << "The last was recorded on " << recordedWords(found.lastRecordedAt)
+                  << "The last was recorded on " << recordedInUtc(found.lastRecordedAt)
                   << ", as entry " << found.lastKept << " of the damaged book.\n";
     if (found.losses.empty()) {
         console.out() << "Up to there nothing is missing, and the journal is the same.\n";

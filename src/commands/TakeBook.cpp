@@ -48,7 +48,7 @@ void requireKnown(const Names& names, const std::string& option,
 }
 
 std::string lastWord(const JournalEntry& entry) {
-    return std::string(wordOf(entry.action)) + " " + recordedWords(entry.recordedAt) + " by " +
+    return std::string(wordOf(entry.action)) + " " + recordedInUtc(entry.recordedAt) + " by " +
            printable(entry.recordedBy);
 }
 

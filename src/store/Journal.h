@@ -6,28 +6,10 @@
 #include <string>
 #include <string_view>
 
+#include "records/JournalRow.h"
 #include "store/Sqlite.h"
 
 namespace rackbook {
-
-// One row of the journal as it is hashed and stored. Hashes and salt are raw bytes.
-struct JournalRow {
-    std::int64_t entry = 0;
-    std::int64_t intake = 0;
-    std::string recordedAt;
-    std::string recordedBy;
-    std::optional<std::string> happenedAt;
-    std::string action;
-    std::string kind;
-    std::string id;
-    std::optional<std::int64_t> earlier;
-    std::optional<std::string> reason;
-    std::string salt;
-    std::optional<std::string> payload;  // absent where it had to be forgotten
-    std::string payloadHash;
-    std::string previousHash;
-    std::string hash;
-};
 
 // SHA-256 of salt and payload: known after the payload is forgotten, and of no use for guessing it.
 std::string payloadHashOf(std::string_view salt, std::string_view payload);
