@@ -213,8 +213,9 @@ ExitCode run(CommandContext& context) {
     const std::string file = context.arguments.text("file");
     BookOptions otherOptions = bookOptionsOf(context);
     otherOptions.path = file;
-    otherOptions.onlyTries = true;
-    const BookFile other = BookFile::openToRead(otherOptions);
+    // In memory: a log that SQLite keeps beside a file that is read would outlast a cut of the
+    // power.
+    const BookFile other = BookFile::openToTry(otherOptions);
     BookFile book = bookToWrite(context);
     Progress progress(context.console, "Comparing entries",
                       static_cast<std::size_t>(journalLength(book) + journalLength(other)));

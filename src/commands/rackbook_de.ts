@@ -280,6 +280,10 @@
         <source>Nothing was recorded; rackbook day offers it again.</source>
         <translation>Nichts wurde verzeichnet; rackbook day bietet es wieder an.</translation>
     </message>
+    <message>
+        <source>What was told in an earlier conversation is in the book.</source>
+        <translation>Was in einem früheren Gespräch erzählt wurde, steht im Buch.</translation>
+    </message>
 </context>
 <context>
     <name>group</name>

@@ -181,6 +181,8 @@ std::optional<std::string> whatIsWrongWithBagPath(const std::string& path) {
         return "the path is no text in UTF-8";
     if (path.find('\\') != std::string::npos)
         return "the path has a backslash, which is a separator on some machines";
+    if (path[0] == ' ' || path[0] == '\t')
+        return "the path begins with a blank, which no manifest can state";
     if (path[0] == '/')
         return "the path is absolute";
     if (path[0] == '~')

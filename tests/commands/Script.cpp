@@ -44,7 +44,7 @@ std::string masked(const std::string& text) {
     // Salted, so another one each time.
     static const std::regex lastHash("(Hash of the last entry: )[0-9a-f]{64}");
     // Of a PDF, whose bytes go with the fonts of the machine.
-    static const std::regex fileHash("(fileSha256\\s+)[0-9a-f]{64}");
+    static const std::regex fileHash("((?:fileSha256|hash of the file)\\s+)[0-9a-f]{64}");
     // Of what came from a bench sheet, the hash of the record inside it.
     static const std::regex identity("((?:pull|move|portion)-)[0-9a-f]{16}");
     std::string known = text;

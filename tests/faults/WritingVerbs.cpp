@@ -102,6 +102,15 @@ std::vector<WritingCommand> keepingCommands() {
          false,
          true},
         {"salvage", "salvage copy.rackbook found.rackbook", {copy}, {}, "found.rackbook"},
+        {"write-bag", "write-bag --with-contacts bag", attached},
+        {"take-bag",
+         "take-bag bag --book other.rackbook",
+         {attached.front(), "write-bag --with-contacts bag"},
+         {},
+         "other.rackbook"},
+        {"take-book",
+         "take-book copy.rackbook",
+         {copy, "enter party late name=Late --book copy.rackbook"}},
     };
 }
 
@@ -127,8 +136,9 @@ bool writes(const CommandSpec& spec) {
                                  filesWritten.end();
         });
     const bool hasPlace = std::any_of(
-        spec.positionals.begin(), spec.positionals.end(), [](const PositionalSpec& one) {
-            return one.name == "folder" || one.name == "where" || one.name == "new-book";
+        spec.positionals.begin(), spec.positionals.end(), [&](const PositionalSpec& one) {
+            return (one.name == "folder" && spec.name != "check-bag") || one.name == "where" ||
+                   one.name == "new-book";
         });
     return spec.writesBook || hasOption || hasPlace;
 }
