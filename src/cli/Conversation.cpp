@@ -111,7 +111,8 @@ Conversation::Conversation(std::istream& in, Console& console, bool mayTalk)
 std::string Conversation::line(const std::string& prompt) {
     m_console.out() << prompt << std::flush;
     std::string text;
-    if (!std::getline(m_in, text))
+    if ((&m_in == &std::cin && !InterruptsHeld::awaitInput(STDIN_FILENO)) ||
+        !std::getline(m_in, text))
         stop();
     if (invalidUtf8At(text)) {
         m_console.out() << "  " << translated("conversation", "That is not UTF-8 text.") << "\n";
