@@ -88,6 +88,9 @@ std::optional<Keeping> keepingGiven(const CommandContext& context, bool isInFold
 }
 
 ExitCode run(CommandContext& context) {
+    if (context.arguments.has("said-on"))
+        throw UsageError("a backup is of the book as it is now, with all that it ever said",
+                         "Leave --said-on out.");
     const std::string where = context.arguments.text("where");
     const bool isInFolder = isFolder(where);
     const std::optional<Keeping> keeping = keepingGiven(context, isInFolder);

@@ -120,9 +120,13 @@ void writeBagSheets(CommandContext& context, const std::vector<Record>& records,
         const Edition* edition = std::get_if<Edition>(&record);
         if (!edition)
             continue;
-        const Arguments arguments = parseArguments(
-            sheet.spec, {"edition", edition->code, "--book", bookPath(context.arguments), "--out",
-                         pathOf(folder, fitForFile(edition->id) + "-edition.pdf")});
+        std::vector<std::string> words = {
+            "edition", edition->code,
+            "--book",  bookPath(context.arguments),
+            "--out",   pathOf(folder, fitForFile(edition->id) + "-edition.pdf")};
+        if (const std::optional<std::string> day = context.arguments.value("said-on"))
+            words.insert(words.end(), {"--said-on", *day});
+        const Arguments arguments = parseArguments(sheet.spec, words);
         std::ostringstream out;
         std::ostringstream err;
         Console quiet(out, err);
