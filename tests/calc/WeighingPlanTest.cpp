@@ -200,7 +200,8 @@ TEST(WeighingPlan, LeavesWhatRoundingLeavesToTheBaseAmongEqualParts) {
         MixPurpose::stock, {{blue, -1, 1.0 / 3}, {red, -1, 1.0 / 3}, {base, -1, 1.0 / 3}})});
     request.wanted_g = 10;
     request.limit = 0.5;
-    for (const PlanPart& part : weighingPlans(request).plans.at(0).stages.at(0).parts)
+    const WeighingPlans plans = weighingPlans(request);
+    for (const PlanPart& part : plans.plans.at(0).stages.at(0).parts)
         EXPECT_NEAR(part.mass_g, part.lot == base ? 3.4 : 3.3, 1e-9) << part.lot;
 }
 
