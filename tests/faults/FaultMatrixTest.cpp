@@ -10,7 +10,7 @@ namespace rackbook::faults {
 namespace {
 
 #ifdef RACKBOOK_SANITIZED
-constexpr std::size_t faultsForEach = 2;
+constexpr std::size_t faultsForEach = 1;
 #else
 constexpr std::size_t faultsForEach = 5;
 #endif
