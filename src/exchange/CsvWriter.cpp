@@ -1,15 +1,21 @@
 #include "exchange/CsvWriter.h"
 
+#include <string_view>
+
 #include "base/Numbers.h"
 
 namespace rackbook {
 
 namespace {
 
+constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
+
 bool wantsQuotes(const std::string& field, char separator) {
     if (field.empty())
         return false;
-    return field.find_first_of("\"\r\n") != std::string::npos ||
+    // At the beginning of a file it would be taken for the file's own.
+    return field.compare(0, byteOrderMark.size(), byteOrderMark) == 0 ||
+           field.find_first_of("\"\r\n") != std::string::npos ||
            field.find(separator) != std::string::npos || field.front() == ' ' ||
            field.back() == ' ' || field.front() == '\t' || field.back() == '\t';
 }
@@ -38,7 +44,7 @@ bool beginsAsFormula(const std::string& text) {
 }  // namespace
 
 std::string csvText(const std::vector<std::vector<std::string>>& rows, const CsvWriting& writing) {
-    std::string text = writing.withMark ? "\xEF\xBB\xBF" : "";
+    std::string text = writing.withMark ? std::string(byteOrderMark) : std::string();
     for (const std::vector<std::string>& row : rows) {
         for (std::size_t i = 0; i < row.size(); ++i) {
             if (i > 0)
