@@ -1,9 +1,13 @@
-// One character as UTF-8.
+// Characters as UTF-8.
 #pragma once
 
 #include <string>
+#include <string_view>
 
 namespace rackbook {
+
+// U+FEFF at the beginning of a text, by which some programs know UTF-8.
+constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 // Pre: a code point, no surrogate.
 inline void appendUtf8(std::string& text, char32_t c) {

@@ -6,14 +6,13 @@
 #include "base/Files.h"
 #include "base/Sha256.h"
 #include "commands/AttachmentFiles.h"
+#include "commands/RecordFolder.h"
 #include "commands/Sheet.h"
 #include "commands/SheetKinds.h"
 #include "exchange/CsvWriter.h"
 #include "exchange/DublinCore.h"
 #include "exchange/JournalLines.h"
 #include "exchange/RecordCells.h"
-#include "exchange/RecordCodec.h"
-#include "exchange/RecordFiles.h"
 #include "store/JournalCopy.h"
 
 namespace rackbook {
@@ -21,13 +20,6 @@ namespace rackbook {
 namespace {
 
 constexpr std::size_t largestSchema = std::size_t{16} << 20;
-
-std::map<RecordKind, std::vector<Record>> byKind(const std::vector<Record>& records) {
-    std::map<RecordKind, std::vector<Record>> kinds;
-    for (const Record& record : records)
-        kinds[kindOf(record)].push_back(record);
-    return kinds;
-}
 
 std::string folderIn(const std::string& bag, const std::string& name) {
     const std::string folder = pathOf(bag, name);
@@ -74,13 +66,7 @@ std::vector<std::pair<std::string, std::string>> descriptionOf(const Edition& ed
 std::size_t writeBagRecords(const BookFile& book, const std::vector<Record>& records,
                             const std::string& bag) {
     const std::string folder = folderIn(bag, bagRecords);
-    for (const auto& [kind, ofKind] : byKind(records)) {
-        std::vector<std::string> payloads;
-        for (const Record& record : ofKind)
-            payloads.push_back(encodeRecord(record));
-        writeFileSafely(pathOf(folder, std::string(textOf(kind)) + ".json"),
-                        recordFileText(payloads));
-    }
+    writeRecordFiles(records, folder);
     return writeAttachmentFiles(book, records, folder).withoutBytes;
 }
 
@@ -92,7 +78,7 @@ void writeBagJournal(const BookFile& book, const std::string& bag) {
 
 void writeBagTables(const std::vector<Record>& records, const std::string& bag) {
     const std::string folder = folderIn(bag, "data/tables");
-    for (const auto& [kind, ofKind] : byKind(records))
+    for (const auto& [kind, ofKind] : recordsByKind(records))
         writeFileSafely(pathOf(folder, std::string(textOf(kind)) + ".csv"),
                         csvText(cellsOf(kind, ofKind, '.'), {}));
 }

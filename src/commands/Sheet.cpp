@@ -9,6 +9,7 @@
 #include "commands/BalanceToUse.h"
 #include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
+#include "commands/RecordFolder.h"
 #include "commands/SheetFile.h"
 #include "commands/SheetKinds.h"
 #include "commands/SheetSelection.h"
@@ -56,9 +57,7 @@ std::string folderFor(const CommandContext& context, const std::string& name) {
     const std::string folder = context.arguments.value("out").value_or(name);
     if (folder == standardOutput)
         throw UsageError("several files do not go to standard output", "Name a folder with --out.");
-    if (fileExists(folder) && !isEmptyFolder(folder))
-        throw UsageError(folder + " is not an empty folder",
-                         "Name a new folder, or an empty one, with --out.");
+    requireNewFolder(folder, "Name a new folder, or an empty one, with --out.");
     return folder;
 }
 

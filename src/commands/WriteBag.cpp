@@ -10,6 +10,7 @@
 #include "commands/CommandTable.h"
 #include "commands/Contacts.h"
 #include "commands/OptionRows.h"
+#include "commands/RecordFolder.h"
 #include "exchange/Bag.h"
 #include "exchange/Selection.h"
 #include "store/RecordReader.h"
@@ -118,8 +119,7 @@ ExitCode run(CommandContext& context) {
         contents.hasJournal = context.arguments.has("with-contacts");
     }
     const std::string folder = context.arguments.text("folder");
-    if (fileExists(folder) && !isEmptyFolder(folder))
-        throw UsageError(folder + " is not an empty folder", "Name a new folder, or an empty one.");
+    requireNewFolder(folder);
     NewFolder made(folder);
     const Packed packed = pack(context, book, contents, made.path());
     made.finish();

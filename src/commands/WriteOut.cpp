@@ -1,13 +1,13 @@
 #include "commands/WriteOut.h"
 
 #include <algorithm>
-#include <map>
 
 #include "base/Files.h"
 #include "cli/Table.h"
 #include "commands/AttachmentFiles.h"
 #include "commands/BookAccess.h"
 #include "commands/Contacts.h"
+#include "commands/RecordFolder.h"
 #include "exchange/RecordCodec.h"
 #include "exchange/RecordFiles.h"
 #include "exchange/Selection.h"
@@ -46,18 +46,11 @@ void tellMissingBytes(Console& console, std::size_t count) {
 
 void writeFiles(CommandContext& context, const BookFile& book, const std::vector<Record>& records,
                 const std::string& folder) {
-    if (fileExists(folder) && !isEmptyFolder(folder))
-        throw UsageError(folder + " is not an empty folder", "Name a new folder, or an empty one.");
-    std::map<RecordKind, std::vector<std::string>> payloads;
-    for (const Record& record : records)
-        payloads[kindOf(record)].push_back(encodeRecord(record));
+    requireNewFolder(folder);
     Table table({{"file"}, {"records", Align::right}});
     NewFolder made(folder);
-    for (const auto& [kind, texts] : payloads) {
-        const std::string file = std::string(textOf(kind)) + ".json";
-        writeFileSafely(pathOf(made.path(), file), recordFileText(texts));
-        table.addRow({pathOf(folder, file), std::to_string(texts.size())});
-    }
+    for (const auto& [file, count] : writeRecordFiles(records, made.path()))
+        table.addRow({pathOf(folder, file), std::to_string(count)});
     const WrittenFiles attached = writeAttachmentFiles(book, records, made.path());
     made.finish();
     context.console.out() << table.text(context.console.width(), "There is nothing to write.");

@@ -18,14 +18,6 @@ namespace {
 constexpr std::size_t largestTagFile = std::size_t{256} << 20;
 constexpr const char* askAgain = "Ask whoever made the bag for it again.";
 
-bool startsWith(const std::string& text, const std::string& beginning) {
-    return text.compare(0, beginning.size(), beginning) == 0;
-}
-
-bool isPayload(const std::string& path) {
-    return startsWith(path, "data/");
-}
-
 // "sha512" of "manifest-sha512.txt", or nothing.
 std::optional<std::string> digestNamed(const std::string& file, const std::string& beginning) {
     const std::string ending = ".txt";

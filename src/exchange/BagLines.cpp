@@ -25,11 +25,11 @@ bool isDigest(std::string_view text) {
     });
 }
 
+}  // namespace
+
 bool startsWith(std::string_view text, std::string_view beginning) {
     return text.substr(0, beginning.size()) == beginning;
 }
-
-}  // namespace
 
 Finding bagFinding(const std::string& file, int line, const std::string& what,
                    const std::string& value, const std::string& remedy, Severity severity) {

@@ -17,6 +17,13 @@ struct ManifestLine {
     std::string path;    // below the bag's folder, decoded
 };
 
+bool startsWith(std::string_view text, std::string_view beginning);
+
+// Whether a path below a bag is of what is packed, and not of what describes it.
+inline bool isPayload(std::string_view path) {
+    return startsWith(path, "data/");
+}
+
 // Lines without their ends: LF, CR LF or CR (RFC 8493, section 2.1.3).
 std::vector<std::string_view> linesOfTags(std::string_view text);
 

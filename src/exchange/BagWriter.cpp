@@ -34,7 +34,7 @@ void finishBag(const std::string& folder, std::vector<std::pair<std::string, std
     std::vector<std::string> payload;
     std::uint64_t bytes = 0;
     for (const auto& [path, size] : found.files)
-        if (path.compare(0, 5, "data/") == 0) {
+        if (isPayload(path)) {
             payload.push_back(path);
             bytes += size;
         }

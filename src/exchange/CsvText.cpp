@@ -1,12 +1,11 @@
 #include "exchange/CsvText.h"
 
 #include "base/Error.h"
+#include "base/Utf8.h"
 
 namespace rackbook {
 
 namespace {
-
-constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 std::string_view withoutMark(std::string_view text) {
     return text.substr(0, byteOrderMark.size()) == byteOrderMark ? text.substr(byteOrderMark.size())

@@ -1,14 +1,11 @@
 #include "exchange/CsvWriter.h"
 
-#include <string_view>
-
 #include "base/Numbers.h"
+#include "base/Utf8.h"
 
 namespace rackbook {
 
 namespace {
-
-constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 bool wantsQuotes(const std::string& field, char separator) {
     if (field.empty())

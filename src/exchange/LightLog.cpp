@@ -6,6 +6,7 @@
 #include "base/Files.h"
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "base/Utf8.h"
 #include "exchange/LogTable.h"
 #include "exchange/TextBytes.h"
 
@@ -181,7 +182,6 @@ private:
 }  // namespace
 
 LightLog lightLogIn(std::string_view bytes, const std::string& file, const LightLogTerms& terms) {
-    constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
     if (bytes.substr(0, byteOrderMark.size()) == byteOrderMark)
         bytes.remove_prefix(byteOrderMark.size());
     LogFindings findings(file);

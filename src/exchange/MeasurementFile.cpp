@@ -4,6 +4,7 @@
 
 #include "base/Error.h"
 #include "base/Files.h"
+#include "base/Utf8.h"
 #include "exchange/CgatsFile.h"
 #include "exchange/Cxf3File.h"
 #include "exchange/MeasurementDraft.h"
@@ -69,8 +70,8 @@ MeasurementFile readAs(MeasurementForm form, void (*read)(std::string_view, Meas
 
 MeasurementFile measurementsIn(std::string_view bytes, const std::string& file,
                                std::optional<SpectralUnit> unit) {
-    if (beginsWith(bytes, "\xEF\xBB\xBF"))
-        bytes.remove_prefix(3);
+    if (beginsWith(bytes, byteOrderMark))
+        bytes.remove_prefix(byteOrderMark.size());
     requireText(bytes, file);
     if (bytes[bytes.find_first_not_of(" \t\r\n")] == '<')
         return readAs(MeasurementForm::cxf3, readCxf3, bytes, file, unit);

@@ -63,6 +63,18 @@ std::string rowHashOf(const JournalRow& row) {
     return sha256Bytes(text);
 }
 
+bool isForgotten(const JournalRow& row) {
+    return !row.payload && row.salt.empty();
+}
+
+bool wasChanged(const JournalRow& row) {
+    return row.payload && payloadHashOf(row.salt, *row.payload) != row.payloadHash;
+}
+
+bool isGone(const JournalRow& row) {
+    return !row.payload && !row.salt.empty();
+}
+
 std::string firstPreviousHash() {
     return std::string(32, '\0');
 }

@@ -18,6 +18,12 @@ std::string payloadHashOf(std::string_view salt, std::string_view payload);
 // "<length in bytes>:<bytes>," (a netstring), an absent one as "-,".
 std::string rowHashOf(const JournalRow& row);
 
+// Of one row by itself: its record was taken out with its salt; it has another than was recorded;
+// it lacks one that was not taken out.
+bool isForgotten(const JournalRow& row);
+bool wasChanged(const JournalRow& row);
+bool isGone(const JournalRow& row);
+
 // The hash that stands before the first entry: 32 zero bytes.
 std::string firstPreviousHash();
 

@@ -17,9 +17,9 @@ void requireNext(const JournalRow& row, std::int64_t entry, const std::string& p
                          remedy);
     if (row.previousHash != previousHash)
         throw InputError(entryName(entry), "it does not follow the entry before it", remedy);
-    if (row.payload && payloadHashOf(row.salt, *row.payload) != row.payloadHash)
+    if (wasChanged(row))
         throw InputError(entryName(entry), "its record was changed after it was recorded", remedy);
-    if (!row.payload && !row.salt.empty())
+    if (isGone(row))
         throw InputError(entryName(entry), "its record is gone, though it was not forgotten",
                          remedy);
     if (rowHashOf(row) != row.hash)

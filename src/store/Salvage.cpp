@@ -120,12 +120,7 @@ private:
             choose(entry, versions);
     }
 
-    static bool isForgotten(const JournalRow& row) { return !row.payload && row.salt.empty(); }
-
-    static bool isSound(const JournalRow& row) {
-        return isForgotten(row) ||
-               (row.payload && payloadHashOf(row.salt, *row.payload) == row.payloadHash);
-    }
+    static bool isSound(const JournalRow& row) { return !wasChanged(row) && !isGone(row); }
 
     // A row may lie there more than once, with its record damaged in one place and whole in
     // another; what was forgotten in one stays so.

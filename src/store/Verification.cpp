@@ -102,7 +102,7 @@ private:
             if (row.previousHash != previous)
                 add("chain", entryName(row.entry),
                     "it does not follow the entry that stands before it", restoreRemedy);
-            if (row.payload && payloadHashOf(row.salt, *row.payload) != row.payloadHash)
+            if (wasChanged(row))
                 add("chain", entryName(row.entry),
                     "its record, " + row.kind + " " + row.id +
                         ", was changed after it was recorded",
@@ -110,7 +110,7 @@ private:
             if (rowHashOf(row) != row.hash)
                 add("chain", entryName(row.entry), "it was changed after it was recorded",
                     restoreRemedy);
-            if (!row.payload && !row.salt.empty())
+            if (isGone(row))
                 add("chain", entryName(row.entry),
                     "its record is gone, though it was not forgotten: its salt is there",
                     restoreRemedy);
