@@ -8,6 +8,7 @@
 #include <QFileInfo>
 
 #include <algorithm>
+#include <cerrno>
 #include <cstdio>
 
 #include "base/Error.h"
@@ -44,16 +45,19 @@ std::string readAll(QFile& file, const std::string& name, std::size_t most) {
     return bytes;
 }
 
-constexpr const char* beingWritten = ".rackbook-is-writing";
+// Behind the name of a folder in the making. Nobody else names a folder so: what bears it is ours
+// to take away, once nobody holds it.
+constexpr const char* inTheMaking = ".rackbook-unfinished";
+
+// On the folder itself, so that nothing lies in it that would have to be taken away once it has its
+// name. -1 where it cannot be opened.
+int openFolder(const std::string& path) {
+    return open(path.c_str(), O_RDONLY | O_DIRECTORY | O_NOFOLLOW | O_CLOEXEC);
+}
 
 // What a process left that is no more: nobody holds the lock.
 void removeLeftOver(const std::string& unfinished) {
-    if (QFileInfo(q(unfinished)).isSymLink())
-        return;
-    // Ended before it could mark the folder as its own; goes only where it is empty.
-    QDir().rmdir(q(unfinished));
-    const int lock =
-        open(pathOf(unfinished, beingWritten).c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+    const int lock = openFolder(unfinished);
     if (lock < 0)
         return;
     if (flock(lock, LOCK_EX | LOCK_NB) == 0)
@@ -151,7 +155,7 @@ void makeFolder(const std::string& path) {
 NewFolder::NewFolder(std::string folder) : m_folder(std::move(folder)) {
     while (m_folder.size() > 1 && m_folder.back() == '/')
         m_folder.pop_back();
-    m_unfinished = m_folder + ".unfinished";
+    m_unfinished = m_folder + inTheMaking;
     removeLeftOver(m_unfinished);
     if (fileExists(m_unfinished))
         throw StoreError(m_unfinished, "something of that name is there already",
@@ -160,15 +164,15 @@ NewFolder::NewFolder(std::string folder) : m_folder(std::move(folder)) {
     hold();
 }
 
+// A file system that locks no folders is taken as it is: then what was left over stays until it is
+// taken away by hand.
 void NewFolder::hold() {
-    m_lock = open(pathOf(m_unfinished, beingWritten).c_str(), O_CREAT | O_WRONLY | O_CLOEXEC, 0600);
-    if (m_lock >= 0 && flock(m_lock, LOCK_EX | LOCK_NB) == 0)
+    m_lock = openFolder(m_unfinished);
+    if (m_lock >= 0 && (flock(m_lock, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK))
         return;
-    QDir(q(m_unfinished)).removeRecursively();
     if (m_lock >= 0)
         close(m_lock);
-    throw StoreError(m_unfinished, "no file can be written in it",
-                     "Check the permissions and the space on the disk.");
+    throw StoreError(m_unfinished, "another command is writing it", "Wait for it to finish.");
 }
 
 NewFolder::~NewFolder() {
@@ -185,8 +189,6 @@ void NewFolder::finish() {
         throw StoreError(m_folder, "the folder cannot be given its name",
                          "Check the permissions of the folder around it.");
     m_unfinished.clear();
-    // Not before: without it nobody could tell what lies there as left over.
-    QFile::remove(q(pathOf(m_folder, beingWritten)));
     syncFolder(folderOf(m_folder));
 }
 

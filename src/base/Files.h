@@ -53,7 +53,7 @@ private:
 
     std::string m_folder;
     std::string m_unfinished;
-    int m_lock = -1;  // on a file in it, for as long as the process lives
+    int m_lock = -1;  // on the folder, for as long as the process lives
 };
 
 bool isFolder(const std::string& path);

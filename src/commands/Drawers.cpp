@@ -68,7 +68,8 @@ ExitCode run(CommandContext& context) {
                              "studio's hands",
                          "rackbook drawers lists those there are; rackbook ready --place " +
                              excerpt(*place) + " judges what is there.");
-    const DrawersFacts facts{history, labels, rules, readiness, plan, place.has_value()};
+    const DrawersFacts facts{
+        history, labels, rules, readiness, plan, place.has_value(), hasPrintFilters(context)};
     if (context.arguments.has("json"))
         context.console.out() << jsonText(drawersTree(facts));
     else

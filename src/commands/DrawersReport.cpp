@@ -14,6 +14,8 @@ namespace rackbook {
 
 namespace {
 
+constexpr const char* noneOfThose = "None of the prints asked for lies in a drawer or box.";
+
 const ReadinessRow& rowOf(const DrawersFacts& facts, const LyingPrint& print) {
     return facts.readiness.rows[print.row];
 }
@@ -73,7 +75,8 @@ void printOverview(Console& console, const DrawersFacts& facts) {
         else
             addRows(table, facts, drawer);
     }
-    console.out() << table.text(console.width(), "No print lies in a drawer or box.");
+    console.out() << table.text(
+        console.width(), facts.isFiltered ? noneOfThose : "No print lies in a drawer or box.");
     if (!empty.empty())
         printParagraph(console, "No prints in: " + joined(empty) + ".");
 }
@@ -151,6 +154,8 @@ void printSum(Console& console, const DrawersFacts& facts) {
 void printDrawers(Console& console, const DrawersFacts& facts) {
     if (!facts.inDetail)
         printOverview(console, facts);
+    else if (facts.plan.drawers.empty())
+        printParagraph(console, "None of the prints asked for lies there.");
     bool isFirst = true;
     for (const DrawerContents& drawer : facts.plan.drawers) {
         if (!facts.inDetail)

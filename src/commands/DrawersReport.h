@@ -17,7 +17,8 @@ struct DrawersFacts {
     const HouseRules& rules;
     const Readiness& readiness;
     const DrawersPlan& plan;
-    bool inDetail = false;  // impression by impression
+    bool inDetail = false;    // impression by impression
+    bool isFiltered = false;  // only some prints count
 };
 
 // A table, what was put away without being known to be dry, and the house rule.

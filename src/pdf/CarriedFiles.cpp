@@ -4,6 +4,7 @@
 
 #include "base/Error.h"
 #include "base/Text.h"
+#include "pdf/AnswerReading.h"
 #include "pdf/CarriedFilesAnswer.h"
 #include "pdf/CarriedFilesParser.h"
 #include "pdf/FileNames.h"
@@ -40,7 +41,10 @@ bool isCleanText(const std::string& text) {
     return !invalidUtf8At(text) && !controlCharacterIn(text);
 }
 
-CarriedFiles decoded(AnswerTexts texts, const std::string& path) {
+}  // namespace
+
+CarriedFiles carriedFilesIn(const std::string& answer, const std::string& path) {
+    AnswerTexts texts(answer);
     const auto next = [&] {
         if (auto text = texts.next())
             return *std::move(text);
@@ -65,15 +69,13 @@ CarriedFiles decoded(AnswerTexts texts, const std::string& path) {
     return carried;
 }
 
-}  // namespace
-
 CarriedFiles readCarriedFiles(const std::string& path, const ProcessLimits& limits) {
     const GuardedQuestion question = {
         path,      limits,  "Name a PDF that Rackbook made.",
         "carries", "files", "Take the files out with a PDF program that you trust."};
     const std::string answer = guardedAnswer(
         question, [&](std::size_t mostBytes) { return carriedFilesAnswer(path, mostBytes); });
-    CarriedFiles carried = decoded(AnswerTexts(answer), path);
+    CarriedFiles carried = carriedFilesIn(answer, path);
     if (carried.files.empty())
         throw InputError(path, "there is no record inside",
                          "Name a PDF that Rackbook made with its record inside.");

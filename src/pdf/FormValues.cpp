@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/Text.h"
+#include "pdf/AnswerReading.h"
 #include "pdf/FormValuesParser.h"
 #include "pdf/GuardedReading.h"
 #include "pdf/PdfText.h"
@@ -28,13 +29,7 @@ std::string nameOf(const std::string& parts, const std::string& path) {
 
 }  // namespace
 
-std::vector<FormValue> readFormValues(const std::string& path, ProcessLimits limits) {
-    limits.output_MB = std::min(limits.output_MB, mostText_MB);
-    const GuardedQuestion question = {
-        path,    limits,        "Name the PDF of a bench sheet that was filled in.",
-        "holds", "form fields", "Take the sheet as rackbook made it, and fill that in."};
-    const std::string answer = guardedAnswer(
-        question, [&](std::size_t mostBytes) { return formValuesAnswer(path, mostBytes); });
+std::vector<FormValue> formValuesIn(const std::string& answer, const std::string& path) {
     AnswerTexts texts(answer);
     const auto next = [&] {
         if (auto text = texts.next())
@@ -54,6 +49,17 @@ std::vector<FormValue> readFormValues(const std::string& path, ProcessLimits lim
         values.push_back(std::move(value));
     }
     return values;
+}
+
+std::vector<FormValue> readFormValues(const std::string& path, ProcessLimits limits) {
+    limits.output_MB = std::min(limits.output_MB, mostText_MB);
+    const GuardedQuestion question = {
+        path,    limits,        "Name the PDF of a bench sheet that was filled in.",
+        "holds", "form fields", "Take the sheet as rackbook made it, and fill that in."};
+    return formValuesIn(
+        guardedAnswer(question,
+                      [&](std::size_t mostBytes) { return formValuesAnswer(path, mostBytes); }),
+        path);
 }
 
 }  // namespace rackbook

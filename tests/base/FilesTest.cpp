@@ -206,13 +206,13 @@ TEST(NewFolder, ComesIntoBeingAsAWholeOrNotAtAll) {
 
 TEST(NewFolder, LeavesWhatStandsInItsWay) {
     const TempFolder folder;
-    putFile(folder.file("out.unfinished"), "mine");
+    putFile(folder.file("out.rackbook-unfinished"), "mine");
     EXPECT_EQ(
         messageOf<StoreError>([&] { NewFolder given(folder.file("out")); }),
-        folder.file("out.unfinished") +
+        folder.file("out.rackbook-unfinished") +
             ": something of that name is there already. Another command may be writing it; remove "
             "it if none is.");
-    EXPECT_EQ(bytesOf(folder.file("out.unfinished")), "mine");
+    EXPECT_EQ(bytesOf(folder.file("out.rackbook-unfinished")), "mine");
     makeFolder(folder.file("full"));
     putFile(folder.file("full/kept"), "mine");
     NewFolder made(folder.file("full"));
@@ -234,13 +234,14 @@ TEST(NewFolder, TakesAwayWhatAnEndedProcessLeft) {
         return std::string();
     });
     ASSERT_EQ(writer.said(), "written");
-    EXPECT_EQ(messageOf<StoreError>([&] { NewFolder given(path); }),
-              path +
-                  ".unfinished: something of that name is there already. Another command may be "
-                  "writing it; remove it if none is.");
-    EXPECT_TRUE(fileExists(path + ".unfinished/half"));
+    EXPECT_EQ(
+        messageOf<StoreError>([&] { NewFolder given(path); }),
+        path +
+            ".rackbook-unfinished: something of that name is there already. Another command may be "
+            "writing it; remove it if none is.");
+    EXPECT_TRUE(fileExists(path + ".rackbook-unfinished/half"));
     writer.kill(SIGTERM);
-    EXPECT_TRUE(fileExists(path + ".unfinished/half"));
+    EXPECT_TRUE(fileExists(path + ".rackbook-unfinished/half"));
     NewFolder made(path);
     EXPECT_FALSE(fileExists(pathOf(made.path(), "half")));
     made.finish();
