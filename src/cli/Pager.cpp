@@ -13,11 +13,11 @@ namespace rackbook {
 namespace {
 
 // The environment's own command line, as every program that pages runs it. less leaves what fits
-// one screen alone, keeps emphasis, and does not clear the screen.
+// one screen alone, keeps emphasis, does not clear the screen, and says below how to leave it.
 std::string pagerCommand() {
     const char* chosen = std::getenv("PAGER");
     if (chosen == nullptr)
-        return "less -FRX";
+        return "less -FRX '-PsSpace goes on, q leaves'";
     return std::string(chosen) == "cat" ? std::string() : std::string(chosen);
 }
 

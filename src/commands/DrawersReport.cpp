@@ -155,7 +155,7 @@ void printDrawers(Console& console, const DrawersFacts& facts) {
     if (!facts.inDetail)
         printOverview(console, facts);
     else if (facts.plan.drawers.empty())
-        printParagraph(console, "None of the prints asked for lies there.");
+        console.out() << "None of the prints asked for lies there.\n";
     bool isFirst = true;
     for (const DrawerContents& drawer : facts.plan.drawers) {
         if (!facts.inDetail)

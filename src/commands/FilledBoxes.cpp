@@ -14,7 +14,15 @@ constexpr const char* makeAnew = "Make the sheet anew with rackbook sheet bench.
 
 std::map<std::string, int> expectedOn(const ReturnedSheet& sheet) {
     std::map<std::string, int> names;
+    const bool hasPortion =
+        sheet.layer.mix ||
+        std::any_of(sheet.values.begin(), sheet.values.end(), [](const FormValue& value) {
+            const BenchField* field = findBenchField(value.name);
+            return field && isOfPortion(*field);
+        });
     for (const BenchField& field : benchFields()) {
+        if (isOfPortion(field) && !hasPortion)
+            continue;
         if (!isOfImpressions(field))
             names[field.name] = 0;
         else

@@ -74,9 +74,23 @@ Tree changesTree(const std::vector<FieldChange>& changes) {
     return tree;
 }
 
+// Without a kind it is an edition or one of its sheets: those have names of their own.
+std::pair<RecordKind, std::string> recordMeant(const CommandContext& context,
+                                               const BookFile& book) {
+    const std::string first = context.arguments.text("kind");
+    if (const std::optional<std::string> id = context.arguments.value("id")) {
+        const RecordKind kind = recordKindNamed(first);
+        return {kind, idMeant(book, kind, *id)};
+    }
+    if (enumFrom<RecordKind>(first))
+        throw UsageError("which " + first + " is not said", "Add its id.");
+    const RecordKind kind =
+        first.find(':') == std::string::npos ? RecordKind::edition : RecordKind::impression;
+    return {kind, idMeant(book, kind, first)};
+}
+
 ExitCode tellRecord(CommandContext& context, const BookFile& book) {
-    const RecordKind kind = recordKindNamed(context.arguments.text("kind"));
-    const std::string id = idMeant(book, kind, context.arguments.text("id"));
+    const auto [kind, id] = recordMeant(context, book);
     const std::vector<JournalEntry> entries = journalOf(book, kind, id);
     if (entries.empty())
         throw UsageError("the journal knows no " + nameOf(kind, id),
@@ -139,8 +153,6 @@ ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
     if (!context.arguments.has("kind"))
         return tellLatest(context, book);
-    if (!context.arguments.has("id"))
-        throw UsageError("history of which record is not said", "Add its id.");
     return tellRecord(context, book);
 }
 
@@ -159,13 +171,16 @@ Command historyCommand() {
         "above "
         "them; --json tells them in UTC. Contacts of people are never told.";
     spec.positionals = {
-        {"kind", "The kind of record, such as look.", false},
+        {"kind",
+         "The kind of record, such as look; or an edition's code, or CODE:7 for one of its sheets, "
+         "alone.",
+         false},
         {"id", "Its id; of an edition also its code, of an impression also CODE:7.", false}};
     spec.options = {valueOption("last", "N", "How many of the latest are told, without KIND.",
                                 std::to_string(usualLast))};
     spec.reportsJson = true;
     spec.examples = {{"rackbook history", "What was recorded last."},
-                     {"rackbook history impression EEL:3", "The states of one sheet."}};
+                     {"rackbook history EEL:3", "The states of one sheet."}};
     return {spec, run};
 }
 

@@ -14,6 +14,7 @@
 #include "commands/OptionRows.h"
 #include "commands/Paragraph.h"
 #include "commands/PullRecords.h"
+#include "commands/PulledBefore.h"
 #include "commands/RecordNamed.h"
 #include "commands/SheetSelection.h"
 #include "records/Pull.h"
@@ -74,10 +75,12 @@ ExitCode run(CommandContext& context) {
     const std::vector<Impression> spoiled = spoiledGiven(context, printed);
     const std::vector<MadeRecord> made = recordsOfPull(
         book, {pull, edition, printed, spoiled, refGiven<Place>(context, book, "hang")});
-    const std::string warning = oldHeapWords(book, pull);
+    const std::string warnings[] = {oldHeapWords(book, pull),
+                                    pulledBeforeWords(book, pull, edition, printed)};
     const ExitCode code = recordMade(context, book, made);
-    if (!warning.empty())
-        printParagraph(context.console, warning);
+    for (const std::string& warning : warnings)
+        if (!warning.empty())
+            printParagraph(context.console, warning);
     return code;
 }
 
@@ -112,7 +115,9 @@ Command pullCommand() {
         "A layer may be pulled in several runs; each sheet is made of the pulls it went through. "
         "Spoiled sheets are counted among those pulled, and count as spoiled from that day on. "
         "With --hang the good sheets are hung when the run ends, or begins where no end is given. "
-        "A portion that is old by the house rules is pointed out, and recorded all the same. "
+        "A portion that is old by the house rules, and sheets that had the layer before, are "
+        "pointed "
+        "out, and recorded all the same. "
         "A date that is to come is recorded with a warning, since clocks go wrong; on a terminal "
         "the question asks first. Ink before and after is a mass in g, or with its unit behind it, "
         "such as 9,4g.";

@@ -31,11 +31,19 @@ R recordToShow(const BookFile& book, const std::string& words) {
         return recordNamed<R>(book, words);
 }
 
+// Without a kind it is an edition or one of its sheets: those have names of their own.
 Record wantedRecord(const CommandContext& context, const BookFile& book) {
-    const RecordKind kind = recordKindNamed(context.arguments.text("kind"));
+    const std::string first = context.arguments.text("kind");
+    const std::optional<std::string> id = context.arguments.value("id");
+    if (!id && first.find(':') != std::string::npos)
+        return recordToShow<Impression>(book, first);
+    if (!id && enumFrom<RecordKind>(first))
+        throw UsageError("which " + first + " is not said", "Add its id.");
+    if (!id)
+        return recordToShow<Edition>(book, first);
     Record record;
-    withRecordType(kind, [&](auto tag) {
-        record = recordToShow<typename decltype(tag)::Type>(book, context.arguments.text("id"));
+    withRecordType(recordKindNamed(first), [&](auto tag) {
+        record = recordToShow<typename decltype(tag)::Type>(book, *id);
     });
     return record;
 }
@@ -100,12 +108,14 @@ Command showCommand() {
         "edition: its layers and its "
         "count. Of anything else: what was recorded.";
     spec.positionals = {
-        {"kind", "The kind of record, see rackbook list --help."},
-        {"id", "Its id; of an edition also its code, of an impression also CODE:7."}};
+        {"kind",
+         "The kind of record, see rackbook list --help; or an edition's code, or CODE:7 for one of "
+         "its sheets, alone."},
+        {"id", "Its id; of an edition also its code, of an impression also CODE:7.", false, false}};
     spec.options = {
         {"with-contacts", "", "Show the private contact of a party too.", false, false, {}, {}}};
     spec.reportsJson = true;
-    spec.examples = {{"rackbook show impression EEL:3", "What happened to one sheet."},
+    spec.examples = {{"rackbook show EEL:3", "What happened to one sheet, and where it is."},
                      {"rackbook show mix eel-l4-letdown", "How a mix was made, and what is left."}};
     return {spec, run};
 }

@@ -167,7 +167,9 @@ void MixShowing::print(Console& console) const {
     for (const std::string& line : wrapped(compositionWords(m_composition), console.width()))
         if (!line.empty())
             console.out() << printable(line) << "\n";
-    if (m_unrecordedHigh > 0)
+    if (m_lines.empty() && m_unrecordedHigh > 0)
+        console.out() << "What it was made of was never recorded.\n";
+    else if (m_unrecordedHigh > 0)
         console.out() << "Up to " << percent(m_unrecordedHigh)
                       << " % came from contents that were never recorded.\n";
 }

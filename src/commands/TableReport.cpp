@@ -7,6 +7,7 @@
 #include "cli/Table.h"
 #include "commands/Contacts.h"
 #include "commands/FieldText.h"
+#include "commands/Paragraph.h"
 #include "exchange/TreeJson.h"
 
 namespace rackbook {
@@ -118,14 +119,52 @@ Tree treeOf(const MadeFromTable& made, const std::vector<IncomingRecord>& record
     return tree;
 }
 
+namespace {
+
+const std::string& textAt(const Tree& tree, const char* name) {
+    static const std::string none;
+    const Tree* member = tree.find(name);
+    return member && member->asText() ? *member->asText() : none;
+}
+
+std::string unitsTakenOff(const Tree& mapping, const std::string& heading) {
+    std::set<std::string> units;
+    for (const Tree& record : *mapping.find("records")->asArray())
+        for (const auto& [field, rule] : *record.find("fields")->asObject())
+            if (const Tree* taken = rule.find("units"); taken && textAt(rule, "column") == heading)
+                for (const Tree& unit : *taken->asArray())
+                    units.insert(*unit.asText());
+    return joined({units.begin(), units.end()});
+}
+
+// "party {Maker} where it is new, edition {Code}, impression {Code}/{#2} for each of "Size"".
+std::string madeOfRow(const Tree& mapping) {
+    std::vector<std::string> made;
+    for (const Tree& record : *mapping.find("records")->asArray()) {
+        std::string words = textAt(record, "record") + " " + textAt(record, "id");
+        if (record.find("ifNew"))
+            words += " where it is new";
+        if (const Tree* numbers = record.find("numbers"))
+            words += " for each of column \"" + textAt(*numbers, "column") + "\"";
+        if (record.find("changedOn"))
+            words += ", changed";
+        made.push_back(printable(words));
+    }
+    return joined(made, "; and ");
+}
+
+}  // namespace
+
 void printProposal(Console& console, const TableProposal& proposal, const std::string& file) {
-    Table table({{"column"}, {"field"}});
+    Table table({{"column"}, {"field"}, {"unit taken off"}});
     for (const auto& [heading, field] : proposal.matched)
-        table.addRow({heading, field});
+        table.addRow({heading, field, unitsTakenOff(proposal.mapping, heading)});
     for (const std::string& heading : proposal.passedOver)
-        table.addRow({heading, "not taken"});
-    console.out() << table.text(console.width(), "No column was understood.") << "\n"
-                  << "Written: " << printable(file) << ".\n";
+        table.addRow({heading, "not taken", ""});
+    console.out() << table.text(console.width(), "No column was understood.") << "\n";
+    printParagraph(console, "Each row becomes " + madeOfRow(proposal.mapping) +
+                                ". What is not wanted is taken out of \"records\".");
+    console.out() << "Written: " << printable(file) << ".\n";
     if (!proposal.toFillIn.empty())
         console.out() << "Still to be filled in where it says \"?\": "
                       << printable(joined(proposal.toFillIn)) << ".\n";

@@ -1,6 +1,7 @@
 #include "exchange/ProposalColumns.h"
 
 #include <algorithm>
+#include <map>
 
 #include "exchange/FieldForms.h"
 #include "exchange/FitId.h"
@@ -120,16 +121,24 @@ std::string ProposalColumns::tellingApart(const std::string& beginning) const {
     return pattern;
 }
 
+// A letter behind one number of many is a slip of the hand ("2O"), and no unit: one that is not
+// known must stand in most of the cells.
 std::set<std::string> ProposalColumns::unitsIn(const std::string& field) const {
-    std::set<std::string> units;
+    std::map<std::string, std::size_t> counts;
+    std::size_t filled = 0;
     for (const std::string& cell : cellsOf(field)) {
+        filled += cell.empty() ? 0 : 1;
         const std::size_t digit = cell.find_last_of("0123456789");
         if (digit == std::string::npos)
             continue;
         const std::string unit = cellText(cell.substr(digit + 1), false);
         if (!unit.empty())
-            units.insert(unit);
+            ++counts[unit];
     }
+    std::set<std::string> units;
+    for (const auto& [unit, count] : counts)
+        if (isKnownUnit(comparedText(unit)) || 2 * count > filled)
+            units.insert(unit);
     return units;
 }
 

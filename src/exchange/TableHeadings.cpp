@@ -149,7 +149,6 @@ const std::multimap<std::string, std::string>& cellTable() {
 }  // namespace
 
 HeadingWords headingWordsOf(const std::string& heading) {
-    static const std::vector<std::string> units = {"mm", "cm", "m", "in", "g", "kg", "ml", "€"};
     std::string text = comparedText(heading);
     for (const char mark : {'(', ')', '[', ']', ':', ',', '_'})
         std::replace(text.begin(), text.end(), mark, ' ');
@@ -162,7 +161,7 @@ HeadingWords headingWordsOf(const std::string& heading) {
     std::string last = words.words.substr(space + 1);
     if (last.rfind("in", 0) == 0 && last != "in")
         return words;
-    if (std::find(units.begin(), units.end(), last) == units.end())
+    if (!isKnownUnit(last))
         return words;
     words.unit = last;
     words.words = words.words.substr(0, space);
@@ -187,6 +186,11 @@ std::optional<std::string> wordMeant(const std::string& cell,
         if (std::find(words.begin(), words.end(), found->second) != words.end())
             return found->second;
     return std::nullopt;
+}
+
+bool isKnownUnit(std::string_view unit) {
+    constexpr std::string_view units[] = {"mm", "cm", "m", "in", "g", "kg", "ml", "%", "€"};
+    return std::find(std::begin(units), std::end(units), unit) != std::end(units);
 }
 
 double factorFor(const std::string& unit, const std::string& field) {

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace rackbook {
@@ -22,6 +23,9 @@ std::vector<std::string> fieldsHeaded(const std::string& words);
 // What a word of a cell means among `words`, the words of a field; nothing where it is not plain.
 std::optional<std::string> wordMeant(const std::string& cell,
                                      const std::vector<std::string>& words);
+
+// Whether the text, as comparedText() gives it, is a unit that tables write beside numbers.
+bool isKnownUnit(std::string_view unit);
 
 // What a number in `unit` is multiplied by to be in the unit of the field's name: 10 for cm and
 // imageHeight_mm. 1 where nothing is known.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "base/Edtf.h"
 #include "base/Error.h"
@@ -153,6 +154,9 @@ private:
     void refuseOther(const RowObject& again, const RowObject& first) {
         if (again.object == first.object)
             return;
+        // One row that says what another says makes many records twice; the first tells it.
+        if (!m_toldTwice.emplace(again.record.row, first.record.row).second)
+            return;
         std::vector<std::string> fields;
         for (const auto& [name, value] : again.object.items())
             if (!first.object.contains(name) || first.object[name] != value)
@@ -237,6 +241,7 @@ private:
     std::vector<RowObject> m_records;
     std::vector<RowObject> m_changes;
     std::map<Key, std::size_t> m_indexOf;
+    std::set<std::pair<std::size_t, std::size_t>> m_toldTwice;  // a row, and the one before it
 };
 
 }  // namespace

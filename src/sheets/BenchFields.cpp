@@ -1,6 +1,7 @@
 #include "sheets/BenchFields.h"
 
 #include <algorithm>
+#include <string_view>
 
 namespace rackbook {
 
@@ -53,6 +54,10 @@ std::vector<std::vector<BenchField>> benchRows(const std::string& section) {
 
 bool isOfImpressions(const BenchField& field) {
     return std::string(field.label).rfind("impressions.", 0) == 0;
+}
+
+bool isOfPortion(const BenchField& field) {
+    return std::string_view(field.name).rfind("portion.", 0) == 0;
 }
 
 std::string benchFieldName(const BenchField& field, const std::string& code, int workingNumber) {

@@ -26,6 +26,8 @@ const std::vector<BenchField>& benchFields();
 std::vector<std::vector<BenchField>> benchRows(const std::string& section);
 
 bool isOfImpressions(const BenchField& field);
+// Of the portion that is let down for the run.
+bool isOfPortion(const BenchField& field);
 
 // The field of one impression: "sheet.EEL-12.spoiled". A point in the code becomes a hyphen.
 std::string benchFieldName(const BenchField& field, const std::string& code, int workingNumber);

@@ -61,9 +61,16 @@ void addRun(Flow& flow, const BenchFacts&, const SheetWords& words) {
         addBoxes(flow, row, words);
 }
 
-void addInk(Flow& flow, const BenchFacts&, const SheetWords& words) {
-    for (const std::vector<BenchField>& row : benchRows("ink"))
+// A portion is let down from the layer's mix: where none is recorded, nothing could be made of
+// what stands in its boxes.
+void addInk(Flow& flow, const BenchFacts& facts, const SheetWords& words) {
+    for (std::vector<BenchField> row : benchRows("ink")) {
+        if (facts.mix.empty())
+            row.erase(std::remove_if(row.begin(), row.end(), isOfPortion), row.end());
         addBoxes(flow, row, words);
+    }
+    if (facts.mix.empty())
+        flow.paragraph(words("ink.noMix"), TextStyle::small);
     flow.note(NoteKind::caution, words("caution"), words("caution.driers"));
 }
 
@@ -211,6 +218,7 @@ TemplateRules benchSheetRules() {
     add("", "sheet subtitle footer");
     add("layer", "name edition editionOf ordinal ordinalOf colour block state mix film");
     add("impressions", "number designation every everyMeans none all already missed");
+    add("ink", "noMix");
     add("notes", "handBack");
     add("form", "date time number impression every");
     for (const BenchField& field : benchFields())

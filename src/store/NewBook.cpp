@@ -81,6 +81,8 @@ void NewBook::close() {
     if (fileExists(m_unfinished + "-wal"))
         throw StoreError(m_path, "the new book cannot be written to the end",
                          "Check the disk and the space on it.");
+    // Says nothing once nobody has the book open; SQLite tries once, and does not say.
+    removeFile(m_unfinished + "-shm");
     syncFile(m_unfinished);
 }
 

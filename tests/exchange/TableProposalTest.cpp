@@ -80,6 +80,19 @@ TEST(TableProposal, LeavesOpenWhatItCannotKnow) {
     EXPECT_EQ(proposal.toFillIn, std::vector<std::string>{"/records/0/fields/maker/fixed"});
 }
 
+// The letter O for a zero.
+TEST(TableProposal, TakesNoSlipOfTheHandForAUnit) {
+    const TableProposal slip =
+        proposalFor("Titel,Auflage,Breite\nA,20,30 cm\nB,2O,25\nC,15,21\n", RecordKind::edition);
+    EXPECT_EQ(oneLine(proposed(slip, "declaredNumbered")), R"({"column": "Auflage"})");
+    EXPECT_NE(oneLine(proposed(slip, "imageWidth_mm")).find(R"("units": [ "cm"])"),
+              std::string::npos);
+    const TableProposal unit =
+        proposalFor("Titel,Auflage\nA,20 Ex.\nB,20 Ex.\nC,15\n", RecordKind::edition);
+    EXPECT_NE(oneLine(proposed(unit, "declaredNumbered")).find(R"("units": [ "Ex."])"),
+              std::string::npos);
+}
+
 TEST(TableProposal, OfAnEditionListAlsoMakesSheetsAndParties) {
     const TableProposal proposal =
         proposalFor("Code,Title,Artist,Edition size,Size cm\nA,Ah,Tilda,5,30 x 20\n",

@@ -175,6 +175,20 @@ TEST(TableRecords, AreOneWhereRowsAgreeAndRefusedWhereTheyDiffer) {
         "where the first row counts.\n");
 }
 
+TEST(TableRecords, SayOnceThatARowComesAgainWithAllThatItMakes) {
+    const std::string told = take("Code,Size\nA,3\nA,4\n",
+                                  R"({"rackbookTable": 1, "records": [
+        {"record": "edition", "id": "{Code}", "fields": {"title": {"column": "Size"}}},
+        {"record": "impression", "id": "{Code}/{#2}", "numbers": {"column": "Size", "as": "count"},
+         "fields": {"note": {"pattern": "of {Size}"}}}]})")
+                                 .told;
+    std::size_t count = 0;
+    for (std::size_t at = told.find("is made by row 2"); at != std::string::npos;
+         at = told.find("is made by row 2", at + 1))
+        ++count;
+    EXPECT_EQ(count, 1u) << told;
+}
+
 TEST(TableRecords, CountLikeErrorsBeyondTen) {
     std::string text = "Name,Note\n";
     for (int i = 0; i < 25; ++i)

@@ -17,9 +17,9 @@ const test::SheetMeasurer measurer;
 PageModel sheetOf(const RecordSet& records, const std::string& language = "en",
                   const char* day = "2026-01-05") {
     const SheetTemplate shipped = test::shippedTemplate("bench", benchSheetRules(), language);
-    return benchSheet(benchFactsOf(records, *records.find<Layer>("HB-layer2"), test::onDay(day)),
-                      shipped, measurer, test::fixedClock)
-        .model;
+    BenchFacts facts = benchFactsOf(records, *records.find<Layer>("HB-layer2"), test::onDay(day));
+    facts.mix = "Ochre stock";
+    return benchSheet(facts, shipped, measurer, test::fixedClock).model;
 }
 
 const FormField& fieldOf(const PageModel& model, const std::string& name) {

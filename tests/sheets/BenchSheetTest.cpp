@@ -18,8 +18,10 @@ const test::SheetMeasurer measurer;
 BenchSheet sheetOf(const RecordSet& records, const std::string& layer,
                    const char* day = "2026-01-05", const std::string& language = "en") {
     const SheetTemplate shipped = test::shippedTemplate("bench", benchSheetRules(), language);
-    return benchSheet(benchFactsOf(records, *records.find<Layer>(layer), test::onDay(day)), shipped,
-                      measurer, test::fixedClock);
+    BenchFacts facts = benchFactsOf(records, *records.find<Layer>(layer), test::onDay(day));
+    if (layer == "HB-layer2")
+        facts.mix = "Ochre stock";
+    return benchSheet(facts, shipped, measurer, test::fixedClock);
 }
 
 std::vector<FieldPlace> placesOf(const BenchSheet& sheet, const std::string& field) {
@@ -34,7 +36,7 @@ TEST(BenchSheet, SaysWhatIsPrinted) {
     const PageModel model = sheetOf(test::editionBook().records, "HB-layer1", "2026-01-01").model;
     EXPECT_TRUE(test::says(model, "Harbour, layer 1"));
     EXPECT_TRUE(test::says(model, "Harbour (HB)"));
-    EXPECT_TRUE(test::says(model, "1; recorded so far: 3"));
+    EXPECT_TRUE(test::says(model, "1 of the 3 planned so far"));
     EXPECT_TRUE(test::says(model, "Colour grey"));
     EXPECT_TRUE(test::says(model, "Block HB-block"));
     EXPECT_TRUE(test::says(model, "State 1: cut"));
@@ -70,6 +72,14 @@ TEST(BenchSheet, HasEveryFieldOfTheTable) {
             EXPECT_EQ(names.count("sheet.HB-" + std::to_string(number) + field), 1u)
                 << field << number;
     EXPECT_EQ(names.count(everyPrinted), 1u);
+}
+
+// What would be filled in there could not be taken.
+TEST(BenchSheet, HasNoBoxesForAPortionWhereNoMixIsRecorded) {
+    const BenchSheet sheet = sheetOf(test::editionBook().records, "HB-layer1", "2026-01-01");
+    for (const BenchField& field : benchFields())
+        EXPECT_EQ(placesOf(sheet, field.name).empty(), isOfPortion(field)) << field.name;
+    EXPECT_TRUE(test::says(sheet.model, "No mix is recorded for this layer"));
 }
 
 // A pencil wants 7 mm; boxes to tick may be smaller, but their rows not.

@@ -46,8 +46,9 @@ TEST(SheetGolden, Edition) {
 TEST(SheetGolden, Bench) {
     const build::Book book = test::editionBook();
     const SheetTemplate shipped = test::shippedTemplate("bench", benchSheetRules());
-    const BenchFacts facts = benchFactsOf(book.records, *book.records.find<Layer>("HB-layer2"),
-                                          test::onDay("2026-01-05"));
+    BenchFacts facts = benchFactsOf(book.records, *book.records.find<Layer>("HB-layer2"),
+                                    test::onDay("2026-01-05"));
+    facts.mix = "Ochre stock";
     expectGolden(benchSheet(facts, shipped, measurer, test::fixedClock).model, "bench.txt");
 }
 

@@ -1,0 +1,45 @@
+#include "commands/PulledBefore.h"
+
+#include <algorithm>
+
+#include "base/Text.h"
+#include "commands/SheetSelection.h"
+#include "store/RecordReader.h"
+
+namespace rackbook {
+
+namespace {
+
+bool wentThrough(const Pull& pull, const Impression& sheet) {
+    return std::any_of(pull.impressions.begin(), pull.impressions.end(),
+                       [&](const Ref<Impression>& one) { return one.id == sheet.id; });
+}
+
+}  // namespace
+
+std::string pulledBeforeWords(const BookFile& book, const Pull& pull, const Edition& edition,
+                              const std::vector<Impression>& printed) {
+    std::vector<Impression> again;
+    std::vector<std::string> runs;
+    for (const Pull& earlier : allOf<Pull>(book)) {
+        if (earlier.layer.id != pull.layer.id)
+            continue;
+        const std::size_t before = again.size();
+        std::copy_if(printed.begin(), printed.end(), std::back_inserter(again),
+                     [&](const Impression& sheet) { return wentThrough(earlier, sheet); });
+        if (again.size() > before)
+            runs.push_back(earlier.start.text() + " (" + earlier.id + ")");
+    }
+    if (again.empty())
+        return {};
+    std::sort(again.begin(), again.end(), [](const Impression& a, const Impression& b) {
+        return a.workingNumber < b.workingNumber;
+    });
+    again.erase(std::unique(again.begin(), again.end(),
+                            [](const Impression& a, const Impression& b) { return a.id == b.id; }),
+                again.end());
+    return edition.code + ":" + numbersOf(again) + " had this layer before: " + joined(runs) +
+           ". Where that was this same run, told twice, rackbook undo takes the last one back.";
+}
+
+}  // namespace rackbook
