@@ -85,11 +85,11 @@ TEST(TableProposal, TakesNoSlipOfTheHandForAUnit) {
     const TableProposal slip =
         proposalFor("Titel,Auflage,Breite\nA,20,30 cm\nB,2O,25\nC,15,21\n", RecordKind::edition);
     EXPECT_EQ(oneLine(proposed(slip, "declaredNumbered")), R"({"column": "Auflage"})");
-    EXPECT_NE(oneLine(proposed(slip, "imageWidth_mm")).find(R"("units": [ "cm"])"),
+    EXPECT_NE(oneLine(proposed(slip, "imageWidth_mm")).find(R"("units": [ "cm" ])"),
               std::string::npos);
     const TableProposal unit =
         proposalFor("Titel,Auflage\nA,20 Ex.\nB,20 Ex.\nC,15\n", RecordKind::edition);
-    EXPECT_NE(oneLine(proposed(unit, "declaredNumbered")).find(R"("units": [ "Ex."])"),
+    EXPECT_NE(oneLine(proposed(unit, "declaredNumbered")).find(R"("units": [ "Ex." ])"),
               std::string::npos);
 }
 
