@@ -90,7 +90,9 @@ std::string promptOf(const Question& question) {
     if (!question.unit.empty())
         prompt += filledIn(translated("conversation", ", in %1"), {question.unit});
     if (question.preset)
-        prompt += " [" + printable(*question.preset) + "]";
+        prompt +=
+            " [" +
+            printable(question.presetWords.empty() ? *question.preset : question.presetWords) + "]";
     else if (question.isOptional)
         prompt += " [" + translated("conversation", "none") + "]";
     return prompt + ": ";

@@ -23,6 +23,7 @@ struct Question {
     std::string unit;                   // "g"; empty where there is none
     std::string help;                   // shown when the answer is ?
     std::optional<std::string> preset;  // what Enter alone means
+    std::string presetWords;            // how it is shown; as it is where empty
     std::vector<Choice> choices;        // offered; other answers go to `check` too
     bool isOptional = false;            // may be left out, with Enter or with -
     // What was typed as it is to be kept: "2026-03-27" of "yesterday". It is shown where it says

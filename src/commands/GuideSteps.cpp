@@ -34,9 +34,11 @@ std::string noPortion(const AnswersSoFar& soFar) {
         return {};
     const std::string edition = soFar.answers.text("edition");
     return filledIn(
-        translated("question",
-                   "The book has no portion of ink for this edition, so none is asked for. Next "
-                   "time: %1, then %2 for each thing that went into it."),
+        translated(
+            "question",
+            "No portion of ink is recorded for this edition, so none is asked for; the run is "
+            "recorded all the same. For its ink to be in the book another time: %1, then "
+            "%2 for each thing that goes into it."),
         {"rackbook enter mix " + edition +
              "-a name=\"Portion a\" purpose=portion edition=" + edition,
          "rackbook weigh " + edition + "-a"});

@@ -129,6 +129,8 @@ void GuidedEntry::ask(const GuideStep& step) {
     question.isOptional = !isRequired(step.name);
     const std::optional<std::string> before = m_answers.of(step.name);
     question.preset = before ? before : presetFor(soFar, step.name);
+    if (question.preset)
+        question.presetWords = asTyped(*question.preset);
     question.choices = choicesFor(soFar, step.name);
     question.read = [&](const std::string& typed) { return answerMeant(soFar, step.name, typed); };
     question.check = [&](const std::string& answer) { checkAnswer(soFar, step.name, answer); };

@@ -130,7 +130,10 @@ Preset pressLastUsed(const AnswersSoFar& soFar) {
 
 Preset printerLast(const AnswersSoFar& soFar) {
     const std::optional<Pull> pull = latestOf<Pull>(soFar.book, "start");
-    return pull && pull->printer ? Preset(pull->printer->id) : std::nullopt;
+    if (pull && pull->printer)
+        return pull->printer->id;
+    const Edition edition = editionNamed(soFar.book, soFar.answers.text("edition"));
+    return edition.printer ? Preset(edition.printer->id) : std::nullopt;
 }
 
 Preset presetByKind(const AnswersSoFar& soFar, const std::string& name) {

@@ -249,6 +249,11 @@ std::string numberMeant(const std::string& typed) {
     return number;
 }
 
+std::string asTyped(const std::string& answer) {
+    static const std::regex moment(R"((\d{4}-\d{2}-\d{2})T(\d{2}:\d{2}))");
+    return std::regex_replace(answer, moment, "$1 $2", std::regex_constants::match_continuous);
+}
+
 std::string answerMeant(const AnswersSoFar& soFar, const std::string& name,
                         const std::string& typed) {
     constexpr std::size_t longest = 200;  // nobody types a date or a range longer than that

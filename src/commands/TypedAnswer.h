@@ -18,6 +18,9 @@ namespace rackbook {
 std::string answerMeant(const AnswersSoFar& soFar, const std::string& name,
                         const std::string& typed);
 
+// An answer as people would type it: a moment with a blank before its time, all else as it is.
+std::string asTyped(const std::string& answer);
+
 // What a question says of that when it is asked for more; empty where nothing is read otherwise.
 std::string typingHelp(const CommandSpec& spec, const std::string& name);
 

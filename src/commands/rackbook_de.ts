@@ -529,8 +529,8 @@
 <context>
     <name>question</name>
     <message>
-        <source>The book has no portion of ink for this edition, so none is asked for. Next time: %1, then %2 for each thing that went into it.</source>
-        <translation>Das Buch hat keine Farbportion für diese Auflage, also wird nach keiner gefragt. Nächstes Mal: %1, dann %2 für alles, was hineinkam.</translation>
+        <source>No portion of ink is recorded for this edition, so none is asked for; the run is recorded all the same. For its ink to be in the book another time: %1, then %2 for each thing that goes into it.</source>
+        <translation>Für diese Auflage ist keine Farbportion verzeichnet, also wird nach keiner gefragt; der Druckgang wird trotzdem verzeichnet. Damit seine Farbe ein andermal im Buch steht: %1, dann %2 für alles, was hineinkommt.</translation>
     </message>
     <message>
         <source>Which file</source>

@@ -99,7 +99,7 @@ TEST_F(TerminalTest, RecordsAHangingByQuestions) {
     terminal.type("TIDE:1-4\n");
     ASSERT_TRUE(terminal.waitFor("Where do they hang: ")) << terminal.seen();
     terminal.type("line\n");
-    ASSERT_TRUE(terminal.waitFor("When [2026-03-28T19:00]: ")) << terminal.seen();
+    ASSERT_TRUE(terminal.waitFor("When [2026-03-28 19:00]: ")) << terminal.seen();
     terminal.type("\n");
     ASSERT_TRUE(terminal.waitFor("reaches the face [y/N]: ")) << terminal.seen();
     terminal.type("\n");
@@ -126,7 +126,7 @@ TEST_F(TerminalTest, AsksInGerman) {
     terminal.type("keine\n");
     ASSERT_TRUE(terminal.waitFor("Welche Farbportion war es [keine]: ")) << terminal.seen();
     terminal.type("veil-a\n");
-    ASSERT_TRUE(terminal.waitFor("Wann begann es [2026-03-28T19:00]: ")) << terminal.seen();
+    ASSERT_TRUE(terminal.waitFor("Wann begann es [2026-03-28 19:00]: ")) << terminal.seen();
     terminal.type("gestern 18.10\n");
     ASSERT_TRUE(terminal.waitFor("Druckstock [keine]: ")) << terminal.seen();
     terminal.type("19 Uhr\n19.00 Uhr\n\n\n\n");
