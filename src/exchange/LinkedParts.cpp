@@ -107,6 +107,13 @@ Tree linkedSpan(const EdtfDate& begin, const std::optional<EdtfDate>& end,
     return span;
 }
 
+Tree linkedSpanWithin(const EdtfDate& begin, const EdtfDate& end, const std::string& timeZone) {
+    Tree span = namedSpan(begin == end ? begin.text() : begin.text() + " to " + end.text());
+    setMoment(span, "begin_of_the_begin", begin, Bound::first, timeZone);
+    setMoment(span, "end_of_the_end", end, Bound::last, timeZone);
+    return span;
+}
+
 void setUnlessEmpty(Tree& tree, const std::string& name, Tree list) {
     if (list.asArray() && !list.asArray()->empty())
         tree.set(name, std::move(list));

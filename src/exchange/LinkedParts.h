@@ -31,6 +31,9 @@ Tree linkedSpan(const EdtfDate& date, const std::string& timeZone);
 Tree linkedSpan(const EdtfDate& begin, const std::optional<EdtfDate>& end,
                 const std::string& timeZone);
 
+// What began and ended somewhere between the first bound of the one and the last of the other.
+Tree linkedSpanWithin(const EdtfDate& begin, const EdtfDate& end, const std::string& timeZone);
+
 // Sets the list under that name, unless there is nothing in it.
 void setUnlessEmpty(Tree& tree, const std::string& name, Tree list);
 

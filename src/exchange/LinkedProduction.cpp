@@ -66,7 +66,8 @@ Tree partOf(const Pull& pull, const Layer& layer, LinkedWork& work) {
     return part;
 }
 
-// From the first run to the last; without runs, when the edition was printed as it declares.
+// From the first run to the last. Where there is none, or its end is not known, the edition may
+// declare when it was printed.
 std::optional<Tree> spanOf(const std::vector<const Pull*>& pulls, const Edition& edition,
                            const std::string& timeZone) {
     if (pulls.empty())
@@ -76,7 +77,10 @@ std::optional<Tree> spanOf(const std::vector<const Pull*>& pulls, const Edition&
     };
     const Pull& first = **std::min_element(pulls.begin(), pulls.end(), startsEarlier);
     const Pull& last = **std::max_element(pulls.begin(), pulls.end(), startsEarlier);
-    return linkedSpan(first.start, last.end, timeZone);
+    const bool yearBounds =
+        !last.end && edition.year && edition.year->latest() >= last.start.latest();
+    return yearBounds ? linkedSpanWithin(first.start, *edition.year, timeZone)
+                      : linkedSpan(first.start, last.end, timeZone);
 }
 
 }  // namespace
