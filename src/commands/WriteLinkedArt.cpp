@@ -54,6 +54,7 @@ LinkedArtChoice choiceOf(const CommandContext& context, const BookFile& book) {
     choice.bookMark = markOf(book);
     choice.program = std::string("rackbook ") + programVersion;
     choice.day = formatDay(nowAt(bookRecordOf(book)).earliest());
+    choice.saidOn = context.arguments.value("said-on").value_or("");
     choice.persons = partiesGiven(context, book, "person");
     choice.groups = partiesGiven(context, book, "group");
     choice.namesHolders = context.arguments.has("with-holders");

@@ -17,6 +17,7 @@ struct LinkedArtChoice {
     std::string bookMark;  // what no other book has; counts only where there is no base
     std::string program;   // what wrote it: "rackbook 0.1.0"
     std::string day;       // when: "2026-03-20"
+    std::string saidOn;    // the day whose book it was made from; empty: as it is now
     // By id. The standard knows persons and groups only, the book neither: a party in none of the
     // two is named in a statement, and no activity is laid to it.
     std::set<std::string> persons;

@@ -134,9 +134,10 @@ Tree LinkedWork::headOf(LinkedKind kind, const std::string& id, const std::strin
 }
 
 Tree LinkedWork::originOf(RecordKind kind, const std::string& id) const {
+    const std::string asSaid = m_choice.saidOn.empty() ? "" : ", as it said on " + m_choice.saidOn;
     return linkedStatement("Generated on " + m_choice.day + " by " + m_choice.program +
-                               " from the book of " + m_studio.studio + ": " + nameOf(kind, id) +
-                               ". What that record does not say is left out.",
+                               " from the book of " + m_studio.studio + asSaid + ": " +
+                               nameOf(kind, id) + ". What that record does not say is left out.",
                            linkedTerms::note, "where this description comes from");
 }
 
