@@ -1,6 +1,6 @@
 // Descriptions as Linked Art against the facts of the standard's schemas (LinkedArtFacts.h), what
-// is never in them, and their names. The same files were checked outside the tests by Python's
-// jsonschema.
+// is never in them, and their names. Outside the tests, the files of the demonstration were checked
+// once by Python's jsonschema against the same schemas, written down again from their text.
 #include "LinkedArtBook.h"
 #include "support/DemoRecords.h"
 
