@@ -2,8 +2,10 @@
 // whether a document keeps to it.
 //
 // Source: linked.art, content/api/1.0/schema, core.json (commit d95da12b), object.json (7617f5df),
-// set.json, image.json, digital.json, person.json (7d61dc5a) and text.json (7617f5df) of the
-// repository linked-art/linked.art. Group and Place: only the members that these share. Stricter
+// set.json, image.json, digital.json, person.json, place.json (7d61dc5a), group.json (d39a644f) and
+// text.json (7617f5df) of the
+// repository linked-art/linked.art. Of persons, groups and
+// places only the members that they share. Stricter
 // than the schemas in two places: they close neither Production, Destruction and Creation nor an
 // embedded VisualItem to other members, and they ask for no type there; here both hold (what the
 // pages under content/api/1.0/endpoint call required).
