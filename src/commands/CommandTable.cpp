@@ -63,6 +63,7 @@
 #include "commands/Verify.h"
 #include "commands/Weigh.h"
 #include "commands/WriteBag.h"
+#include "commands/WriteLinkedArt.h"
 #include "commands/WriteOut.h"
 #include "commands/WriteTable.h"
 
@@ -141,6 +142,7 @@ const std::vector<Command>& commandTable() {
         writeBagCommand(),
         checkBagCommand(),
         takeBagCommand(),
+        writeLinkedArtCommand(),
         // The program
         manualPageCommand(),
         completionCommand(),

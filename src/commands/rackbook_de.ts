@@ -1190,6 +1190,10 @@
         <translation>Die Einträge einer Art oder eine Liste als Tabelle in CSV schreiben</translation>
     </message>
     <message>
+        <source>Write an edition, or some sheets, as museums describe things</source>
+        <translation>Eine Auflage oder einzelne Blätter so beschreiben, wie Museen es tun</translation>
+    </message>
+    <message>
         <source>Pack the book, or an edition, for an archive</source>
         <translation>Das Buch oder eine Auflage für ein Archiv packen</translation>
     </message>

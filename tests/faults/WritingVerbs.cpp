@@ -103,6 +103,7 @@ std::vector<WritingCommand> keepingCommands() {
          true},
         {"salvage", "salvage copy.rackbook found.rackbook", {copy}, {}, "found.rackbook"},
         {"write-bag", "write-bag --with-contacts bag", attached},
+        {"write-linked-art", "write-linked-art TIDE museum"},
         {"take-bag",
          "take-bag bag --book other.rackbook",
          {attached.front(), "write-bag --with-contacts bag"},
