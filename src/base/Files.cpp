@@ -194,6 +194,10 @@ bool isFolder(const std::string& path) {
     return QFileInfo(q(path)).isDir();
 }
 
+bool isLink(const std::string& path) {
+    return QFileInfo(q(path)).isSymLink();
+}
+
 bool fileExists(const std::string& path) {
     return QFileInfo::exists(q(path));
 }

@@ -57,6 +57,8 @@ private:
 };
 
 bool isFolder(const std::string& path);
+// Whether the path itself is a symbolic link, wherever it leads.
+bool isLink(const std::string& path);
 bool fileExists(const std::string& path);
 
 struct FilesBelow {
