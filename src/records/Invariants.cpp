@@ -62,8 +62,8 @@ public:
         for (std::size_t i = 0; i < r.disclosures.size(); ++i) {
             const Disclosure& item = r.disclosures[i];
             if (!items.insert(item.item).second)
-                add(at("/disclosures", i) + "/item", "item \"" + excerpt(item.item) + "\" stands twice",
-                    "Keep one of the two.");
+                add(at("/disclosures", i) + "/item",
+                    "item \"" + excerpt(item.item) + "\" stands twice", "Keep one of the two.");
             if (item.answer == DisclosureAnswer::stated && !item.text)
                 add(at("/disclosures", i) + "/text", "an item that is stated needs its words",
                     "Add text, or answer notApplicable or notKnown.");

@@ -62,7 +62,11 @@ Ran harmless(const std::vector<std::string>& words) {
 
 class HostileBookTest : public ::testing::Test {
 protected:
-    HostileBookTest() {
+    HostileBookTest() { makeBook(false); }
+
+    // Ids like that are refused where a journal is read; `withIds` has some in the tables.
+    static void makeBook(bool withIds) {
+        std::filesystem::remove("studio.rackbook");
         runOf({"rackbook", "begin"});
         BookOptions options;
         options.path = "studio.rackbook";
@@ -80,7 +84,8 @@ protected:
         for (const IncomingRecord& incoming : reader.records())
             add(incoming.record);
         for (Record& record : test::namedRecords()) {
-            test::visitFields(record, test::IdEnding(hostile));
+            if (withIds)
+                test::visitFields(record, test::IdEnding(hostile));
             add(record);
         }
         BookFile book = BookFile::openToWrite(options);
@@ -130,6 +135,7 @@ TEST_F(HostileBookTest, IsShownHarmlesslyByEveryVerbThatReads) {
 }
 
 TEST_F(HostileBookTest, SaysTheSameInJsonAsInTheBook) {
+    makeBook(true);
     const Ran run = harmless({"rackbook", "show", "mix", "mix-a" + hostile, "--json"});
     ASSERT_EQ(run.exitCode, 0) << run.err;
     EXPECT_NE(nlohmann::json::parse(run.out).dump().find(nlohmann::json("mix-a" + hostile).dump()),
@@ -137,10 +143,10 @@ TEST_F(HostileBookTest, SaysTheSameInJsonAsInTheBook) {
         << run.out;
     for (const RecordKind kind : {RecordKind::lot, RecordKind::place, RecordKind::move}) {
         const std::string word = textOf(kind);
-        for (const char* verb : {"show", "history"}) {
-            const Ran shown = harmless({"rackbook", verb, word, word + "-a" + hostile});
-            EXPECT_NE(shown.out.find(word + "-a \\u001B[31m"), std::string::npos) << shown.err;
-        }
+        const Ran shown = harmless({"rackbook", "show", word, word + "-a" + hostile});
+        EXPECT_NE(shown.out.find(word + "-a \\u001B[31m"), std::string::npos) << shown.err;
+        const Ran history = harmless({"rackbook", "history", word, word + "-a" + hostile});
+        EXPECT_NE(history.err.find("is not an id"), std::string::npos) << history.out;
         harmless({"rackbook", "list", word});
         harmless({"rackbook", "write-out", "--kind", word, "-"});
         harmless({"rackbook", "show", word, word + "-b" + hostile.substr(0, 8)});
@@ -216,7 +222,8 @@ TEST_F(HostileBookTest, QuotesFilesHarmlessly) {
     harmless({"rackbook", "write-out", name + "-out"});
     harmless({"rackbook", "write-bag", name + "-bag"});
     harmless({"rackbook", "check-bag", name + "-bag"});
-    test::putFile(name + "-bag/data/" + name, "x");
+    std::filesystem::create_directories(name + "-bag/data/" + name);
+    test::putFile(name + "-bag/data/" + name + "/" + name, "x");
     harmless({"rackbook", "check-bag", name + "-bag"});
     harmless({"rackbook", "back-up", name + ".rackbook"});
     harmless({"rackbook", "today"});
@@ -233,7 +240,7 @@ TEST_F(HostileBookTest, QuotesTheFilesBesideTheBookHarmlessly) {
     note["madeAt_s"] = 0;
     test::putFile("studio.rackbook.backed-up", note.dump());
     const Ran today = harmless({"rackbook", "today"});
-    EXPECT_NE(today.out.find("copy"), std::string::npos) << today.out;
+    EXPECT_EQ(today.exitCode, 1) << today.err;
     harmless({"rackbook", "today", "--json"});
     // As QLockFile writes it: process, program, machine.
     test::putFile("studio.rackbook.lock",

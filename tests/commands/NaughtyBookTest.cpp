@@ -31,7 +31,7 @@ struct TellApart {
     template <class R>
     void operator()(R&, int) const {}
     void operator()(Edition& r, int number) const { r.code = "code-" + std::to_string(number); }
-    void operator()(Layer& r, int number) const { r.ordinal = 1000 + number; }
+    void operator()(Layer& r, int number) const { r.ordinal = 100 + number; }
     void operator()(Impression& r, int number) const { r.workingNumber = 5000 + number; }
 };
 
@@ -83,7 +83,7 @@ std::set<std::string> takeNaughtyRecords() {
     test::putFile("naughty.json", recordFileText(payloads));
     EXPECT_FALSE(says(run("rackbook begin"), "\n["));
     const std::string taken = run("rackbook take-in naughty.json");
-    EXPECT_TRUE(says(taken, "Recorded")) << taken.substr(0, 3000);
+    EXPECT_TRUE(says(taken, "taken into")) << taken.substr(0, 3000);
     return {payloads.begin(), payloads.end()};
 }
 
@@ -98,7 +98,7 @@ TEST(NaughtyBook, ComesBackEqualByFilesAndByBag) {
     EXPECT_TRUE(missing.empty()) << missing.size() << " of them, " << *missing.begin();
 
     EXPECT_FALSE(says(run("rackbook begin --book two.rackbook"), "\n["));
-    EXPECT_TRUE(says(run("rackbook take-in one --book two.rackbook"), "Recorded"));
+    EXPECT_TRUE(says(run("rackbook take-in one --book two.rackbook"), "taken into"));
     run("rackbook write-out --with-contacts two --book two.rackbook");
     EXPECT_EQ(difference("one", "two"), "");
 

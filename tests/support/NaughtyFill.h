@@ -16,8 +16,12 @@ class NaughtyFill {
 public:
     using Making = std::function<std::string(const std::string&)>;
 
+    // One text for all. Lists get one item, because the same twice may be forbidden, and longer
+    // texts than any field may hold go into notes alone.
     explicit NaughtyFill(const std::string& text)
-        : m_make([=](const std::string&) { return text; }) {}
+        : m_make([=](const std::string&) { return text; }),
+          m_isOneText(true),
+          m_isLong(text.size() > 60) {}
     // What becomes of a text that is there.
     explicit NaughtyFill(Making make) : m_make(std::move(make)) {}
 
@@ -28,7 +32,8 @@ public:
                                                     "currency", "rule",     "language",
                                                     "fileName", "pigments", "mediaType"};
         const std::string field = name;
-        if (ruled.count(field) == 0 && field.find("ha256") == std::string::npos)
+        const bool isRuled = ruled.count(field) != 0 || field.find("ha256") != std::string::npos;
+        if (!isRuled && (!m_isLong || field == "note"))
             fill(value);
     }
 
@@ -41,9 +46,10 @@ private:
             if (value)
                 fill(*value);
         } else if constexpr (IsVector<T>::value) {
-            // Lists of texts may forbid the same twice.
-            if constexpr (std::is_same_v<typename T::value_type, std::string>)
-                value.resize(value.empty() ? 0 : 1);
+            using Item = typename T::value_type;
+            if constexpr (std::is_same_v<Item, std::string> || HasFields<Item>::value)
+                if (m_isOneText && value.size() > 1)
+                    value.resize(1);
             for (auto& item : value)
                 fill(item);
         } else if constexpr (HasFields<T>::value && !IsRef<T>::value) {
@@ -52,6 +58,8 @@ private:
     }
 
     Making m_make;
+    bool m_isOneText = false;
+    bool m_isLong = false;
 };
 
 // Puts an ending behind the ids that a record has and names.
