@@ -10,8 +10,11 @@
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
+#include <filesystem>
+#include <system_error>
 
 #include "base/Error.h"
+#include "base/Text.h"
 #include "base/UnfinishedFile.h"
 
 namespace rackbook {
@@ -65,16 +68,31 @@ void removeLeftOver(const std::string& unfinished) {
     close(lock);
 }
 
+// Qt does not list names that are no text in UTF-8.
+void addUnreadableNames(const std::string& folder, FilesBelow& found) {
+    std::error_code trouble;
+    const std::filesystem::directory_iterator end;
+    for (std::filesystem::directory_iterator at(folder, trouble); !trouble && at != end;
+         at.increment(trouble)) {
+        const std::string name = at->path().filename().string();
+        if (invalidUtf8At(name))
+            found.passedOver.push_back(pathOf(folder, printable(name)));
+    }
+}
+
 // Pre: it is a folder.
 void collectBelow(const std::string& folder, const QString& suffix, FilesBelow& found) {
     const QDir here(q(folder));
     if (!here.isReadable())
         throw InputError(folder, "the folder cannot be read", "Check its permissions.");
-    for (const QFileInfo& entry :
-         here.entryInfoList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot)) {
+    addUnreadableNames(folder, found);
+    for (const QFileInfo& entry : here.entryInfoList(QDir::AllEntries | QDir::System |
+                                                     QDir::Hidden | QDir::NoDotAndDotDot)) {
         const std::string path = entry.filePath().toStdString();
         const bool wanted = entry.fileName().endsWith(suffix, Qt::CaseInsensitive);
-        const bool aside = entry.isSymLink() || entry.isHidden();
+        // A pipe, a device.
+        const bool isNeither = !entry.isDir() && !entry.isFile();
+        const bool aside = entry.isSymLink() || entry.isHidden() || isNeither;
         if (aside && (wanted || entry.isDir()))
             found.passedOver.push_back(path);
         else if (!aside && entry.isDir())
@@ -194,6 +212,10 @@ void NewFolder::finish() {
 
 bool isFolder(const std::string& path) {
     return QFileInfo(q(path)).isDir();
+}
+
+bool isLink(const std::string& path) {
+    return QFileInfo(q(path)).isSymLink();
 }
 
 bool fileExists(const std::string& path) {

@@ -57,13 +57,15 @@ private:
 };
 
 bool isFolder(const std::string& path);
+// Whether the path itself is a symbolic link, wherever it leads.
+bool isLink(const std::string& path);
 bool fileExists(const std::string& path);
 
 struct FilesBelow {
     // Sorted by name, so that every machine reads them in the same order.
     std::vector<std::string> paths;
-    // What was not looked into and may hold such files: links, and files and folders whose names
-    // begin with a dot.
+    // What was not looked into and may be such a file or hold some: links, files and folders whose
+    // names begin with a dot, and what is neither file nor folder or has a name that is no text.
     std::vector<std::string> passedOver;
 };
 

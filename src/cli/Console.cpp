@@ -9,6 +9,7 @@
 
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "cli/HarmlessStream.h"
 
 namespace rackbook {
 
@@ -105,7 +106,7 @@ void Progress::finish() {
     if (m_shownWidth == 0)
         return;
     show("");
-    m_console.err() << "\r" << std::flush;
+    streamBehind(m_console.err()) << "\r" << std::flush;
 }
 
 std::string Progress::line() const {
@@ -124,8 +125,9 @@ std::string Progress::line() const {
 void Progress::show(const std::string& line) {
     const int width = displayWidth(line);
     const int wiped = std::max(0, m_shownWidth - width);
-    m_console.err() << "\r" << line << std::string(static_cast<std::size_t>(wiped), ' ')
-                    << std::flush;
+    streamBehind(m_console.err()) << "\r" << line
+                                  << std::string(static_cast<std::size_t>(wiped), ' ')
+                                  << std::flush;
     m_shownWidth = width;
 }
 

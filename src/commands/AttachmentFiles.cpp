@@ -29,7 +29,8 @@ std::string fileEndingFor(const std::string& mediaType) {
 
 void AttachmentFiles::addFolder(const std::string& folder) {
     const std::string inside = pathOf(folder, attachmentsFolder);
-    if (!isFolder(inside))
+    // Like every link in a folder that is named: it may lead anywhere.
+    if (!isFolder(inside) || isLink(inside))
         return;
     for (const std::string& path : filesBelow(inside, "").paths)
         m_paths.emplace(withoutEnding(fileNameOf(path)), path);

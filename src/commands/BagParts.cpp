@@ -1,6 +1,7 @@
 #include "commands/BagParts.h"
 
 #include <map>
+#include <set>
 #include <sstream>
 
 #include "base/Files.h"
@@ -61,6 +62,12 @@ std::vector<std::pair<std::string, std::string>> descriptionOf(const Edition& ed
     return elements;
 }
 
+std::string nameFor(const std::string& id, const char* ending, std::set<std::string>& taken) {
+    std::string name = fitForFile(id) + ending;
+    giveNameOfItsOwn(name, taken);
+    return name;
+}
+
 }  // namespace
 
 std::size_t writeBagRecords(const BookFile& book, const std::vector<Record>& records,
@@ -92,9 +99,10 @@ void writeBagSchemas(const DataFolders& folders, const std::string& bag) {
 void writeBagDescriptions(const RecordSet& all, const std::vector<Record>& records,
                           const Book& studio, const std::string& bag) {
     const std::string folder = folderIn(bag, "data/descriptions");
+    std::set<std::string> taken;
     for (const Record& record : records)
         if (const Edition* edition = std::get_if<Edition>(&record))
-            writeFileSafely(pathOf(folder, fitForFile(edition->id) + ".xml"),
+            writeFileSafely(pathOf(folder, nameFor(edition->id, ".xml", taken)),
                             dublinCoreText(descriptionOf(*edition, all, studio)));
 }
 
@@ -102,6 +110,7 @@ void writeBagSheets(CommandContext& context, const std::vector<Record>& records,
                     const std::string& bag) {
     const std::string folder = folderIn(bag, "data/sheets");
     const Command sheet = sheetCommand();
+    std::set<std::string> taken;
     for (const Record& record : records) {
         const Edition* edition = std::get_if<Edition>(&record);
         if (!edition)
@@ -109,7 +118,7 @@ void writeBagSheets(CommandContext& context, const std::vector<Record>& records,
         std::vector<std::string> words = {
             "edition", edition->code,
             "--book",  bookPath(context.arguments),
-            "--out",   pathOf(folder, fitForFile(edition->id) + "-edition.pdf")};
+            "--out",   pathOf(folder, nameFor(edition->id, "-edition.pdf", taken))};
         if (const std::optional<std::string> day = context.arguments.value("said-on"))
             words.insert(words.end(), {"--said-on", *day});
         const Arguments arguments = parseArguments(sheet.spec, words);
@@ -129,6 +138,7 @@ HandedOutSheets copyHandedOut(const std::vector<Record>& records, const std::str
         for (const std::string& path : filesBelow(folder, ".pdf").paths)
             paths.emplace(sha256OfFile(path), path);
     const std::string target = pathOf(bag, "data/sheets/handed-out");
+    std::set<std::string> taken;
     for (const Record& record : records) {
         const Issue* issue = std::get_if<Issue>(&record);
         if (!issue)
@@ -139,7 +149,7 @@ HandedOutSheets copyHandedOut(const std::vector<Record>& records, const std::str
             continue;
         }
         makeFolder(target);
-        writeFileSafely(pathOf(target, fitForFile(issue->id) + ".pdf"),
+        writeFileSafely(pathOf(target, nameFor(issue->id, ".pdf", taken)),
                         readFile(at->second, std::size_t{1} << 30));
         ++found.copied;
     }

@@ -23,7 +23,7 @@ std::vector<PageModel> make(const SheetRequest& request) {
     std::set<std::string> names;
     for (const CertificateImpression& own : facts.impressions) {
         AssociatedFile record = request.recordBehind(aboutOne(edition, own.impression));
-        giveNameOfItsOwn(record, names);
+        giveNameOfItsOwn(record.name, names);
         documents.push_back(certificateSheet(facts, own, {record.name, sha256(record.bytes)},
                                              request.sheetTemplate, request.measurer,
                                              request.created));

@@ -5,6 +5,7 @@
 #include <sstream>
 
 #include "base/Text.h"
+#include "cli/HarmlessStream.h"
 #include "cli/Help.h"
 #include "cli/Pager.h"
 #include "commands/CommandTable.h"
@@ -71,15 +72,19 @@ void report(Console& console, const std::string& message) {
 
 int runProgram(const std::vector<std::string>& words, std::ostream& out, std::ostream& err) {
     const ConsoleTraits traits = consoleTraits(out, err);
+    const bool coloursOut = traits.allowsColour && traits.outIsTerminal;
+    HarmlessStream harmlessErr(err, traits.allowsColour && traits.errIsTerminal);
     if (traits.outIsTerminal && onlyReports(words)) {
         std::ostringstream report;
-        Console console(report, err, traits);
+        HarmlessStream harmlessReport(report, coloursOut);
+        Console console(harmlessReport, harmlessErr, traits);
         Conversation conversation(std::cin, console, false);
         const int code = runProgram(words, conversation);
         showPaged(report.str(), out);
         return code;
     }
-    Console console(out, err, traits);
+    HarmlessStream harmlessOut(out, coloursOut);
+    Console console(harmlessOut, harmlessErr, traits);
     Conversation conversation(std::cin, console);
     return runProgram(words, conversation);
 }

@@ -6,6 +6,7 @@
 #include "base/Clock.h"
 #include "base/Files.h"
 #include "base/Text.h"
+#include "cli/HarmlessStream.h"
 #include "commands/BalanceToUse.h"
 #include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
@@ -198,7 +199,7 @@ void writeOneFile(CommandContext& context, const SheetKind& kind, SheetMaking& m
     requireReadable(model, file, kind.subject == SubjectKind::impressions);
     const std::string bytes = writePdf(model, making.fonts());
     if (file == standardOutput) {
-        context.console.out() << bytes;
+        streamBehind(context.console.out()) << bytes;
         return;
     }
     writeFileSafely(file, bytes);

@@ -104,17 +104,17 @@ std::string recordName(const SheetKind& kind, const SheetAbout& about) {
     return one + kind.name + ".json";
 }
 
-void giveNameOfItsOwn(AssociatedFile& record, std::set<std::string>& taken) {
-    const auto small = [](std::string name) {
-        for (char& c : name)
+void giveNameOfItsOwn(std::string& name, std::set<std::string>& taken) {
+    const auto small = [](std::string words) {
+        for (char& c : words)
             c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        return name;
+        return words;
     };
-    const std::size_t end = record.name.rfind('.');
-    const std::string beginning = record.name.substr(0, end);
-    const std::string ending = record.name.substr(end);
-    for (int copy = 2; !taken.insert(small(record.name)).second; ++copy)
-        record.name = beginning + "-" + std::to_string(copy) + ending;
+    const std::size_t end = name.rfind('.');
+    const std::string beginning = name.substr(0, end);
+    const std::string ending = name.substr(end);
+    for (int copy = 2; !taken.insert(small(name)).second; ++copy)
+        name = beginning + "-" + std::to_string(copy) + ending;
 }
 
 SheetAbout aboutSubject(const SheetSubject& subject) {

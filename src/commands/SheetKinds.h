@@ -69,7 +69,7 @@ std::string recordName(const SheetKind& kind, const SheetAbout& about);
 
 // Ids that differ only in marks that no file name holds, or in capitals, must not become one file:
 // numbers a name that is among those taken already, and adds it to them.
-void giveNameOfItsOwn(AssociatedFile& record, std::set<std::string>& taken);
+void giveNameOfItsOwn(std::string& name, std::set<std::string>& taken);
 
 // What a sheet about that subject is about, by ids.
 SheetAbout aboutSubject(const SheetSubject& subject);

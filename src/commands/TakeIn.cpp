@@ -88,8 +88,10 @@ ExitCode run(CommandContext& context) {
     progress.finish();
     printTally(context.console, tally, terms.dryRun, book.path());
     for (const std::string& path : passedOver)
-        context.console.out() << "Not looked into, because it is a link or hidden: " << path
-                              << "\n";
+        context.console.out()
+            << "Not looked into, because it is a link, hidden or no file that can "
+               "be read: "
+            << printable(path) << "\n";
     tellAttachments(context.console, attachments, attachmentsIn(reader));
     return ExitCode::success;
 }

@@ -1,5 +1,7 @@
 #include "exchange/CsvWriter.h"
 
+#include <initializer_list>
+
 #include "base/Numbers.h"
 #include "base/Utf8.h"
 
@@ -31,11 +33,22 @@ void append(std::string& text, const std::string& field, char separator) {
     text += '"';
 }
 
-// Whether text begins as a formula does, behind any apostrophes.
-bool beginsAsFormula(const std::string& text) {
-    const std::size_t at = text.find_first_not_of('\'');
-    return at != std::string::npos &&
-           std::string_view("=+-@\t\r\n").find(text[at]) != std::string_view::npos;
+bool takeAny(std::string_view& text, std::initializer_list<std::string_view> beginnings) {
+    for (const std::string_view beginning : beginnings)
+        if (text.substr(0, beginning.size()) == beginning) {
+            text.remove_prefix(beginning.size());
+            return true;
+        }
+    return false;
+}
+
+// Whether text begins as a formula does, behind anything that a reader may take away first. The
+// wide forms of the four signs count, because some spreadsheets fold them.
+bool beginsAsFormula(std::string_view text) {
+    while (takeAny(text, {"'", "\"", " ", "\u00A0", byteOrderMark}))
+        continue;
+    return takeAny(text,
+                   {"=", "+", "-", "@", "\t", "\r", "\n", "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20"});
 }
 
 }  // namespace

@@ -16,9 +16,10 @@ struct CsvWriting {
 // break, or spaces at an end.
 std::string csvText(const std::vector<std::vector<std::string>>& rows, const CsvWriting& writing);
 
-// Text whose beginning (= + - @, tab, CR, LF) would make a spreadsheet run it as a formula gets an
-// apostrophe before it, and so does text with apostrophes before such a beginning, so that
-// unguarded() gives back what was there. Numbers stay as they are.
+// Text whose beginning (= + - @ or their wide forms, tab, CR, LF) would make a spreadsheet run it
+// as a formula gets an apostrophe before it, also where blanks, quotation marks, apostrophes or a
+// byte order mark stand before that, so that unguarded() gives back what was there. Numbers stay as
+// they are.
 std::string guarded(const std::string& text);
 std::string unguarded(const std::string& text);
 

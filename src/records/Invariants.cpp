@@ -5,6 +5,7 @@
 #include <set>
 
 #include "base/Clock.h"
+#include "base/Finding.h"
 #include "base/Text.h"
 #include "records/HouseRules.h"
 #include "records/LightInvariants.h"
@@ -17,7 +18,7 @@ class Check {
 public:
     std::vector<Complaint> operator()(const Book& r) {
         if (!isKnownTimeZone(r.timeZone))
-            add("/timeZone", "the system knows no time zone \"" + r.timeZone + "\"",
+            add("/timeZone", "the system knows no time zone \"" + excerpt(r.timeZone) + "\"",
                 "Use an IANA name such as Europe/Copenhagen.");
         currency(r.currency);
         if (r.latitude_deg.has_value() != r.longitude_deg.has_value())
@@ -61,8 +62,8 @@ public:
         for (std::size_t i = 0; i < r.disclosures.size(); ++i) {
             const Disclosure& item = r.disclosures[i];
             if (!items.insert(item.item).second)
-                add(at("/disclosures", i) + "/item", "item \"" + item.item + "\" stands twice",
-                    "Keep one of the two.");
+                add(at("/disclosures", i) + "/item",
+                    "item \"" + excerpt(item.item) + "\" stands twice", "Keep one of the two.");
             if (item.answer == DisclosureAnswer::stated && !item.text)
                 add(at("/disclosures", i) + "/text", "an item that is stated needs its words",
                     "Add text, or answer notApplicable or notKnown.");
@@ -348,7 +349,7 @@ private:
         if (std::find(names.begin(), names.end(), own.rule) != names.end())
             return;
         const std::optional<std::string> nearest = nearestName(own.rule, names);
-        add(pointer + "/rule", "no house rule is named \"" + own.rule + "\"",
+        add(pointer + "/rule", "no house rule is named \"" + excerpt(own.rule) + "\"",
             nearest ? "Did you mean " + *nearest + "?"
                     : "Use one of " + joined(names, " or ") + ".");
     }

@@ -12,8 +12,12 @@
 
 namespace rackbook {
 
+// Names may come from the tables of a book that somebody else made.
 inline std::string quoted(std::string_view name) {
-    return "\"" + std::string(name) + "\"";
+    std::string text = "\"";
+    for (const char c : name)
+        text += c == '"' ? "\"\"" : std::string(1, c);
+    return text + "\"";
 }
 
 template <class R>

@@ -14,8 +14,8 @@ constexpr int mostTold = 20;
 
 std::vector<std::string> columnsOf(const Database& database, const std::string& table) {
     std::vector<std::string> names;
-    Statement rows =
-        database.prepare("SELECT name FROM pragma_table_info('" + table + "') ORDER BY cid");
+    Statement rows = database.prepare("SELECT name FROM pragma_table_info(?) ORDER BY cid");
+    rows.bindText(1, table);
     while (rows.step())
         names.push_back(rows.text(0));
     return names;

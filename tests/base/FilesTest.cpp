@@ -166,8 +166,14 @@ TEST(Files, SayWhatTheyPassOverInAFolder) {
         putFile(folder.file(name), "");
     std::filesystem::create_directory_symlink(folder.path(), folder.file("b/round"));
     std::filesystem::create_symlink("a.json", folder.file("link.json"));
-    const std::vector<std::string> wanted = {folder.file(".b.json"), folder.file(".hidden"),
-                                             folder.file("b/round"), folder.file("link.json")};
+    std::filesystem::create_symlink("missing", folder.file("lost.json"));
+    ASSERT_EQ(mkfifo(folder.file("pipe.json").c_str(), 0600), 0);
+    // No text in UTF-8.
+    putFile(folder.file("\xFF.json"), "");
+    const std::vector<std::string> wanted = {folder.file(".b.json"),      folder.file(".hidden"),
+                                             folder.file("\\uFFFD.json"), folder.file("b/round"),
+                                             folder.file("link.json"),    folder.file("lost.json"),
+                                             folder.file("pipe.json")};
     const FilesBelow found = filesBelow(folder.path(), ".json");
     EXPECT_EQ(found.passedOver, wanted);
     EXPECT_EQ(found.paths, std::vector<std::string>{folder.file("a.json")});

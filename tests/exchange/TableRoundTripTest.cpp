@@ -4,6 +4,7 @@
 #include <map>
 #include <random>
 
+#include "base/Text.h"
 #include "exchange/CsvWriter.h"
 #include "exchange/RecordCells.h"
 #include "exchange/RecordCodec.h"
@@ -11,6 +12,7 @@
 #include "exchange/TableFindings.h"
 #include "exchange/TableProposal.h"
 #include "exchange/TreeJson.h"
+#include "support/NaughtyTexts.h"
 #include "support/Paths.h"
 #include "support/SampleRecords.h"
 
@@ -68,6 +70,24 @@ TEST(TableRoundTrip, KeepsEveryFieldOfEveryKind) {
     for (const auto& [kind, records] : byKind)
         for (const Writing& writing : writings)
             EXPECT_EQ(takenAgain(kind, records, writing), payloadsOf(records)) << textOf(kind);
+}
+
+// Every text that a record keeps comes back, wherever in the row it stands.
+TEST(TableRoundTrip, KeepsNaughtyTexts) {
+    std::vector<Record> records;
+    for (const test::NaughtyText& one : test::keptNaughtyTexts()) {
+        Lot lot;
+        lot.id = "lot-" + std::to_string(records.size());
+        lot.colourWords = normalised(one.text);
+        lot.note = lot.colourWords;
+        lot.careNotes = lot.colourWords;
+        lot.lotKind = LotKind::drier;
+        if (lot.colourWords.size() <= 80)
+            lot.drierMetals = {{lot.colourWords, 0.5}};
+        records.emplace_back(lot);
+    }
+    for (const Writing& writing : writings)
+        EXPECT_EQ(takenAgain(RecordKind::lot, records, writing), payloadsOf(records));
 }
 
 std::string randomText(std::mt19937& random) {

@@ -1,0 +1,195 @@
+// Texts that have been trouble to some program or other: a list of our own, of the kinds that public
+// lists of the sort have. Escapes are octal, so that none runs on into what follows it.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rackbook::test {
+
+struct NaughtyText {
+    const char* name;
+    std::string_view text;
+    bool isKept = true;  // where anything may be written; the others are refused there
+};
+
+// clang-format off
+inline constexpr NaughtyText naughtyTexts[] = {
+    {"empty", {"", 0}, false},
+    {"blank", {" ", 1}, false},
+    {"tab alone", {"\t", 1}, false},
+    {"line feed alone", {"\n", 1}, false},
+    {"no-break space alone", {"\302\240", 2}, false},
+    {"zero-width alone", {"\342\200\213\342\201\240", 6}, false},
+    {"ideographic space alone", {"\343\200\200", 3}, false},
+    {"braille blank alone", {"\342\240\200", 3}, false},
+    {"Hangul filler alone", {"\343\205\244", 3}, false},
+    {"byte order mark alone", {"\357\273\277", 3}, false},
+    {"zero byte", {"a\000b", 3}, false},
+    {"start of heading", {"a\001b", 3}, false},
+    {"bell", {"a\007b", 3}, false},
+    {"backspace", {"a\010\010\010b", 5}, false},
+    {"carriage return", {"a\015b", 3}, false},
+    {"CR LF", {"a\015\nb", 4}, false},
+    {"vertical tab", {"a\013b", 3}, false},
+    {"form feed", {"a\014b", 3}, false},
+    {"shift out", {"a\016b", 3}, false},
+    {"end of file", {"a\032b", 3}, false},
+    {"colour", {"a\033[31mb", 7}, false},
+    {"screen cleared", {"a\033[2J\033[Hb", 9}, false},
+    {"title set", {"a\033]0;owned\007b", 12}, false},
+    {"link", {"a\033]8;;http://example.org\033\\b", 27}, false},
+    {"device asked", {"a\033[cb", 5}, false},
+    {"unit separator", {"a\037b", 3}, false},
+    {"delete", {"a\177b", 3}, false},
+    {"next line C1", {"a\302\205b", 4}, false},
+    {"CSI C1", {"a\302\23331mb", 7}, false},
+    {"OSC C1", {"a\302\2350;owned\302\234b", 13}, false},
+    {"line separator", {"a\342\200\250b", 5}, false},
+    {"paragraph separator", {"a\342\200\251b", 5}, false},
+    {"right-to-left override", {"invoice\342\200\256fdp.exe", 17}, false},
+    {"left-to-right embedding", {"a\342\200\252b\342\200\254", 8}, false},
+    {"isolate", {"a\342\201\247b\342\201\251", 8}, false},
+    {"first-strong isolate unclosed", {"a\342\201\250b", 5}, false},
+    {"spaces around", {"  a b  ", 7}},
+    {"tab within", {"a\tb", 3}},
+    {"lines", {"a\n\n\nb", 5}},
+    {"line feed at the end", {"a\n", 2}},
+    {"no-break spaces", {"a\302\240\342\200\257b", 7}},
+    {"zero-width within", {"a\342\200\213b\342\200\214c\342\200\215d\342\201\240e", 17}},
+    {"byte order mark first", {"\357\273\277a", 4}},
+    {"byte order mark within", {"a\357\273\277b", 5}},
+    {"direction marks", {"a\342\200\216b\342\200\217c\330\234d", 12}},
+    {"soft hyphen", {"a\302\255b", 4}},
+    {"combining marks heaped",
+     {"Z\315\221\315\253\315\203\315\252\314\202\315\243\315\221\315\253\315\203\315\252\314\202\315\243\315"
+        "\221\315\253\315\203\315\252\314\202\315\243\315\221\315\253\315\203\315\252\314\202\315\243\315\221"
+        "\315\253\315\203\315\252\314\202\315\243\315\221\315\253\315\203\315\252\314\202\315\243\315\221\315"
+        "\253\315\203\315\252\314\202\315\243\315\221\315\253\315\203\315\252\314\202\315\243a", 98}},
+    {"combining mark first", {"\314\201a", 3}},
+    {"composed late", {"e\314\201", 3}},
+    {"angstrom", {"\342\204\253", 3}},
+    {"Hangul by parts", {"\341\204\222\341\205\241\341\206\253", 9}},
+    {"noncharacter U+FFFE", {"a\357\277\276b", 5}},
+    {"noncharacter U+FFFF", {"a\357\277\277b", 5}},
+    {"noncharacter U+FDD0", {"a\357\267\220b", 5}},
+    {"noncharacter U+1FFFE", {"a\360\237\277\276b", 6}},
+    {"private use", {"a\356\200\200b", 5}},
+    {"replacement character", {"a\357\277\275b", 5}},
+    {"tag characters", {"a\363\240\201\201\363\240\201\277b", 10}},
+    {"annotation marks", {"a\357\277\271b\357\277\272c\357\277\273d", 13}},
+    {"object replacement", {"a\357\277\274b", 5}},
+    {"variation selector", {"a\357\270\217\363\240\204\200b", 9}},
+    {"astral", {"\360\240\256\267\360\235\223\220\360\220\214\260", 12}},
+    {"emoji", {"\360\237\216\250", 4}},
+    {"emoji family", {"\360\237\221\250\342\200\215\360\237\221\251\342\200\215\360\237\221\247", 18}},
+    {"flag", {"\360\237\207\251\360\237\207\260", 8}},
+    {"highest character", {"\364\217\277\277a", 5}},
+    {"Arabic", {"\331\205\330\261\330\255\330\250\330\247", 10}},
+    {"Hebrew", {"\327\251\327\234\327\225\327\235", 8}},
+    {"Devanagari", {"\340\244\250\340\244\256\340\244\270\340\245\215\340\244\244\340\245\207", 18}},
+    {"Thai", {"\340\270\252\340\270\247\340\270\261\340\270\252\340\270\224\340\270\265", 18}},
+    {"Chinese", {"\347\211\210\347\224\273", 6}},
+    {"Greek and Cyrillic", {"\316\265\316\273\316\273 \321\200\321\203\321\201", 13}},
+    {"Turkish i", {"\304\260I\304\261i\314\207", 8}},
+    {"ligatures", {"\357\254\201\357\254\202\357\254\206 \304\263 \307\206", 15}},
+    {"sharp s", {"\341\272\236\303\237 STRASSE", 13}},
+    {"full-width", {"\357\274\241\357\274\242\357\274\234\357\274\236", 12}},
+    {"homoglyphs", {"\320\260dm\321\226n", 7}},
+    {"superscripts", {"\302\262\302\263\342\201\264 \302\275 \342\221\240", 14}},
+    {"very long word",
+     {"WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW"
+        "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW"
+        "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW", 300}},
+    {"long line",
+     {"word word word word word word word word word word word word word word word word word word word word "
+        "word word word word word word word word word word word word word word word word word word word word "
+        "word word word word word word word word word word word word word word word word word word word word "
+        "end", 303}},
+    {"many short lines", {"a\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\na\nb", 81}},
+    {"HTML", {"<script>alert(1)</script><img src=x onerror=\"a()\">", 50}},
+    {"XML entity", {"&amp;&#0;&lt;&xxe;]]><!--", 25}},
+    {"DOCTYPE", {"<!DOCTYPE a [<!ENTITY b SYSTEM \"file:///etc/passwd\">]>&b;", 57}},
+    {"SQL", {"'; DROP TABLE lot; --", 21}},
+    {"SQL quotes", {"a\"b'c`d[e]%_;", 13}},
+    {"SQL parameter", {"\?1 :a @b $c", 11}},
+    {"shell", {"$(touch owned) `touch owned` ; | & > owned < /etc/passwd !! ~ *", 63}},
+    {"shell quotes", {"'\"\\\n\"'", 6}},
+    {"printf", {"%s%n%x%1$s%*d%%%", 16}},
+    {"Qt places", {"%1 %2 %L1 %99 %n", 16}},
+    {"braces", {"{title} {{0}} ${a} #{b} {% c %} {", 33}},
+    {"JavaScript template", {"`${7*7}`", 8}},
+    {"path up", {"../../../etc/passwd", 19}},
+    {"Windows path", {"..\\..\\C:\\x", 10}},
+    {"absolute path", {"/etc/passwd", 11}},
+    {"home", {"~/.ssh/x", 8}},
+    {"dots", {"..", 2}},
+    {"dot", {".", 1}},
+    {"device CON", {"CON", 3}},
+    {"device with ending", {"nul.txt", 7}},
+    {"device COM1", {"COM1.", 5}},
+    {"trailing dot and blank", {"name. ", 6}},
+    {"stream", {"name:stream", 11}},
+    {"URL", {"javascript:alert(1)//http://a@b:80/\?c=d#e", 41}},
+    {"file URL", {"file:///etc/passwd", 18}},
+    {"formula", {"=cmd|'/c calc'!A1", 17}},
+    {"formula plus", {"+1+1", 4}},
+    {"formula minus", {"-2+3", 4}},
+    {"formula at", {"@SUM(A1:A2)", 11}},
+    {"formula behind tab", {"\t=1+1", 5}},
+    {"formula behind blank", {" =1+1", 5}},
+    {"formula behind quotes", {"\"=1+1\"", 6}},
+    {"formula behind apostrophe", {"'=1+1", 5}},
+    {"link formula", {"=HYPERLINK(\"http://example.org\",\"a\")", 36}},
+    {"full-width formula", {"\357\274\2351+1", 6}},
+    {"separators", {"a;b,c|d\te", 9}},
+    {"apostrophes", {"''''", 4}},
+    {"comma first", {",=1+1", 5}},
+    {"date like", {"2026-02-30", 10}},
+    {"EDTF like", {"201X/..", 7}},
+    {"unknown", {"unknown", 7}},
+    {"not a number", {"NaN", 3}},
+    {"infinity", {"-Infinity", 9}},
+    {"huge", {"1e999", 5}},
+    {"zeros", {"007", 3}},
+    {"number with comma", {"1,5", 3}},
+    {"hexadecimal", {"0x1F", 4}},
+    {"exponent", {"1E5", 3}},
+    {"null", {"null", 4}},
+    {"true", {"true", 4}},
+    {"undefined", {"undefined", 9}},
+    {"none", {"None", 4}},
+    {"dash", {"-", 1}},
+    {"question mark", {"\?", 1}},
+    {"drop", {"drop", 4}},
+    {"JSON", {"{\"record\":\"lot\",\"id\":\"x\"}", 25}},
+    {"JSON escape", {"\\u0000\\ud800\\n\\\"", 16}},
+    {"backslash at the end", {"a\\", 2}},
+    {"PDF delimiters", {"()<>[]{}/%\\", 11}},
+    {"PDF end", {"endstream endobj %%EOF", 22}},
+    {"PDF string octal", {"\\053\\", 5}},
+    {"PostScript", {"(%stdout) (w) file /x run", 25}},
+    {"unbalanced", {"(((", 3}},
+    {"calendar", {"END:VEVENT\nBEGIN:VEVENT;,\\n:", 28}},
+    {"header", {"a: b\nBcc: c", 11}},
+    {"comment", {"# a // b /* c */ -- d", 21}},
+    {"option", {"--book /etc/passwd", 18}},
+    {"option end", {"--", 2}},
+    {"hash first", {"#1", 2}},
+    {"markdown", {"**a** [b](javascript:c) |d|", 27}},
+    {"TeX", {"\\input{/etc/passwd} $a$ ^ _ & ~", 31}},
+    {"regular expression", {"(a+)+$ [[:alpha:]] .*", 21}},
+    {"lookup", {"${jndi:ldap://example.org/a}", 28}},
+};
+// clang-format on
+
+inline std::vector<NaughtyText> keptNaughtyTexts() {
+    std::vector<NaughtyText> kept;
+    for (const NaughtyText& one : naughtyTexts)
+        if (one.isKept)
+            kept.push_back(one);
+    return kept;
+}
+
+}  // namespace rackbook::test
