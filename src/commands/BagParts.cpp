@@ -64,9 +64,11 @@ std::vector<std::pair<std::string, std::string>> descriptionOf(const Edition& ed
 }  // namespace
 
 std::size_t writeBagRecords(const BookFile& book, const std::vector<Record>& records,
-                            const std::string& bag) {
+                            const std::string& bag, bool withFiles) {
     const std::string folder = folderIn(bag, bagRecords);
     writeRecordFiles(records, folder);
+    if (!withFiles)
+        return 0;
     return writeAttachmentFiles(book, records, folder).withoutBytes;
 }
 
