@@ -100,8 +100,10 @@ ExitCode dropBytes(Console& console, BookFile& book) {
                       << ": it is forgotten, but another program has the book open." << again
                       << "\n";
     } catch (const StoreError& error) {
-        console.err() << "rackbook: " << printable(error.what()) << "\nrackbook: it is forgotten."
-                      << again << "\n";
+        // What its remedy says is of the file, not of what was recorded.
+        const std::string whole = error.what();
+        console.err() << "rackbook: " << printable(whole.substr(0, whole.find(". ")))
+                      << "\nrackbook: it is forgotten." << again << "\n";
     }
     return ExitCode::findings;
 }
@@ -208,7 +210,7 @@ Command forgetCommand() {
                                "Another way the name is written, to be looked for in the rest.")),
         repeatable(valueOption("also", "RECORD",
                                "Another record, such as \"transfer sold-1\": what the journal said "
-                               "of it before it was corrected goes too.")),
+                               "of it before it was corrected or struck out goes too.")),
         valueOption("reason", "TEXT", "Why, without the name: the journal keeps it.", usualReason)};
     spec.caution =
         "What is forgotten is gone from the book; only a backup made before still has it, and that "

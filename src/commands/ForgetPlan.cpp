@@ -98,7 +98,7 @@ void addNames(SoughtNames& names, const Said& said, const std::set<std::string>&
                 names.addWhole(place.name);
 }
 
-// Of another record what it says now stays: people have corrected it.
+// Of another record what it says now stays: people have corrected it, or struck it out.
 void addOther(ForgetPlan& plan, const BookFile& book, const std::string& words) {
     const std::size_t space = std::min(words.find(' '), words.size());
     const RecordKind kind = recordKindNamed(words.substr(0, space));
@@ -106,11 +106,16 @@ void addOther(ForgetPlan& plan, const BookFile& book, const std::string& words) 
     if (kind == RecordKind::party || kind == RecordKind::place)
         throw UsageError("--also: " + words + " is forgotten by itself",
                          "A party by rackbook forget, a place with the party that is its holder.");
-    withRecordType(kind, [&](auto tag) { recordNamed<typename decltype(tag)::Type>(book, id); });
-    plan.records.push_back({kind, id});
     const std::vector<JournalEntry> entries = journalOf(book, kind, id);
-    for (std::size_t i = 0; i + 1 < entries.size(); ++i)
-        plan.hasSaid = plan.hasSaid || entries[i].payload;
+    if (entries.empty())
+        withRecordType(kind,
+                       [&](auto tag) { recordNamed<typename decltype(tag)::Type>(book, id); });
+    plan.records.push_back({kind, id});
+    for (const JournalEntry& entry : entries) {
+        const bool stays =
+            entry.entry == entries.back().entry && entry.action != JournalAction::strike;
+        plan.hasSaid = plan.hasSaid || (entry.payload && !stays);
+    }
 }
 
 std::string countOf(std::size_t count, const std::string& one, const std::string& many) {

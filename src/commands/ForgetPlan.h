@@ -21,7 +21,7 @@ struct ForgetPlan {
 
 // Places that are the party's, and those within them that are no other holder's, are forgotten with
 // it; of `also` ("transfer sold-1") what the journal said before their present state. Throws
-// UsageError where the journal knows no such party, and the book no such record.
+// UsageError where the journal knows no such party or record.
 ForgetPlan planToForget(const BookFile& book, const RecordSet& records, const std::string& party,
                         const std::vector<std::string>& also);
 

@@ -65,7 +65,7 @@ std::vector<NameLeft> namesLeft(const BookFile& book, const ForgetPlan& plan) {
     }
     std::map<std::string, std::int64_t> last;
     eachJournalRow(book, [&](const JournalRow& row) { last[row.kind + " " + row.id] = row.entry; });
-    std::set<std::string> tolds;
+    std::set<std::string> toldIds;
     eachJournalRow(book, [&](const JournalRow& row) {
         const std::string name = row.kind + " " + row.id;
         const std::string entry = "journal entry " + std::to_string(row.entry) + " (" + name + ")";
@@ -78,7 +78,7 @@ std::vector<NameLeft> namesLeft(const BookFile& book, const ForgetPlan& plan) {
             look(*row.reason, "reason");
         if (emptied.count(name) != 0) {
             const std::optional<std::string> found = plan.names.foundIn(row.id);
-            if (found && tolds.insert(name).second)
+            if (found && toldIds.insert(name).second)
                 left.push_back({name + ", id", *found});
         } else if (row.payload) {
             const bool stands = row.action != "strike" && last.at(name) == row.entry;

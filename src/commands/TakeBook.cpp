@@ -191,7 +191,7 @@ void tellRest(Console& console, const BookDifference& difference) {
     if (!difference.forgottenThere.empty())
         printParagraph(console, "The other book had to forget what this one still knows: " +
                                     printable(joined(difference.forgottenThere)) +
-                                    ". It stays here until rackbook forget PARTY is run here too.");
+                                    ". This one keeps it until rackbook forget is given here too.");
 }
 
 // Their places may have come in by a book that did not know yet.

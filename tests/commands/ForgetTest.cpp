@@ -118,6 +118,14 @@ TEST_F(ForgetTest, TellsWhereTheNameStillStands) {
     EXPECT_EQ(filesThatSay("pays in May"), "");
     EXPECT_FALSE(says(sound("verify"), "[1]"));
     EXPECT_TRUE(says(sound("show transfer s1"), "May"));
+    // A picture that was struck out, and its bytes.
+    fs::copy_file(RACKBOOK_SOURCE_DIR "/tests/exchange/pictures/plain.jpg", "plain.jpg");
+    sound("attach plain.jpg --edition TIDE --caption \"Bøgholm at the door\" --id TIDE/door");
+    sound("strike attachment TIDE/door --reason \"shows people\"");
+    EXPECT_EQ(filesThatSay("at the door"), "./studio.rackbook\n");
+    sound("forget ane --for-good --also \"attachment TIDE/door\"");
+    EXPECT_EQ(filesThatSay("at the door"), "");
+    EXPECT_FALSE(says(sound("verify --rebuild"), "[1]"));
     EXPECT_TRUE(says(run("rackbook forget ane --for-good --also \"party maren\""), "[2]"));
     EXPECT_TRUE(says(run("rackbook forget ane --for-good --also \"transfer s9\""), "[2]"));
 }

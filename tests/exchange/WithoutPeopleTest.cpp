@@ -93,7 +93,7 @@ std::string textOfAll(const std::vector<Record>& records) {
 
 TEST(WithoutPeople, NoSecretIsLeft) {
     const SecretBook book = secretBook();
-    EXPECT_GT(book.secrets.size(), 80u);
+    EXPECT_GT(book.secrets.size(), 50u);
     const std::string before = textOfAll(allRecords(book.records));
     WithoutPeople people(book.records);
     const std::string text = textOfAll(people.of(allRecords(book.records)));

@@ -137,7 +137,8 @@ TEST_F(ForgetSaidTest, LeavesNoByteInAnyFile) {
 // Rows that were deleted long ago, when nothing was overwritten, lie there too.
 TEST_F(ForgetSaidTest, LeavesNoByteOfWhatWasDeletedBefore) {
     tamper(
-        "CREATE TABLE long_ago (t TEXT); INSERT INTO long_ago SELECT 'Ingeborg Sørine of long "
+        "PRAGMA secure_delete = OFF; CREATE TABLE long_ago (t TEXT); INSERT INTO long_ago SELECT "
+        "'Ingeborg Sørine of long "
         "ago' || hex(randomblob(3000)) FROM journal; DROP TABLE long_ago");
     ASSERT_TRUE(liesInAnyFile("of long ago"));
     reopen();
