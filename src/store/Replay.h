@@ -79,7 +79,8 @@ public:
                     strike(kindOf(record), row.id, *key);
                     continue;
                 }
-                m_forgotten.erase({kindOf(record), row.id});
+                if (!m_forgotten.empty())
+                    m_forgotten.erase({kindOf(record), row.id});
                 const bool isNew = seen.emplace(name, true).second;
                 if (!key || !m_projector.write(record, *key, row.entry, isNew).empty())
                     complain(row.entry, "its record does not fit the journal around it");

@@ -68,7 +68,7 @@ TEST_F(ForgetTest, TheNameIsGoneFromEveryFile) {
     EXPECT_TRUE(says(sound("show party ane"), "name withheld"));
     EXPECT_TRUE(says(sound("show place anes"), "name withheld"));
     EXPECT_TRUE(says(sound("history party ane"), "had to be forgotten"));
-    EXPECT_FALSE(says(sound("find Sandvej"), "anes"));
+    EXPECT_FALSE(says(run("rackbook find Sandvej"), "anes"));
 }
 
 TEST_F(ForgetTest, IsTriedAndAskedForFirst) {
@@ -82,7 +82,7 @@ TEST_F(ForgetTest, IsTriedAndAskedForFirst) {
     // Who, and why, asked one by one; then whether it is meant.
     const Talk yes = talk({"rackbook", "forget"}, {"ane", "", "y", "y", "y"});
     EXPECT_EQ(yes.exitCode, 0) << yes.text;
-    EXPECT_TRUE(says(yes.text, "the chain of the journal stands")) << yes.text;
+    EXPECT_TRUE(says(yes.text, "3 journal entries lost what they said")) << yes.text;
     EXPECT_EQ(filesThatSay("Bøgholm"), "");
 }
 
@@ -216,7 +216,7 @@ TEST_F(ForgetTest, APlaceOfTheirsThatComesInLaterIsTold) {
           in("laptop"));
     sound("forget ane --for-good");
     const std::string taken = sound("take-book laptop.rackbook");
-    EXPECT_TRUE(says(taken, "rackbook forget ane takes that out too")) << taken;
+    EXPECT_TRUE(says(taken, "takes that out too")) << taken;
     sound("forget ane --for-good");
     EXPECT_FALSE(says(saidBy("studio"), "Bøgholm"));
     EXPECT_EQ(filesThatSay("Bøgholm"), "./laptop.rackbook\n");
@@ -225,18 +225,17 @@ TEST_F(ForgetTest, APlaceOfTheirsThatComesInLaterIsTold) {
 TEST_F(ForgetTest, ASheetThatWasGivenOutIsNotCalledFalse) {
     sound("sheet transfer s1 --out given.pdf");
     sound("give-out given.pdf --to ane");
-    EXPECT_TRUE(says(sound("given-out"), "as the book has it"));
+    EXPECT_TRUE(says(sound("given-out"), "as the book"));
     sound("forget ane --for-good");
     const std::string checked = sound("check-sheet given.pdf");
     EXPECT_TRUE(says(checked, "It says a name that the book had to forget since.")) << checked;
     EXPECT_FALSE(says(checked, "no longer true")) << checked;
     const std::string listed = sound("given-out");
-    EXPECT_TRUE(says(listed, "names someone forgotten since") && says(listed, "neither false nor"))
-        << listed;
+    EXPECT_TRUE(says(listed, "names someone") && says(listed, "neither false nor")) << listed;
     // What else is wrong is told as ever.
     sound("enter transfer s1 price=500 --reason \"a slip\"");
     const std::string changed = run("rackbook check-sheet given.pdf");
-    EXPECT_TRUE(says(changed, "[1]") && says(changed, "450") && !says(changed, "name withheld"))
+    EXPECT_TRUE(says(changed, "[1]") && says(changed, "450") && !says(changed, "party ane"))
         << changed;
 }
 
