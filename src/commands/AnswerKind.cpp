@@ -15,11 +15,12 @@ AnswerKind found(const Kinds& kinds, const std::string& key) {
 }
 
 AnswerKind ofPositional(const CommandSpec& spec, const std::string& name) {
-    static const Kinds kinds = {{"day", AnswerKind::date},      {"edition", AnswerKind::edition},
-                                {"layer", AnswerKind::layer},   {"lot", AnswerKind::lot},
-                                {"mass", AnswerKind::mass},     {"mix", AnswerKind::mix},
-                                {"place", AnswerKind::place},   {"range", AnswerKind::range},
-                                {"sheets", AnswerKind::sheets}, {"sky", AnswerKind::sky}};
+    static const Kinds kinds = {{"day", AnswerKind::date},    {"edition", AnswerKind::edition},
+                                {"layer", AnswerKind::layer}, {"lot", AnswerKind::lot},
+                                {"mass", AnswerKind::mass},   {"mix", AnswerKind::mix},
+                                {"party", AnswerKind::party}, {"place", AnswerKind::place},
+                                {"range", AnswerKind::range}, {"sheets", AnswerKind::sheets},
+                                {"sky", AnswerKind::sky}};
     if (name == "kind")
         return spec.name == "hand-over" ? AnswerKind::transferKind : AnswerKind::recordKind;
     return found(kinds, name);

@@ -71,9 +71,11 @@ std::string nameFor(const std::string& id, const char* ending, std::set<std::str
 }  // namespace
 
 std::size_t writeBagRecords(const BookFile& book, const std::vector<Record>& records,
-                            const std::string& bag) {
+                            const std::string& bag, bool withFiles) {
     const std::string folder = folderIn(bag, bagRecords);
     writeRecordFiles(records, folder);
+    if (!withFiles)
+        return 0;
     return writeAttachmentFiles(book, records, folder).withoutBytes;
 }
 

@@ -15,9 +15,14 @@ namespace rackbook {
 constexpr const char* bagRecords = "data/records";
 constexpr const char* bagJournal = "data/journal.jsonl";
 
-// A file for each kind, and the bytes of attachments; returns how many attachments have none.
+// A line of bag-info.txt in a bag that says nothing about people.
+constexpr const char* bagPeopleLabel = "Personal-Data";
+constexpr const char* bagPeopleLeftOut = "left out";
+
+// A file for each kind, and the bytes of attachments where wanted; returns how many attachments
+// have none.
 std::size_t writeBagRecords(const BookFile& book, const std::vector<Record>& records,
-                            const std::string& bag);
+                            const std::string& bag, bool withFiles);
 // The journal with its hashes, an entry a line.
 void writeBagJournal(const BookFile& book, const std::string& bag);
 // A table in CSV for each kind, every field.

@@ -6,6 +6,7 @@
 #include "base/Error.h"
 #include "base/Sha256.h"
 #include "exchange/RecordCodec.h"
+#include "records/Forgetting.h"
 #include "store/JournalCopy.h"
 
 namespace rackbook {
@@ -19,6 +20,7 @@ constexpr std::size_t step = 1000;
 struct Course {
     std::vector<std::string> versions;
     std::int64_t lastEntry = 0;
+    bool isForgotten = false;  // one of them had to be forgotten, or is what was left
 
     bool said(const std::string& version) const {
         return std::find(versions.begin(), versions.end(), version) != versions.end();
@@ -30,13 +32,16 @@ const std::string struckOut = "struck out";
 const std::string wasForgotten = "forgotten";
 
 // Equal records give equal versions, whichever program wrote them down.
-std::string versionOf(const JournalRow& row) {
+std::string versionOf(const JournalRow& row, Course& course) {
+    course.isForgotten = course.isForgotten || !row.payload;
     if (row.action == "strike")
         return struckOut;
     if (!row.payload)
         return wasForgotten;
     try {
-        return sha256Bytes(encodeRecord(decodeRecord(*row.payload)));
+        const Record record = decodeRecord(*row.payload);
+        course.isForgotten = course.isForgotten || isNeutral(record);
+        return sha256Bytes(encodeRecord(record));
     } catch (const InputError&) {
         return sha256Bytes(*row.payload);
     }
@@ -55,7 +60,7 @@ Courses coursesIn(const BookFile& book, const std::function<void(std::size_t)>& 
         Course& course = courses.byName[name];
         if (course.versions.empty())
             courses.names.push_back(name);
-        course.versions.push_back(versionOf(row));
+        course.versions.push_back(versionOf(row, course));
         course.lastEntry = row.entry;
         if (++count % step == 0 && onEntries)
             onEntries(step);
@@ -79,7 +84,7 @@ public:
             if (ours == m_ours.byName.end())
                 takeNew(theirs);
             else
-                compare(ours->second, theirs);
+                compare(name, ours->second, theirs);
         }
         return std::move(m_result);
     }
@@ -94,11 +99,15 @@ private:
             take(theirs);
     }
 
-    void compare(const Course& ours, const Course& theirs) {
+    void compare(const std::string& name, const Course& ours, const Course& theirs) {
         const bool theyFollow = theirs.said(ours.last());
         const bool weFollow = ours.said(theirs.last());
         if (ours.last() == theirs.last())
             ++m_result.alike;
+        else if (theirs.isForgotten && !ours.isForgotten)
+            m_result.forgottenThere.push_back(name);
+        else if (ours.isForgotten && !theirs.isForgotten)
+            ++m_result.forgotten;
         else if (ours.last() == wasForgotten || theirs.last() == wasForgotten)
             ++m_result.forgotten;
         else if (theyFollow && !weFollow)

@@ -21,9 +21,11 @@ struct BookDifference {
     std::vector<JournalEntry> toTake;     // of the other book: new there, or changed since here
     std::vector<Divergence> divergences;  // in the order of the other journal
     std::size_t alike = 0;
-    std::size_t aheadHere = 0;        // changed here since what the other book says
-    std::size_t onlyStruckThere = 0;  // recorded and struck out there, and never here
-    std::size_t forgotten = 0;        // what one of the books had to forget stays as it is here
+    std::size_t aheadHere = 0;                // changed here since what the other book says
+    std::size_t onlyStruckThere = 0;          // recorded and struck out there, and never here
+    std::size_t forgotten = 0;                // had to be forgotten here, and stays so
+    std::vector<std::string> forgottenThere;  // "party ane": had to be forgotten there, and are
+                                              // still known here
 };
 
 // A book follows another in a record where what the other says last was said by it before. Neither

@@ -12,6 +12,7 @@
 #include "commands/SheetFile.h"
 #include "commands/TransferSheetKind.h"
 #include "exchange/TreeJson.h"
+#include "records/Forgetting.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -22,16 +23,41 @@ struct CheckedSheet {
     SheetHeading heading;
     std::string about;
     SheetComparison comparison;
+    bool namesForgotten = false;  // it says a name that the book had to forget since
+
+    // What the book had to forget makes a sheet neither true nor false.
+    bool isTrue() const { return comparison.isTrue(); }
 };
+
+bool isAboutForgotten(const FactsDifference& difference) {
+    const bool mayBe =
+        difference.record.rfind("party ", 0) == 0 || difference.record.rfind("place ", 0) == 0;
+    return mayBe && difference.field == "name" && difference.inBook == forgottenName;
+}
+
+CheckedSheet checkedSheet(const RecordSet& records, const CarriedSheet& sheet,
+                          SheetComparison comparison) {
+    CheckedSheet checked{sheet.facts.heading, aboutWords(records, sheet.facts.heading.about),
+                         std::move(comparison)};
+    std::vector<FactsDifference>& differences = checked.comparison.differences;
+    const auto end = std::remove_if(differences.begin(), differences.end(), isAboutForgotten);
+    checked.namesForgotten = end != differences.end();
+    differences.erase(end, differences.end());
+    return checked;
+}
 
 struct SheetCheck {
     std::vector<const Issue*> sameFile;   // given out with just these bytes
     std::vector<const Issue*> sameFacts;  // given out with these records, but other bytes
     std::vector<CheckedSheet> sheets;
 
+    bool namesForgotten() const {
+        return std::any_of(sheets.begin(), sheets.end(),
+                           [](const CheckedSheet& sheet) { return sheet.namesForgotten; });
+    }
     bool isTrue() const {
         return std::all_of(sheets.begin(), sheets.end(),
-                           [](const CheckedSheet& sheet) { return sheet.comparison.isTrue(); });
+                           [](const CheckedSheet& sheet) { return sheet.isTrue(); });
     }
     // Whether a file with the same records, but other bytes, was given out before this one. Both
     // are in the order of recording, in which issues lie.
@@ -53,8 +79,7 @@ SheetCheck checkOf(const SheetFile& file, const RecordSet& records) {
     }
     BookSheets book(records);
     for (const CarriedSheet& sheet : file.sheets)
-        check.sheets.push_back({sheet.facts.heading, aboutWords(records, sheet.facts.heading.about),
-                                book.compare(sheet)});
+        check.sheets.push_back(checkedSheet(records, sheet, book.compare(sheet)));
     return check;
 }
 
@@ -117,7 +142,15 @@ void print(Console& console, const SheetFile& file, const SheetCheck& check,
     printParagraph(console, registerWords(check, records));
     if (check.isTrue())
         printParagraph(console,
-                       "The records inside it are those of the book: the sheet is still true.");
+                       check.namesForgotten()
+                           ? "The records inside it are those of the book, but for a name."
+                           : "The records inside it are those of the book: the sheet is still "
+                             "true.");
+    if (check.namesForgotten())
+        printParagraph(console,
+                       "It says a name that the book had to forget since. That makes the sheet "
+                       "neither false nor altered; whether the name was right, the book can no "
+                       "longer say.");
     // Those of a transfer's parties are printed where they are asked for.
     if (first.heading.sheet == transferSheetKind().name)
         printParagraph(
@@ -145,6 +178,7 @@ Tree treeOf(const CheckedSheet& sheet) {
         .set("about", sheet.about)
         .set("asOf", sheet.heading.asOf)
         .set("isRewritten", sheet.comparison.isRewritten)
+        .set("namesForgotten", sheet.namesForgotten)
         .set("differences", std::move(differences));
 }
 

@@ -19,6 +19,7 @@
 #include "commands/Enter.h"
 #include "commands/Find.h"
 #include "commands/Forecast.h"
+#include "commands/Forget.h"
 #include "commands/GiveOut.h"
 #include "commands/GivenOut.h"
 #include "commands/HandOver.h"
@@ -80,6 +81,7 @@ const std::vector<Command>& commandTable() {
         restoreCommand(),
         salvageCommand(),
         takeBookCommand(),
+        forgetCommand(),
         // At the press
         editionCommand(),
         layerCommand(),

@@ -12,13 +12,14 @@
 #include "commands/Paragraph.h"
 #include "commands/SheetFile.h"
 #include "exchange/TreeJson.h"
+#include "records/Forgetting.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
 
 namespace {
 
-enum class Truth { told, changed, notKnown };
+enum class Truth { told, changed, namesForgotten, notKnown };
 
 const char* wordsOf(Truth truth) {
     switch (truth) {
@@ -26,6 +27,8 @@ const char* wordsOf(Truth truth) {
             return "as the book has it";
         case Truth::changed:
             return "no longer true";
+        case Truth::namesForgotten:
+            return "names someone forgotten since";
         case Truth::notKnown:
             break;
     }
@@ -62,9 +65,13 @@ Truth truthOf(const Issue& issue, BookSheets& book) {
     const std::vector<std::string> names = sheetNames();
     if (std::find(names.begin(), names.end(), issue.sheetKind) == names.end())
         return Truth::notKnown;
-    return sha256(book.textFor(headingOf(issue), issue.namesHolders)) == *issue.contentSha256
-               ? Truth::told
-               : Truth::changed;
+    const std::string text = book.textFor(headingOf(issue), issue.namesHolders);
+    if (sha256(text) == *issue.contentSha256)
+        return Truth::told;
+    // What it said in place of the name, and so the hash of it, cannot be made again.
+    static const std::string withheld = "\"name\":" + jsonLine(Tree(std::string(forgottenName)));
+    const bool hasForgotten = text.find(withheld) != std::string::npos;
+    return hasForgotten ? Truth::namesForgotten : Truth::changed;
 }
 
 // Sheets of a kind and a day one after the other: the book is made ready once for them all.
@@ -114,11 +121,13 @@ std::string wordsOfNone(std::size_t sheets) {
 void print(Console& console, const std::vector<RegisterRow>& rows, std::size_t sheets) {
     Table table({{"given out"}, {"sheet"}, {"about"}, {"of"}, {"to"}, {"says"}, {"issue"}});
     std::size_t changed = 0;
+    bool anyForgotten = false;
     for (const RegisterRow& row : rows) {
         table.addRow({row.issue->issuedOn.text(), row.issue->sheetKind, row.about,
                       row.issue->asOf ? row.issue->asOf->text() : "", row.recipient,
                       wordsOf(row.truth), row.issue->id});
         changed += row.truth == Truth::changed ? 1 : 0;
+        anyForgotten = anyForgotten || row.truth == Truth::namesForgotten;
     }
     console.out() << table.text(console.width(), wordsOfNone(sheets));
     if (changed > 0)
@@ -126,6 +135,12 @@ void print(Console& console, const std::vector<RegisterRow>& rows, std::size_t s
                        std::to_string(changed) + (changed == 1 ? " sheet says" : " sheets say") +
                            " what the book no longer says for its day. rackbook check-sheet on the "
                            "file tells the differences; whoever has it should get a new one.");
+    if (anyForgotten)
+        printParagraph(
+            console,
+            "Where a sheet names someone whom the book had to forget since, the book can "
+            "no longer prove what it said, which makes it neither false nor altered. "
+            "rackbook check-sheet on the file tells whether the rest still holds.");
 }
 
 Tree treeOf(const std::vector<RegisterRow>& rows) {

@@ -24,10 +24,10 @@ void tryVerb(const Command& command, std::vector<std::string> words, const DataF
     command.run(context);
 }
 
-}  // namespace
-
-ExitCode runGuided(const Command& command, const std::vector<std::string>& words,
-                   const DataFolders& folders, Conversation& conversation) {
+// The whole words, once they stand. The book is let go before the verb runs, since a reader would
+// keep alive what the verb overwrites.
+std::vector<std::string> settledWords(const Command& command, const std::vector<std::string>& words,
+                                      const DataFolders& folders, Conversation& conversation) {
     Console& console = conversation.console();
     const Arguments given = parseWhatIsThere(command.spec, words);
     const BookFile book = bookToRead(CommandContext{given, console, folders, conversation});
@@ -43,12 +43,21 @@ ExitCode runGuided(const Command& command, const std::vector<std::string>& words
     });
     if (!isSettled)
         throw GaveUp();
+    return entry.words();
+}
+
+}  // namespace
+
+ExitCode runGuided(const Command& command, const std::vector<std::string>& words,
+                   const DataFolders& folders, Conversation& conversation) {
+    Console& console = conversation.console();
+    const std::vector<std::string> whole = settledWords(command, words, folders, conversation);
     console.out() << "\n";
-    const Arguments arguments = parseArguments(command.spec, entry.words());
+    const Arguments arguments = parseArguments(command.spec, whole);
     CommandContext context{arguments, console, folders, conversation};
     const ExitCode code = command.run(context);
     printParagraph(console, filledIn(translated("conversation", "The same without questions: %1"),
-                                     {shellLine(command.spec.name, entry.words())}));
+                                     {shellLine(command.spec.name, whole)}));
     return code;
 }
 

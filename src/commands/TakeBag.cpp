@@ -1,5 +1,7 @@
 #include "commands/TakeBag.h"
 
+#include <algorithm>
+
 #include "base/Files.h"
 #include "base/Text.h"
 #include "commands/AttachmentFiles.h"
@@ -19,12 +21,19 @@ namespace {
 
 constexpr std::size_t largestFile = std::size_t{2} << 30;
 
-void requireSound(CommandContext& context, const std::string& folder) {
+BagReport soundBag(CommandContext& context, const std::string& folder) {
     Progress progress(context.console, "Looking at files", 0);
     const BagReport bag = checkBag(folder, [&] { progress.advance(); });
     progress.finish();
     if (!bag.isValid())
         throw RefusedInput(bag.findings);
+    return bag;
+}
+
+bool isWithoutPeople(const BagReport& bag) {
+    return std::any_of(bag.info.begin(), bag.info.end(), [](const auto& line) {
+        return line.first == bagPeopleLabel && line.second == bagPeopleLeftOut;
+    });
 }
 
 // The lines of a journal one after the other.
@@ -64,7 +73,7 @@ void takeJournal(CommandContext& context, const std::string& folder) {
                           << entries << " entries, every one with its hash as it was recorded.\n";
 }
 
-void takeRecords(CommandContext& context, const std::string& folder) {
+void takeRecords(CommandContext& context, const std::string& folder, bool withoutPeople) {
     RecordFileReader reader(context.folders.schema);
     const std::string records = pathOf(folder, bagRecords);
     for (const std::string& file : filesBelow(records, ".json").paths)
@@ -80,11 +89,14 @@ void takeRecords(CommandContext& context, const std::string& folder) {
     printTally(context.console, tally, terms.dryRun, bookOptionsOf(context).path);
     context.console.out() << "The bag holds no journal: who recorded what, and when, begins "
                              "anew with this book.\n";
+    if (withoutPeople)
+        context.console.out() << "What is personal was left out when it was packed: people and "
+                                 "their places go by number, and free texts are missing.\n";
 }
 
 ExitCode run(CommandContext& context) {
     const std::string folder = context.arguments.text("folder");
-    requireSound(context, folder);
+    const BagReport bag = soundBag(context, folder);
     if (!isFolder(pathOf(folder, bagRecords)))
         throw InputError(
             folder, "it is a sound bag, but none of a book: it has no " + std::string(bagRecords),
@@ -101,7 +113,7 @@ ExitCode run(CommandContext& context) {
     else if (fileExists(pathOf(folder, bagJournal)))
         takeJournal(context, folder);
     else
-        takeRecords(context, folder);
+        takeRecords(context, folder, isWithoutPeople(bag));
     return ExitCode::success;
 }
 

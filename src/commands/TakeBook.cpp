@@ -17,6 +17,7 @@
 #include "commands/Paragraph.h"
 #include "commands/Recording.h"
 #include "exchange/RecordCodec.h"
+#include "records/Forgetting.h"
 #include "store/AttachmentBytes.h"
 #include "store/JointIntake.h"
 #include "store/RecordReader.h"
@@ -185,8 +186,27 @@ void tellRest(Console& console, const BookDifference& difference) {
          " records were changed here since.");
     tell(difference.onlyStruckThere, " record was struck out there and never came here.",
          " records were struck out there and never came here.");
-    tell(difference.forgotten, " record that had to be forgotten stays as it is here.",
-         " records that had to be forgotten stay as they are here.");
+    tell(difference.forgotten, " record that had to be forgotten here stays so.",
+         " records that had to be forgotten here stay so.");
+    if (!difference.forgottenThere.empty())
+        printParagraph(console, "The other book had to forget what this one still knows: " +
+                                    printable(joined(difference.forgottenThere)) +
+                                    ". This one keeps it until rackbook forget is given here too.");
+}
+
+// Their places may have come in by a book that did not know yet.
+void tellPlacesOfForgotten(Console& console, const RecordSet& together,
+                           const std::vector<JournalEntry>& taken) {
+    for (const JournalEntry& entry : taken) {
+        const Place* place =
+            entry.kind == RecordKind::place ? together.find<Place>(entry.id) : nullptr;
+        const Party* holder = place ? together.find(place->holder) : nullptr;
+        if (holder && holder->name == forgottenName && place->name != forgottenName)
+            printParagraph(console, "place " + printable(place->id) +
+                                        " is of someone whom this book had to forget, and came in "
+                                        "with its name: rackbook forget " +
+                                        printable(holder->id) + " takes that out too.");
+    }
 }
 
 ExitCode takeTogether(CommandContext& context, BookFile& book, const BookFile& other,
@@ -194,8 +214,8 @@ ExitCode takeTogether(CommandContext& context, BookFile& book, const BookFile& o
     const RecordSet before = everythingIn(book);
     JointIntake together(book);
     const IntakeTally tally = takeAll(context, book, other, taken);
-    const std::vector<Finding> findings =
-        foundTogether(before, everythingIn(other), everythingIn(book));
+    const RecordSet after = everythingIn(book);
+    const std::vector<Finding> findings = foundTogether(before, everythingIn(other), after);
     const bool mayKeep = findings.empty() || context.arguments.has("with-findings");
     if (!findings.empty())
         printFound(context.console, findings, mayKeep);
@@ -206,6 +226,7 @@ ExitCode takeTogether(CommandContext& context, BookFile& book, const BookFile& o
         together.keep();
     printTally(context.console, tally, isTried, book.path());
     tellRest(context.console, difference);
+    tellPlacesOfForgotten(context.console, after, taken);
     return ExitCode::success;
 }
 
@@ -250,7 +271,10 @@ Command takeBookCommand() {
         "Where both changed a record, or gave one id to two things, nothing is taken, and both "
         "sides are shown: --here and --there decide them one by one. Nothing is taken either where "
         "the audit finds something in both together that it finds in neither alone, such as a "
-        "number given to two impressions. The journal keeps which book a record came from.";
+        "number given to two impressions. The journal keeps which book a record came from. Whoever "
+        "had "
+        "to be forgotten in one of the books does not come back into it; the other is asked to "
+        "forget them too.";
     spec.positionals = {{"file", "The other book."}};
     spec.options = {
         {"here",

@@ -58,7 +58,11 @@ MadeRecord struckOut(const JournalEntry& entry) {
 MadeRecord asBefore(const BookFile& book, const JournalEntry& entry) {
     const std::optional<JournalEntry> before =
         entry.earlier ? journalEntry(book, *entry.earlier) : std::nullopt;
-    if (!before || !before->payload)
+    if (before && !before->payload)
+        throw UsageError(
+            "what " + nameOf(entry.kind, entry.id) + " said before had to be forgotten",
+            "It cannot be taken back.");
+    if (!before)
         throw UsageError("what " + nameOf(entry.kind, entry.id) + " said before is not known",
                          "Correct it with rackbook enter.");
     MadeRecord made;

@@ -7,10 +7,15 @@
 #include "commands/BookAccess.h"
 #include "commands/Contacts.h"
 #include "commands/OptionRows.h"
+#include "commands/PeopleLeftOut.h"
 #include "commands/RecordsWanted.h"
 #include "commands/TableViews.h"
 #include "exchange/CsvWriter.h"
 #include "exchange/RecordCells.h"
+#include "exchange/RecordCodec.h"
+#include "exchange/Selection.h"
+#include "store/BookOfRecords.h"
+#include "store/RecordReader.h"
 
 namespace rackbook {
 
@@ -56,9 +61,30 @@ Rows rowsOfKind(CommandContext& context, const BookFile& book, const std::string
                                  : "Use one of " + joined(known, " or ") + ".");
     }
     std::vector<Record> records = wantedRecords(context, book, *kind);
-    if (!context.arguments.has("with-contacts"))
+    if (std::optional<WithoutPeople> people = withoutPeopleGiven(context, everythingIn(book))) {
+        records = people->of(records);
+        tellLeftOut(context.console, *people);
+    } else if (!context.arguments.has("with-contacts")) {
         tellWithheld(context.console, withholdContacts(records));
+    }
     return cellsOf(*kind, records, decimalGiven(context));
+}
+
+// Lists are made of a book; this one holds the same records without people.
+Rows rowsOfView(CommandContext& context, const BookFile& book, const TableView& view) {
+    const std::optional<std::string> edition = context.arguments.value("edition");
+    const std::string id = edition ? editionNamed(book, *edition).id : std::string();
+    const RecordSet all = everythingIn(book);
+    std::optional<WithoutPeople> people = withoutPeopleGiven(context, all);
+    if (!people)
+        return view.rows(book, id, decimalGiven(context));
+    std::vector<Entry> entries;
+    for (Record& record : people->of(allRecords(all))) {
+        const std::string payload = encodeRecord(record);
+        entries.push_back({std::move(record), payload, std::nullopt, false});
+    }
+    tellLeftOut(context.console, *people);
+    return view.rows(bookOfRecords(bookOptionsOf(context), entries), id, decimalGiven(context));
 }
 
 ExitCode run(CommandContext& context) {
@@ -71,9 +97,7 @@ ExitCode run(CommandContext& context) {
             if (context.arguments.has(filter))
                 throw UsageError(word + " cannot be chosen by --" + filter,
                                  "Leave it out, or write the records of a kind.");
-        const std::optional<std::string> edition = context.arguments.value("edition");
-        rows = view->rows(book, edition ? editionNamed(book, *edition).id : std::string(),
-                          decimalGiven(context));
+        rows = rowsOfView(context, book, *view);
     } else {
         rows = rowsOfKind(context, book, word);
     }
@@ -112,7 +136,8 @@ Command writeTableCommand() {
         "come without their pictures, which write-out writes.\n\n"
         "Text that a spreadsheet would run as a formula (it begins with = + - @, a tab or a line "
         "break, and is no number) gets an apostrophe before it, which take-table takes off. "
-        "Contacts of people are left out unless asked for.";
+        "Contacts of people are left out unless asked for; --without-people leaves out or renames "
+        "everything about them, and tells what.";
     spec.positionals = {{"what", "A kind of record, or a list."}};
     spec.options = {
         valueOption("out", "FILE", "The file to write.", "standard output"),
@@ -121,7 +146,8 @@ Command writeTableCommand() {
         choiceOption("decimal", "WORD", "The decimal mark; point where it is left out.",
                      {"point", "comma"}),
         flagOption("bom", "Begin with a byte order mark, by which some spreadsheets know UTF-8."),
-        flagOption("with-contacts", "Write the private contacts of people too.")};
+        flagOption("with-contacts", "Write the private contacts of people too."),
+        withoutPeopleOption()};
     for (OptionSpec& filter : recordFilters())
         spec.options.push_back(std::move(filter));
     spec.examples = {

@@ -860,6 +860,14 @@
         <source>On which balance</source>
         <translation>Auf welcher Waage</translation>
     </message>
+    <message>
+        <source>Who is to be forgotten</source>
+        <translation>Wer soll vergessen werden</translation>
+    </message>
+    <message>
+        <source>Why, without the name: the journal keeps it</source>
+        <translation>Warum, ohne den Namen: das Journal behält es</translation>
+    </message>
 </context>
 <context>
     <name>ready</name>
@@ -1220,6 +1228,10 @@
     <message>
         <source>Read what can still be read of a damaged book into a new one</source>
         <translation>Aus einem beschädigten Buch in ein neues retten, was noch lesbar ist</translation>
+    </message>
+    <message>
+        <source>Forget who a party is, for good</source>
+        <translation>Für immer vergessen, wer eine Person ist</translation>
     </message>
 </context>
 <context>

@@ -16,8 +16,10 @@ BookFile bookAsSaid(const BookFile& book, const std::string& before, const Recor
     last.reset();
     Transaction transaction(database);
     database.execute("PRAGMA defer_foreign_keys = ON");
+    // While the end of the journal is still there: it says what was left of what had to be
+    // forgotten.
+    projectAnew(database, decode, kept);
     database.execute("DELETE FROM journal WHERE entry > " + std::to_string(kept));
-    projectAnew(database, decode);
     transaction.commit();
     return said;
 }

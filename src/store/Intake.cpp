@@ -7,6 +7,7 @@
 
 #include "base/Sha256.h"
 #include "base/Text.h"
+#include "records/Forgetting.h"
 #include "store/BookInner.h"
 #include "store/BookRules.h"
 #include "store/BrokenReferences.h"
@@ -176,6 +177,8 @@ private:
                 step.outcome = EntryOutcome::unchanged;
                 return;
             }
+            if (refuseBroughtBack(i, step))
+                return;
             earlier = standing.entry;
             step.outcome = m_entries[i].changedOn ? EntryOutcome::updated : EntryOutcome::corrected;
             if (step.outcome == EntryOutcome::corrected && !m_terms.reason) {
@@ -190,6 +193,20 @@ private:
             }
         }
         project(i, journalEntry(i, step, earlier));
+    }
+
+    // Whoever had to be forgotten stays so, whichever way a record with the name comes in.
+    bool refuseBroughtBack(std::size_t i, const Step& step) {
+        const Record& record = m_entries[i].record;
+        const RecordKind kind = kindOf(record);
+        if ((kind != RecordKind::party && kind != RecordKind::place) || isNeutral(record) ||
+            m_database.textOf("SELECT name FROM " + quoted(textOf(kind)) +
+                              " WHERE key = " + std::to_string(step.key)) != forgottenName)
+            return false;
+        m_result.problems.push_back({i, "/name", "it had to be forgotten, and stays so",
+                                     nameOf(kind, idOf(record)),
+                                     "Leave it as it is, or enter a new one under another id."});
+        return true;
     }
 
     std::int64_t journalEntry(std::size_t i, const Step& step,
