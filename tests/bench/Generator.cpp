@@ -116,20 +116,26 @@ private:
     }
 
     void makeLots() {
-        for (int i = 0; i < 40; ++i) {
+        for (int i = 0; i < lotsAtOnce; ++i) {
             Lot lot;
-            lot.id = "lot-" + std::to_string(i);
+            lot.id = "lot-" + std::to_string(m_firstLot + i);
             lot.lotKind = i < 3 ? LotKind::base : i < 5 ? LotKind::drier : LotKind::ink;
             lot.colourWords = "colour " + std::to_string(i);
             if (lot.lotKind == LotKind::ink)
                 lot.pigments = {"PB15:" + std::to_string(1 + i % 6)};
             lot.netMass_g = 1000;
+            if (isLong() && m_editions + editionsOfLots < m_expected)
+                lot.finishedOn = EdtfDate::ofDay(dayBegun() + 300 * minutesPerDay);
             m_records.emplace_back(lot);
         }
     }
 
     void makeEdition() {
         m_code = "E" + std::to_string(++m_editions);
+        if (isLong() && m_editions % editionsOfLots == 0) {
+            m_firstLot += lotsAtOnce;
+            makeLots();
+        }
         m_sheets = std::min(m_left, between(20, 60));
         m_left -= m_sheets;
         m_now = dayBegun();
@@ -207,7 +213,9 @@ private:
         m_records.emplace_back(weighing);
     }
 
-    std::string lotNumber(int low, int high) { return "lot-" + std::to_string(between(low, high)); }
+    std::string lotNumber(int low, int high) {
+        return "lot-" + std::to_string(m_firstLot + between(low, high));
+    }
 
     void makeLayer(int ordinal) {
         const std::string id = m_code + "/L" + std::to_string(ordinal);
@@ -330,6 +338,8 @@ private:
 
     static constexpr int racks = 6;
     static constexpr int buyers = 50;
+    static constexpr int lotsAtOnce = 40;
+    static constexpr int editionsOfLots = 20;  // until the tins are empty
 
     static constexpr CivilMinute m_end = 20605 * minutesPerDay;  // 2026-06-01
 
@@ -338,6 +348,7 @@ private:
     int m_drawers;
     int m_expected;  // editions
     bool m_begun = false;
+    int m_firstLot = 0;
     std::map<std::string, std::string> m_holders;  // of this edition's sheets
     std::mt19937 m_random;
     std::vector<Record> m_records;
