@@ -1,6 +1,7 @@
 #include "calc/ReturnLooks.h"
 
 #include <algorithm>
+#include <functional>
 #include <limits>
 #include <map>
 #include <optional>
@@ -8,6 +9,7 @@
 
 #include "calc/LightDays.h"
 #include "calc/PlaceLight.h"
+#include "calc/PullsLearntFrom.h"
 
 namespace rackbook {
 
@@ -22,17 +24,40 @@ public:
           m_lightDays(rules.value("lightDays")),
           m_light(history),
           m_ledger(ledger),
-          m_asOf(asOf) {}
+          m_asOf(asOf),
+          m_from(firstMinuteLearntFrom()) {}
 
     std::vector<ReturnLook> run() {
         for (std::size_t i = 0; i < m_history.impressions.size(); ++i)
-            if (m_history.looksOf.begin(i) != m_history.looksOf.end(i))
+            if (m_history.looksOf.begin(i) != m_history.looksOf.end(i) && isRecent(i))
                 if (const std::optional<std::uint32_t> pull = lastRichPull(i))
                     gather(static_cast<std::uint32_t>(i), *pull);
         return std::move(m_found);
     }
 
 private:
+    // At which the first of the latest pulls began.
+    CivilMinute firstMinuteLearntFrom() const {
+        std::vector<CivilMinute> starts;
+        for (const HistoryPull& pull : m_history.pulls)
+            if (pull.start.earliest <= m_asOf)
+                starts.push_back(pull.start.earliest);
+        if (starts.size() <= pullsLearntFrom)
+            return beginningOfTime;
+        const auto last = starts.begin() + static_cast<std::ptrdiff_t>(pullsLearntFrom) - 1;
+        std::nth_element(starts.begin(), last, starts.end(), std::greater<>());
+        return *last;
+    }
+
+    bool isRecent(std::size_t impression) const {
+        return std::any_of(m_history.pullsOf.begin(impression), m_history.pullsOf.end(impression),
+                           [&](std::uint32_t pull) {
+                               const CivilMinute start = startOf(pull).earliest;
+                               return start >= m_from && start <= m_asOf;
+                           }) ||
+               m_from == beginningOfTime;
+    }
+
     const TimeSpan& startOf(std::uint32_t pull) const { return m_history.pulls[pull].start; }
 
     // Nothing where one that may be rich came to it too, or its day is badly known.
@@ -120,6 +145,7 @@ private:
     PlaceLight m_light;
     DoseLedger& m_ledger;
     CivilMinute m_asOf;
+    CivilMinute m_from;
     std::vector<std::uint32_t> m_looks;
     std::vector<Stay> m_stays;
     std::map<std::tuple<std::uint32_t, double, double>, std::size_t> m_positions;

@@ -41,8 +41,8 @@ void setSubject(const CommandContext& context, const BookFile& book, Attachment&
 }
 
 void warnOfSameBytes(CommandContext& context, const BookFile& book, const Attachment& attachment) {
-    for (const Attachment& other : allOf<Attachment>(book))
-        if (other.sha256 == attachment.sha256 && other.id != attachment.id)
+    for (const Attachment& other : thoseOf<Attachment>(book, "sha256", attachment.sha256))
+        if (other.id != attachment.id)
             context.console.err() << "rackbook: the same picture is in the book as "
                                   << nameOf(Attachment::kind, other.id) << " already.\n";
 }

@@ -81,12 +81,12 @@ RecordKind recordKindNamed(const std::string& name) {
 Edition editionNamed(const BookFile& book, const std::string& idOrCode) {
     if (std::optional<Edition> edition = findIn<Edition>(book, idOrCode))
         return std::move(*edition);
+    std::vector<Edition> coded = thoseOf<Edition>(book, "code", idOrCode);
+    if (!coded.empty())
+        return std::move(coded.front());
     std::vector<std::string> codes;
-    for (Edition& edition : allOf<Edition>(book)) {
-        if (edition.code == idOrCode)
-            return std::move(edition);
+    for (const Edition& edition : allOf<Edition>(book))
         codes.push_back(edition.code);
-    }
     const std::optional<std::string> nearest = nearestName(idOrCode, codes);
     throw UsageError("the book has no edition \"" + excerpt(idOrCode) + "\"",
                      nearest         ? "Did you mean " + *nearest + "?"

@@ -56,7 +56,7 @@ ExitCode run(CommandContext& context) {
     const int within = place ? placePosition(history, *place) : -1;
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const CivilMinute asOf = asOfDay(context, studio);
-    const StudioLight light = learntLightOf(book, studio, rules, history, true, asOf);
+    const StudioLight light = learntLightOf(book, studio, rules, history, asOf);
     const Readiness readiness = readinessOf(history, rules, asOf, light.model());
     DrawersPlan plan =
         drawersPlanOf(history, readiness, rules, capacitiesOf(book, history), within);

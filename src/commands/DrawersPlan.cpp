@@ -47,7 +47,9 @@ struct Contents {
     std::vector<std::vector<LyingPrint>> lying;
 };
 
-Contents contentsOf(const History& history, const Readiness& readiness) {
+// Of places that are of no concern nothing is kept.
+Contents contentsOf(const History& history, const Readiness& readiness,
+                    const std::vector<bool>& concerns) {
     constexpr std::size_t notJudged = SIZE_MAX;
     std::vector<std::size_t> rowOf(history.impressions.size(), notJudged);
     for (std::size_t i = 0; i < readiness.rows.size(); ++i)
@@ -59,11 +61,11 @@ Contents contentsOf(const History& history, const Readiness& readiness) {
     for (std::size_t i = 0; i < history.impressions.size(); ++i) {
         staysOf(history, i, readiness.asOf, stays);
         for (const Stay& stay : stays)
-            if (stay.place >= 0)
+            if (stay.place >= 0 && concerns[static_cast<std::size_t>(stay.place)])
                 contents.stays[static_cast<std::size_t>(stay.place)].push_back(
                     {static_cast<int>(i), stay});
         const Stay* present = presentStay(history.impressions[i], stays, readiness.asOf);
-        if (!present)
+        if (!present || !concerns[static_cast<std::size_t>(present->place)])
             continue;
         LyingPrint print = lyingPrint(history, *present, static_cast<int>(i), readiness.asOf);
         print.isSpoiled = rowOf[i] == notJudged;
@@ -105,17 +107,19 @@ DrawersPlan drawersPlanOf(const History& history, const Readiness& readiness,
     DrawersPlan plan;
     plan.airing_days = rules.value("airing_days");
     const PlaceLight light(history);
-    Contents contents = contentsOf(history, readiness);
+    std::vector<bool> concerns;
     for (std::size_t i = 0; i < history.places.size(); ++i) {
         const int place = static_cast<int>(i);
         const bool isDark = light.at(place, readiness.asOf) == LightState::dark;
-        const bool isMeant =
-            isDrawer(history.places[i]) || (isDark && holdsKept(contents.lying[i]));
-        if (!isMeant || light.isOutOfHands(place) ||
-            (within >= 0 && !liesWithin(history, place, within)))
+        concerns.push_back((isDrawer(history.places[i]) || isDark) && !light.isOutOfHands(place) &&
+                           (within < 0 || liesWithin(history, place, within)));
+    }
+    Contents contents = contentsOf(history, readiness, concerns);
+    for (std::size_t i = 0; i < history.places.size(); ++i) {
+        if (!concerns[i] || (!isDrawer(history.places[i]) && !holdsKept(contents.lying[i])))
             continue;
         DrawerContents drawer;
-        drawer.place = place;
+        drawer.place = static_cast<int>(i);
         drawer.capacity = capacities[i];
         drawer.prints = std::move(contents.lying[i]);
         drawer.soft = putAwaySoft(drawer.prints, contents.stays[i]);

@@ -69,17 +69,19 @@ std::string goneWords(const BookFile& book, const Pull& pull, const HeapLife& li
 
 HeapLife lifeOf(const BookFile& book, const Pull& pull, const HouseRules& rules,
                 double temperature_C) {
-    const History history = inkHistoryIn(book);
+    const PartOfInk part = inkPartOf(book, {{}, {pull.portion->id}, {}});
     std::vector<HeapFacts> facts;
-    for (const Mix& mix : allOf<Mix>(book)) {
+    for (const std::string& id : part.mixes) {
+        const Mix mix = *findIn<Mix>(book, id);
         HeapFacts fact;
         if (mix.madeOn)
             fact.made = TimeSpan{mix.madeOn->earliest(), mix.madeOn->latest()};
         facts.push_back(fact);
     }
     const CivilMinute asOf = middleOf({pull.start.earliest(), pull.start.latest()});
-    return heapLives({history, facts, asOf, heapLivesBy(rules), temperature_C,
-                      rules.value("overdrawTolerance_g")})[positionOf<Mix>(book, pull.portion->id)];
+    return heapLives(
+        {part.history, facts, asOf, heapLivesBy(rules), temperature_C,
+         rules.value("overdrawTolerance_g")})[positionIn(part.mixes, pull.portion->id)];
 }
 
 }  // namespace

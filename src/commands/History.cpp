@@ -33,9 +33,9 @@ std::optional<Record> recordIn(const JournalEntry& entry) {
 // may be that of a record struck out.
 std::string idMeant(const BookFile& book, RecordKind kind, const std::string& words) {
     if (kind == RecordKind::edition) {
-        for (const Edition& edition : allOf<Edition>(book))
-            if (edition.code == words)
-                return edition.id;
+        const std::vector<Edition> coded = thoseOf<Edition>(book, "code", words);
+        if (!coded.empty())
+            return coded.front().id;
     } else if (kind == RecordKind::impression && words.find(':') != std::string::npos) {
         return sheetsNamed(book, words).sheets.front().id;
     }

@@ -4,9 +4,10 @@ namespace rackbook {
 
 JudgedPrints::JudgedPrints(const BookFile& book, const Book& studio, const HouseRules& rules,
                            const std::optional<HistoryFilter>& filter, CivilMinute asOf)
-    : history(judgedHistoryIn(book, filter.value_or(HistoryFilter{}), rules)),
+    : m_lit(litHistoryOf(book, studio, rules, filter, asOf)),
+      history(m_lit.history),
+      light(m_lit.light),
       labels(labelsOf(book, history)),
-      light(learntLightOf(book, studio, rules, history, !filter, asOf)),
       readiness(readinessOf(history, rules, asOf, light.model())) {}
 
 }  // namespace rackbook

@@ -17,9 +17,13 @@ struct JudgedPrints {
     JudgedPrints(const JudgedPrints&) = delete;
     JudgedPrints& operator=(const JudgedPrints&) = delete;
 
-    const History history;
+private:
+    LitHistory m_lit;
+
+public:
+    const History& history;
+    const StudioLight& light;
     const std::vector<ImpressionLabel> labels;
-    const StudioLight light;
     const Readiness readiness;
 };
 

@@ -11,10 +11,7 @@
 namespace rackbook {
 
 std::vector<Layer> layersOf(const BookFile& book, const Edition& edition) {
-    std::vector<Layer> layers;
-    for (Layer& layer : allOf<Layer>(book))
-        if (layer.edition.id == edition.id)
-            layers.push_back(std::move(layer));
+    std::vector<Layer> layers = thoseOf<Layer>(book, "edition", edition.id);
     std::sort(layers.begin(), layers.end(),
               [](const Layer& a, const Layer& b) { return a.ordinal < b.ordinal; });
     return layers;

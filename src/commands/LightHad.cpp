@@ -41,11 +41,12 @@ ExitCode run(CommandContext& context) {
     const Book studio = bookRecordOf(book);
     const HouseRules rules(studio.houseRules);
     requireStudioPlace(studio);
-    const History history =
-        judgedHistoryIn(book, filterNamed(book, context.arguments.text("sheets")), rules);
-    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
+    const HistoryFilter filter = filterNamed(book, context.arguments.text("sheets"));
     const CivilMinute asOf = asOfDay(context, studio);
-    StudioLight light = learntLightOf(book, studio, rules, history, false, asOf);
+    LitHistory lit = litHistoryOf(book, studio, rules, filter, asOf);
+    const History& history = lit.history;
+    StudioLight& light = lit.light;
+    const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const Readiness readiness = readinessOf(history, rules, asOf, light.model());
     LightFacts facts{
         history, labels, rules, readiness, light.ledger(), context.arguments.has("why"), {}, {}};

@@ -11,13 +11,29 @@ namespace rackbook {
 // colour.
 History judgedHistoryIn(const BookFile& book, const HistoryFilter& filter, const HouseRules& rules);
 
+// The same of those impressions (ids) alone, as historyOfPrints gives it: at the cost of what
+// belongs to them.
+History judgedHistoryOfPrints(const BookFile& book, const std::vector<std::string>& impressions,
+                              const HouseRules& rules);
+
 // Its places, skies and meterings; nothing learnt yet.
 StudioLight lightOfStudio(const BookFile& book, const Book& studio, const HouseRules& rules,
                           CivilMinute asOf);
 
-// The same, having learnt from the looks at all prints of the book up to then. `history` is the one
-// that will be judged; where it is not of the whole book, the whole is read too.
+// The same, having learnt from the looks at all prints of the book up to then. Pre: `whole` is of
+// the whole book.
 StudioLight learntLightOf(const BookFile& book, const Book& studio, const HouseRules& rules,
-                          const History& history, bool isWhole, CivilMinute asOf);
+                          const History& whole, CivilMinute asOf);
+
+// What is to be judged, and by which light.
+struct LitHistory {
+    History history;
+    StudioLight light;
+};
+
+// Of the impressions that the filter names by id; without one of the whole book. Where the light is
+// known, the whole book is read all the same: its looks say how much light is wanted.
+LitHistory litHistoryOf(const BookFile& book, const Book& studio, const HouseRules& rules,
+                        const std::optional<HistoryFilter>& filter, CivilMinute asOf);
 
 }  // namespace rackbook

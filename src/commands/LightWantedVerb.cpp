@@ -20,7 +20,7 @@ ExitCode run(CommandContext& context) {
     const History history = historyIn(book, {});
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     const CivilMinute asOf = asOfDay(context, studio);
-    StudioLight light = learntLightOf(book, studio, rules, history, true, asOf);
+    StudioLight light = learntLightOf(book, studio, rules, history, asOf);
     const LightModel& model = *light.model();
     std::vector<std::string> lotIds;
     for (const Lot& lot : allOf<Lot>(book))

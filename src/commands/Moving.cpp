@@ -7,11 +7,10 @@ namespace rackbook {
 
 std::optional<Ref<Place>> placeShared(const BookFile& book, const std::vector<Impression>& sheets,
                                       const EdtfDate& at) {
-    HistoryFilter filter;
-    filter.impressions.emplace();
+    std::vector<std::string> ids;
     for (const Impression& sheet : sheets)
-        filter.impressions->push_back(sheet.id);
-    const History history = historyIn(book, filter);
+        ids.push_back(sheet.id);
+    const History history = historyOfPrints(book, ids).history;
     std::vector<Stay> stays;
     std::optional<int> shared;
     for (std::size_t i = 0; i < history.impressions.size(); ++i) {

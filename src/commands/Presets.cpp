@@ -30,11 +30,7 @@ Preset editionLastWorkedOn(const AnswersSoFar& soFar) {
 }
 
 std::vector<Pull> pullsOf(const AnswersSoFar& soFar, const Layer& layer) {
-    std::vector<Pull> pulls;
-    for (Pull& pull : allOf<Pull>(soFar.book))
-        if (pull.layer.id == layer.id)
-            pulls.push_back(std::move(pull));
-    return pulls;
+    return thoseOf<Pull>(soFar.book, "layer", layer.id);
 }
 
 // The layer that is being printed today, else the first that no sheet went through.
@@ -44,11 +40,12 @@ Preset layerAtPress(const AnswersSoFar& soFar) {
     std::set<std::string> pulled;
     std::set<std::string> pulledToday;
     const std::string today = formatDay(nowAt(soFar.studio).earliest());
-    for (const Pull& pull : allOf<Pull>(soFar.book)) {
-        pulled.insert(pull.layer.id);
-        if (formatDay(pull.start.earliest()) == today)
-            pulledToday.insert(pull.layer.id);
-    }
+    for (const Layer& layer : layers)
+        for (const Pull& pull : pullsOf(soFar, layer)) {
+            pulled.insert(layer.id);
+            if (formatDay(pull.start.earliest()) == today)
+                pulledToday.insert(layer.id);
+        }
     for (const Layer& layer : layers)
         if (pulledToday.count(layer.id) > 0)
             return std::to_string(layer.ordinal);

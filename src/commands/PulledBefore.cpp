@@ -21,9 +21,7 @@ std::string pulledBeforeWords(const BookFile& book, const Pull& pull, const Edit
                               const std::vector<Impression>& printed) {
     std::vector<Impression> again;
     std::vector<std::string> runs;
-    for (const Pull& earlier : allOf<Pull>(book)) {
-        if (earlier.layer.id != pull.layer.id)
-            continue;
+    for (const Pull& earlier : thoseOf<Pull>(book, "layer", pull.layer.id)) {
         const std::size_t before = again.size();
         std::copy_if(printed.begin(), printed.end(), std::back_inserter(again),
                      [&](const Impression& sheet) { return wentThrough(earlier, sheet); });

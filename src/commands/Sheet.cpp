@@ -13,6 +13,7 @@
 #include "commands/RecordFolder.h"
 #include "commands/SheetFile.h"
 #include "commands/SheetKinds.h"
+#include "commands/SheetReading.h"
 #include "commands/SheetSelection.h"
 #include "commands/TemplateAccess.h"
 #include "exchange/PictureFile.h"
@@ -92,7 +93,7 @@ public:
           m_template(sheetTemplateFor(context, kind)),
           m_fonts(m_template.fonts()),
           m_book(book),
-          m_records(everythingIn(book)),
+          m_records(recordsForSheet(book, kind, m_subject, m_asOf)),
           m_indexes(m_records),
           m_estimates(m_records, m_asOf),
           m_depth(depthOf(m_kind, context.arguments.has("with-holders"))),

@@ -58,9 +58,7 @@ SheetSelection keptSheetsOf(const BookFile& book, const Edition& edition) {
 bool isEdition(const BookFile& book, const std::string& words) {
     if (findIn<Edition>(book, words))
         return true;
-    const std::vector<Edition> editions = allOf<Edition>(book);
-    return std::any_of(editions.begin(), editions.end(),
-                       [&](const Edition& edition) { return edition.code == words; });
+    return !thoseOf<Edition>(book, "code", words).empty();
 }
 
 SheetSelection sheetsListed(const BookFile& book, const std::vector<std::string>& ids) {
@@ -93,10 +91,7 @@ SheetSelection sheetsListed(const BookFile& book, const std::vector<std::string>
 }  // namespace
 
 std::vector<Impression> sheetsOf(const BookFile& book, const Edition& edition) {
-    std::vector<Impression> sheets;
-    for (Impression& sheet : allOf<Impression>(book))
-        if (sheet.edition.id == edition.id)
-            sheets.push_back(std::move(sheet));
+    std::vector<Impression> sheets = thoseOf<Impression>(book, "edition", edition.id);
     std::sort(sheets.begin(), sheets.end(), [](const Impression& a, const Impression& b) {
         return a.workingNumber < b.workingNumber;
     });

@@ -27,21 +27,25 @@ struct LayerRun {
 };
 
 std::vector<LayerRun> runsOf(const BookFile& book, const Edition& edition) {
-    const History history = historyIn(book);
-    const MixLedger ledger(ledgerByKind(history));
-    const std::vector<Pull> pulls = allOf<Pull>(book);  // in the order of the history's pulls
     std::vector<LayerRun> runs;
-    for (Layer& layer : allOf<Layer>(book)) {
-        if (layer.edition.id != edition.id)
-            continue;
-        const std::size_t before = runs.size();
-        for (std::size_t i = 0; i < pulls.size(); ++i)
-            if (pulls[i].layer.id == layer.id)
-                runs.push_back({layer, pulls[i],
-                                ledger.shareAtPull(i, static_cast<int>(LotKind::base)),
-                                ledger.shareAtPull(i, static_cast<int>(LotKind::drier))});
-        if (runs.size() == before)
+    InkPartWanted wanted;
+    for (const Layer& layer : thoseOf<Layer>(book, "edition", edition.id)) {
+        const std::vector<Pull> pulls = thoseOf<Pull>(book, "layer", layer.id);
+        for (const Pull& pull : pulls) {
+            runs.push_back({layer, pull, {}, {}});
+            wanted.pulls.push_back(pull.id);
+        }
+        if (pulls.empty())
             runs.push_back({layer, std::nullopt, {}, {}});
+    }
+    const PartOfInk part = inkPartOf(book, wanted);
+    const MixLedger ledger(ledgerByKind(part.history));
+    for (LayerRun& run : runs) {
+        if (!run.pull)
+            continue;
+        const std::size_t position = positionIn(part.pulls, run.pull->id);
+        run.base = ledger.shareAtPull(position, static_cast<int>(LotKind::base));
+        run.drier = ledger.shareAtPull(position, static_cast<int>(LotKind::drier));
     }
     std::stable_sort(runs.begin(), runs.end(), [](const LayerRun& a, const LayerRun& b) {
         return a.layer.ordinal < b.layer.ordinal;
@@ -87,9 +91,7 @@ struct CountLine {
 std::vector<CountLine> countOf(const BookFile& book, const Edition& edition) {
     std::map<std::string, std::size_t> counts;
     std::size_t all = 0;
-    for (const Impression& impression : allOf<Impression>(book)) {
-        if (impression.edition.id != edition.id)
-            continue;
+    for (const Impression& impression : thoseOf<Impression>(book, "edition", edition.id)) {
         ++all;
         if (impression.fate != ImpressionFate::kept)
             ++counts[textOf(impression.fate)];

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "cli/Table.h"
+#include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -14,16 +15,17 @@ bool concerns(const std::vector<Ref<Impression>>& refs, const Impression& impres
                        [&](const Ref<Impression>& ref) { return ref.id == impression.id; });
 }
 
-std::string pullDetail(const RecordSet& records, const Pull& pull, bool spoiled) {
-    const Layer* layer = records.find(pull.layer);
+std::string pullDetail(const BookFile& book, const Pull& pull, bool spoiled) {
+    const std::optional<Layer> layer = findIn<Layer>(book, pull.layer.id);
     std::string text = "layer " + std::to_string(layer->ordinal) + ", " + layer->colourWords;
     if (pull.portion)
         text += ", portion " + pull.portion->id;
     return spoiled ? text + "; spoiled" : text;
 }
 
-std::string moveDetail(const RecordSet& records, const Move& move) {
-    std::string text = std::string(textOf(move.why)) + ", to " + records.find(move.to)->name;
+std::string moveDetail(const BookFile& book, const Move& move) {
+    std::string text =
+        std::string(textOf(move.why)) + ", to " + findIn<Place>(book, move.to.id)->name;
     return move.interleaved ? text + ", interleaved" : text;
 }
 
@@ -37,25 +39,21 @@ std::string lookDetail(const Look& look) {
 }  // namespace
 
 std::vector<ImpressionEvent> eventsOf(const BookFile& book, const Impression& impression) {
-    const RecordSet records = everythingIn(book);
     std::vector<ImpressionEvent> events;
-    for (const Pull& pull : records.of<Pull>())
-        if (concerns(pull.impressions, impression))
-            events.push_back({pull.start, "pulled",
-                              pullDetail(records, pull, concerns(pull.spoiled, impression)),
-                              nameOf(Pull::kind, pull.id)});
-    for (const Move& move : records.of<Move>())
-        if (concerns(move.impressions, impression))
-            events.push_back(
-                {move.at, "moved", moveDetail(records, move), nameOf(Move::kind, move.id)});
-    for (const Look& look : records.of<Look>())
-        if (concerns(look.impressions, impression) || concerns(look.standsFor, impression))
-            events.push_back({look.at, "looked at", lookDetail(look), nameOf(Look::kind, look.id)});
-    for (const Transfer& transfer : records.of<Transfer>())
-        if (concerns(transfer.impressions, impression))
-            events.push_back({transfer.agreedOn, textOf(transfer.transferKind),
-                              "to " + records.find(transfer.receiver)->name,
-                              nameOf(Transfer::kind, transfer.id)});
+    for (const Pull& pull : thoseOf<Pull>(book, "impressions", impression.id))
+        events.push_back({pull.start, "pulled",
+                          pullDetail(book, pull, concerns(pull.spoiled, impression)),
+                          nameOf(Pull::kind, pull.id)});
+    for (const Move& move : thoseOf<Move>(book, "impressions", impression.id))
+        events.push_back({move.at, "moved", moveDetail(book, move), nameOf(Move::kind, move.id)});
+    for (const std::string& id : historyOfPrints(book, {impression.id}).looks) {
+        const Look look = *findIn<Look>(book, id);
+        events.push_back({look.at, "looked at", lookDetail(look), nameOf(Look::kind, look.id)});
+    }
+    for (const Transfer& transfer : thoseOf<Transfer>(book, "impressions", impression.id))
+        events.push_back({transfer.agreedOn, textOf(transfer.transferKind),
+                          "to " + findIn<Party>(book, transfer.receiver.id)->name,
+                          nameOf(Transfer::kind, transfer.id)});
     std::stable_sort(events.begin(), events.end(),
                      [](const ImpressionEvent& a, const ImpressionEvent& b) {
                          return a.at.earliest() < b.at.earliest();

@@ -16,13 +16,14 @@ namespace rackbook {
 
 class MixShowingMaker {
 public:
-    MixShowingMaker(const BookFile& book, CivilMinute asOf)
-        : m_lots(allOf<Lot>(book)),
-          m_history(historyIn(book)),
-          m_ledger(ledgerByLot(m_history, asOf)) {}
+    MixShowingMaker(const BookFile& book, const InkPartWanted& wanted, CivilMinute asOf)
+        : m_part(inkPartOf(book, wanted)), m_ledger(ledgerByLot(m_part.history, asOf)) {
+        for (const std::string& id : m_part.lots)
+            m_lots.push_back(*findIn<Lot>(book, id));
+    }
 
     const MixLedger& ledger() const { return m_ledger; }
-    const History& history() const { return m_history; }
+    const PartOfInk& part() const { return m_part; }
 
     // `mass_g` replaces the ledger's own mass where it is known.
     MixShowing showing(const std::string& heading, const MixContents& contents,
@@ -49,9 +50,9 @@ public:
     }
 
 private:
-    std::vector<Lot> m_lots;  // in the order of the history's lots
-    History m_history;
+    PartOfInk m_part;
     MixLedger m_ledger;
+    std::vector<Lot> m_lots;  // in the order of the part's lots
 };
 
 namespace {
@@ -103,23 +104,25 @@ std::string percent(double share) {
 }  // namespace
 
 MixShowing MixShowing::ofMix(const BookFile& book, const Mix& mix, CivilMinute asOf) {
-    const MixShowingMaker maker(book, asOf);
-    const MixContents contents = maker.ledger().atEnd(positionOf<Mix>(book, mix.id));
+    const MixShowingMaker maker(book, {{}, {mix.id}, {}}, asOf);
+    const MixContents contents = maker.ledger().atEnd(positionIn(maker.part().mixes, mix.id));
     return maker.showing("What it holds now", contents, contents.total_g.best);
 }
 
 MixShowing MixShowing::ofPull(const BookFile& book, const Pull& pull) {
-    const MixShowingMaker maker(book, endOfTime);
-    const std::size_t position = positionOf<Pull>(book, pull.id);
+    const MixShowingMaker maker(book, {{pull.id}, {}, {}}, endOfTime);
+    const std::size_t position = positionIn(maker.part().pulls, pull.id);
     return maker.showing("What was laid down", maker.ledger().atPull(position),
-                         maker.history().pulls[position].inkUsed_g);
+                         maker.part().history.pulls[position].inkUsed_g);
 }
 
 void printWeighings(Console& console, const BookFile& book, const Mix& mix) {
     std::vector<Weighing> weighings;
-    for (Weighing& weighing : allOf<Weighing>(book))
+    for (const std::string& id : inkPartOf(book, {{}, {mix.id}, {}}).weighings) {
+        Weighing weighing = *findIn<Weighing>(book, id);
         if (weighing.mix.id == mix.id || (weighing.fromMix && weighing.fromMix->id == mix.id))
             weighings.push_back(std::move(weighing));
+    }
     std::stable_sort(weighings.begin(), weighings.end(), [](const Weighing& a, const Weighing& b) {
         return a.at.earliest() != b.at.earliest() ? a.at.earliest() < b.at.earliest()
                                                   : a.sequence < b.sequence;

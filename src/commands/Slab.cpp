@@ -10,6 +10,7 @@
 #include "commands/GivenValues.h"
 #include "commands/HeapOnSlab.h"
 #include "commands/InkBook.h"
+#include "commands/InkBookPart.h"
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 #include "commands/OptionRows.h"
@@ -154,7 +155,8 @@ Tree slabTree(const Slab& slab) {
 
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
-    const InkBook ink = inkBookOf(book);
+    InkBook ink = inkBookWith(book, {RecordKind::book, RecordKind::lot, RecordKind::mix});
+    addPullsBefore(ink, book, momentAsked(context, ink.studio));
     const Slab slab = slabOf(ink, momentAsked(context, ink.studio), temperatureAsked(context));
     if (context.arguments.has("json")) {
         context.console.out() << jsonText(slabTree(slab));

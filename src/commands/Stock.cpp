@@ -4,6 +4,7 @@
 
 #include "commands/BookAccess.h"
 #include "commands/InkBook.h"
+#include "commands/InkBookPart.h"
 #include "commands/LotsWanted.h"
 #include "commands/OptionRows.h"
 #include "commands/RecordNamed.h"
@@ -41,13 +42,22 @@ std::vector<std::size_t> lotsAsked(const CommandContext& context, const InkBook&
     return asked;
 }
 
+// Of a lot's weighings, and of what lots are of, more is told and asked than of the shelf.
+InkBook inkBookFor(const CommandContext& context, const BookFile& book) {
+    const Arguments& arguments = context.arguments;
+    const bool isOfShelf = arguments.values("lot").empty() && !arguments.has("edition") &&
+                           !arguments.has("place") && !arguments.has("during");
+    return isOfShelf ? inkBookWith(book, {RecordKind::book, RecordKind::lot, RecordKind::stockTake})
+                     : inkBookOf(book);
+}
+
 ExitCode run(CommandContext& context) {
     const std::vector<NamedOffer> offers = offersFrom(context.arguments.values("offer"));
     const bool details = context.arguments.values("lot").size() == 1;
     if (!offers.empty() && !details)
         throw UsageError("--offer is compared with the use of one lot", "Name one lot.");
     const BookFile book = bookToRead(context);
-    const InkBook ink = inkBookOf(book);
+    const InkBook ink = inkBookFor(context, book);
     const CivilMinute asOf = asOfDay(context, ink.studio);
     std::vector<std::size_t> asked = lotsAsked(context, ink, asOf);
     keepLotsWanted(context, ink, asked);

@@ -8,7 +8,7 @@
 #include "commands/BookAccess.h"
 #include "commands/Cautions.h"
 #include "commands/GivenValues.h"
-#include "commands/InkBook.h"
+#include "commands/InkBookPart.h"
 #include "commands/InkWords.h"
 #include "commands/MassGiven.h"
 #include "commands/OptionRows.h"
@@ -72,7 +72,7 @@ StockTake stockTakeGiven(const CommandContext& context, const BookFile& book, co
 
 // What the book makes of a stock-take that it holds, or that is only tried.
 StockDifference differenceOf(const BookFile& book, const StockTake& take) {
-    InkBook ink = inkBookOf(book);
+    InkBook ink = inkBookWith(book, {RecordKind::book, RecordKind::lot, RecordKind::stockTake});
     if (ink.records.find<StockTake>(take.id) == nullptr)
         ink.records.add(take);
     const auto lot = static_cast<std::size_t>(ink.records.indexOf<Lot>(take.lot.id));

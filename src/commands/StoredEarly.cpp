@@ -9,12 +9,11 @@ namespace rackbook {
 
 void warnOfStoredEarly(Console& console, const BookFile& book,
                        const std::vector<Impression>& sheets, CivilMinute asOf) {
-    HistoryFilter filter;
-    filter.impressions.emplace();
+    std::vector<std::string> ids;
     for (const Impression& sheet : sheets)
-        filter.impressions->push_back(sheet.id);
+        ids.push_back(sheet.id);
     const HouseRules rules(bookRecordOf(book).houseRules);
-    const History history = judgedHistoryIn(book, filter, rules);
+    const History history = judgedHistoryOfPrints(book, ids, rules);
     std::vector<int> numbers;
     // By days and looks alone: what the estimate of light adds would want all looks of the book,
     // and this comes after every move.

@@ -91,17 +91,29 @@ public:
             if (pull && pull->portion && findIn<Mix>(m_book, pull->portion->id))
                 warnings.push_back(oldHeapWords(m_book, *pull));
         }
-        const std::size_t weighings = m_records.of<Weighing>().size();
         const ExitCode code = recordMadeFrom(source, m_context, m_book, m_made);
         for (const std::string& warning : warnings)
             if (!warning.empty())
                 printParagraph(m_context.console, warning);
         if (!m_context.arguments.has("dry-run"))
-            warnOfWeighings(m_context.console, m_book, inkHistoryIn(m_book), weighings);
+            warnOfMade();
         return code;
     }
 
 private:
+    void warnOfMade() {
+        std::vector<Weighing> weighings;
+        for (const MadeRecord& one : m_made)
+            if (const Weighing* weighing = std::get_if<Weighing>(&one.record))
+                if (m_records.find<Weighing>(weighing->id) == nullptr)
+                    weighings.push_back(*weighing);
+        if (weighings.empty())
+            return;
+        const PartOfInk part = inkPartOf(m_book, inkPartBehind(weighings));
+        // What was recorded last stands last.
+        warnOfWeighings(m_context.console, m_book, part, part.weighings.size() - weighings.size());
+    }
+
     // Two sheets in one call do not know of each other.
     void add(const MadeRecord& made, const std::string& path) {
         if (const Pull* pull = std::get_if<Pull>(&made.record))

@@ -11,6 +11,7 @@
 #include "commands/Paragraph.h"
 #include "commands/TodayPlan.h"
 #include "exchange/TreeJson.h"
+#include "store/RecordReader.h"
 
 namespace rackbook {
 
@@ -59,16 +60,16 @@ void printDraft(Console& console, const std::string& bookPath) {
 
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
-    const InkBook ink = inkBookOf(book);
-    const CivilMinute asOf = asOfDay(context, ink.studio);
-    std::vector<TodaySection> sections = todayIn(book, ink, asOf);
-    sections.push_back(backUpSection(book, ink.studio, asOf));
+    const Book studio = bookRecordOf(book);
+    const CivilMinute asOf = asOfDay(context, studio);
+    std::vector<TodaySection> sections = todayIn(book, asOf);
+    sections.push_back(backUpSection(book, studio, asOf));
     if (context.arguments.has("json")) {
         context.console.out() << jsonText(treeOf(sections, asOf));
         return ExitCode::success;
     }
     Console& console = context.console;
-    console.out() << ink.studio.studio << ", " << formatDay(asOf) << "\n";
+    console.out() << studio.studio << ", " << formatDay(asOf) << "\n";
     bool hasAny = false;
     for (const TodaySection& section : sections) {
         hasAny = hasAny || !section.lines.empty();

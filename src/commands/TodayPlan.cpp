@@ -8,10 +8,13 @@
 #include "checks/Audit.h"
 #include "commands/FieldText.h"
 #include "commands/ImpressionNames.h"
+#include "commands/InkBookPart.h"
 #include "commands/InkWords.h"
 #include "commands/JudgedPrints.h"
 #include "commands/SlabPlan.h"
 #include "commands/StockReport.h"
+#include "store/RecordReader.h"
+#include "store/RecordsAround.h"
 
 namespace rackbook {
 
@@ -172,12 +175,41 @@ TodaySection promises(const InkBook& ink, CivilMinute asOf) {
 
 }  // namespace
 
-std::vector<TodaySection> todayIn(const BookFile& book, const InkBook& ink, CivilMinute asOf) {
-    const JudgedPrints judged(book, ink.studio, ink.rules, std::nullopt, asOf);
+namespace {
+
+// What heaps, tins, transfers and promises are judged by.
+InkBook inkBookFor(const BookFile& book, CivilMinute asOf) {
+    InkBook ink = inkBookWith(
+        book, {RecordKind::book, RecordKind::party, RecordKind::edition, RecordKind::block,
+               RecordKind::lot, RecordKind::mix, RecordKind::stockTake});
+    addPullsBefore(ink, book, asOf);
+    for (Transfer& transfer : transfersThatEnd(book)) {
+        for (const Ref<Impression>& ref : transfer.impressions)
+            if (ink.records.find(ref) == nullptr)
+                ink.records.add(*findIn<Impression>(book, ref.id));
+        ink.records.add(std::move(transfer));
+    }
+    return ink;
+}
+
+// They are read, told and let go before the prints are read.
+std::vector<TodaySection> inkSectionsOf(const BookFile& book, CivilMinute asOf) {
+    const InkBook ink = inkBookFor(book, asOf);
+    return {heapsToUse(ink, asOf), tinsToSeeTo(ink, asOf), dueBack(ink, asOf), promises(ink, asOf)};
+}
+
+}  // namespace
+
+std::vector<TodaySection> todayIn(const BookFile& book, CivilMinute asOf) {
+    const std::vector<TodaySection> ofInk = inkSectionsOf(book, asOf);
+    const Book studio = bookRecordOf(book);
+    const HouseRules rules(studio.houseRules);
+    const JudgedPrints judged(book, studio, rules, std::nullopt, asOf);
     const PrintsToSeeTo prints(judged);
-    return {prints.bringOut(),      prints.lookAt(),    prints.putAway(),
-            prints.leave(),         prints.findOut(),   heapsToUse(ink, asOf),
-            tinsToSeeTo(ink, asOf), dueBack(ink, asOf), promises(ink, asOf)};
+    std::vector<TodaySection> all = {prints.bringOut(), prints.lookAt(), prints.putAway(),
+                                     prints.leave(), prints.findOut()};
+    all.insert(all.end(), ofInk.begin(), ofInk.end());
+    return all;
 }
 
 }  // namespace rackbook

@@ -24,6 +24,6 @@ struct TodaySection {
 // Every section there is, in the order in which a morning goes, empty ones among them: prints first
 // (what lies too early in the dark, what wants a look, what may be put away, what goes on hanging),
 // then heaps of ink, tins, what is due back, promises. Throws StoreError.
-std::vector<TodaySection> todayIn(const BookFile& book, const InkBook& ink, CivilMinute asOf);
+std::vector<TodaySection> todayIn(const BookFile& book, CivilMinute asOf);
 
 }  // namespace rackbook

@@ -56,12 +56,10 @@ constexpr long long mostWeighings = 1'000'000;
 void setOrder(const BookFile& book, Weighing& weighing) {
     const std::string beginning = weighing.mix.id + "/";
     long long highest = 0;
-    for (const Weighing& other : allOf<Weighing>(book)) {
-        if (other.at == weighing.at)
-            weighing.sequence = std::max(weighing.sequence, other.sequence + 1);
-        if (other.id.rfind(beginning, 0) != 0)
-            continue;
-        const long long number = parseWhole(other.id.substr(beginning.size())).value_or(0);
+    for (const Weighing& other : thoseOf<Weighing>(book, "at", weighing.at.text()))
+        weighing.sequence = std::max(weighing.sequence, other.sequence + 1);
+    for (const std::string& id : idsBeginning(book, Weighing::kind, beginning)) {
+        const long long number = parseWhole(id.substr(beginning.size())).value_or(0);
         if (number <= mostWeighings)
             highest = std::max(highest, number);
     }
@@ -71,13 +69,13 @@ void setOrder(const BookFile& book, Weighing& weighing) {
 }
 
 // As the history would hold it, were it recorded last.
-HistoryWeighing rowOf(const BookFile& book, const Weighing& weighing) {
+HistoryWeighing rowOf(const PartOfInk& part, const Weighing& weighing) {
     HistoryWeighing row;
-    row.mix = static_cast<int>(positionOf<Mix>(book, weighing.mix.id));
+    row.mix = static_cast<int>(positionIn(part.mixes, weighing.mix.id));
     row.act = weighing.act;
-    row.lot = weighing.lot ? static_cast<int>(positionOf<Lot>(book, weighing.lot->id)) : -1;
+    row.lot = weighing.lot ? static_cast<int>(positionIn(part.lots, weighing.lot->id)) : -1;
     row.fromMix =
-        weighing.fromMix ? static_cast<int>(positionOf<Mix>(book, weighing.fromMix->id)) : -1;
+        weighing.fromMix ? static_cast<int>(positionIn(part.mixes, weighing.fromMix->id)) : -1;
     row.at = {weighing.at.earliest(), weighing.at.latest()};
     row.sequence = weighing.sequence;
     row.mass_g = weighing.mass_g.value_or(notKnown);
@@ -110,10 +108,10 @@ ExitCode run(CommandContext& context) {
     if (bringsDrierIntoDrierFree(book, weighing, mix))
         context.console.out() << "\nThis mix was declared free of drier, and "
                               << (tried ? "would then hold" : "now holds") << " some.\n";
-    History history = inkHistoryIn(book);
+    PartOfInk part = inkPartOf(book, inkPartBehind({weighing}));
     if (tried)
-        history.weighings.push_back(rowOf(book, weighing));
-    warnOfWeighings(context.console, book, history, history.weighings.size() - 1);
+        part.history.weighings.push_back(rowOf(part, weighing));
+    warnOfWeighings(context.console, book, part, part.history.weighings.size() - 1);
     return code;
 }
 

@@ -4,14 +4,18 @@
 #include <cstddef>
 
 #include "cli/Console.h"
-#include "records/History.h"
+#include "records/Weighing.h"
 #include "store/BookFile.h"
+#include "store/HistoryQuery.h"
 
 namespace rackbook {
 
-// Says where a weighing of the history, from the position `first` on, takes more out of a mix or a
+// The mixes and lots that weighings have to do with.
+InkPartWanted inkPartBehind(const std::vector<Weighing>& weighings);
+
+// Says where a weighing of that part, from the position `first` on, takes more out of a mix or a
 // lot than can be there, by more than the house rule allows.
-void warnOfWeighings(Console& console, const BookFile& book, const History& history,
+void warnOfWeighings(Console& console, const BookFile& book, const PartOfInk& part,
                      std::size_t first);
 
 }  // namespace rackbook

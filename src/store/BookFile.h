@@ -7,7 +7,7 @@
 namespace rackbook {
 
 // The version of the tables that this program writes, kept in the file's user_version.
-constexpr int bookVersion = 4;
+constexpr int bookVersion = 5;
 
 struct BookOptions {
     std::string path;

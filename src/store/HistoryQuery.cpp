@@ -2,34 +2,37 @@
 
 #include <algorithm>
 #include <string_view>
+#include <unordered_map>
+#include <unordered_set>
 
 #include "base/Error.h"
 #include "store/BookInner.h"
+#include "store/HistoryScope.h"
 
 namespace rackbook {
 
 namespace {
 
-constexpr const char* editionsSql = "SELECT key, id, code FROM edition ORDER BY key";
+constexpr const char* editionsSql = "SELECT key, id, code FROM edition";
 constexpr const char* layersSql =
-    "SELECT key, edition, ordinal, extenderShare, colourWords FROM layer ORDER BY key";
-constexpr const char* lotsSql = "SELECT key, lotKind FROM lot ORDER BY key";
-constexpr const char* mixesSql = "SELECT key FROM mix ORDER BY key";
+    "SELECT key, edition, ordinal, extenderShare, colourWords FROM layer";
+constexpr const char* lotsSql = "SELECT key, lotKind FROM lot";
+constexpr const char* mixesSql = "SELECT key FROM mix";
 constexpr const char* weighingsSql =
     "SELECT mix, act, lot, fromMix, atEarliest, atLatest, sequence, mass_g, massLow_g, massHigh_g "
-    "FROM weighing ORDER BY key";
+    "FROM weighing";
 constexpr const char* pullsSql =
-    "SELECT key, layer, portion, startEarliest, startLatest, inkBefore_g, inkAfter_g FROM pull "
-    "ORDER BY key";
+    "SELECT key, layer, portion, startEarliest, startLatest, inkBefore_g, inkAfter_g FROM pull";
 constexpr const char* placesSql =
     "SELECT key, id, name, placeKind, within, holder FROM place ORDER BY key";
 constexpr const char* lightSql =
     "SELECT place, fromEarliest, fromLatest, lightKind FROM place_light ORDER BY place, position";
 constexpr const char* movesSql =
     "SELECT key, \"to\", \"from\", atEarliest, atLatest, untilEarliest, untilLatest, why, "
-    "interleaved FROM move ORDER BY key";
+    "interleaved FROM move";
 constexpr const char* looksSql =
-    "SELECT key, atEarliest, atLatest, touch, colour, reading FROM look ORDER BY key";
+    "SELECT key, atEarliest, atLatest, touch, colour, reading FROM look";
+constexpr const char* inOrder = " ORDER BY key";
 constexpr const char* impressionsSql =
     "SELECT key, edition, workingNumber, fate, holder, fateOnEarliest FROM impression";
 constexpr const char* impressionsOrder = " ORDER BY edition, workingNumber";
@@ -42,18 +45,28 @@ StoreError damaged(const std::string& what) {
     return StoreError("the book", what, "Restore the last backup, or run rackbook verify.");
 }
 
-// Positions by key: keys are small and dense.
+// Positions by key. Those of a whole book are small and dense; of a part they are few.
 class Positions {
 public:
+    explicit Positions(bool areFew) : m_areFew(areFew) {}
+
     void note(std::int64_t key, int position) {
         constexpr std::int64_t highestKey = 1'000'000'000;
         if (key < 0 || key > highestKey)
             throw damaged("a row has the number " + std::to_string(key));
+        if (m_areFew) {
+            m_few[key] = position;
+            return;
+        }
         if (key >= static_cast<std::int64_t>(m_positions.size()))
             m_positions.resize(static_cast<std::size_t>(key) + 1, -1);
         m_positions[static_cast<std::size_t>(key)] = position;
     }
     int of(std::int64_t key) const {
+        if (m_areFew) {
+            const auto found = m_few.find(key);
+            return found == m_few.end() ? -1 : found->second;
+        }
         return key >= 0 && key < static_cast<std::int64_t>(m_positions.size())
                    ? m_positions[static_cast<std::size_t>(key)]
                    : -1;
@@ -70,7 +83,9 @@ public:
     }
 
 private:
+    bool m_areFew;
     std::vector<int> m_positions;
+    std::unordered_map<std::int64_t, int> m_few;
 };
 
 double realOrNotKnown(const Statement& row, int column) {
@@ -91,8 +106,8 @@ E wordAt(const Statement& row, int column) {
 
 class HistoryLoad {
 public:
-    HistoryLoad(Database& database, const HistoryFilter& filter)
-        : m_database(database), m_filter(filter) {}
+    HistoryLoad(Database& database, const HistoryFilter& filter, const HistoryScope* scope)
+        : m_database(database), m_filter(filter), m_scope(scope) {}
 
     History runInk() {
         Transaction transaction(m_database, false);
@@ -115,6 +130,23 @@ public:
     }
 
 private:
+    // All rows in the order of recording, or those of the keys, which rise.
+    template <class Note>
+    void eachRow(const std::string& sql, const std::vector<std::int64_t>* keys, Note&& note) {
+        Statement row = m_database.prepare(sql + (keys == nullptr ? inOrder : " WHERE key = ?"));
+        if (keys == nullptr) {
+            while (row.step())
+                note(row);
+            return;
+        }
+        for (const std::int64_t key : *keys) {
+            row.bind(1, key);
+            if (row.step())
+                note(row);
+            row.reset();
+        }
+    }
+
     void readInk() {
         readEditions();
         readLayers();
@@ -125,56 +157,52 @@ private:
     }
 
     void readEditions() {
-        Statement row = m_database.prepare(editionsSql);
-        while (row.step()) {
+        eachRow(editionsSql, m_scope ? &m_scope->editions : nullptr, [this](const Statement& row) {
             m_editions.note(row.whole(0), static_cast<int>(m_history.editions.size()));
             m_history.editions.push_back({row.text(1), row.text(2)});
-        }
+        });
     }
 
     void readLayers() {
-        Statement row = m_database.prepare(layersSql);
-        while (row.step()) {
+        eachRow(layersSql, m_scope ? &m_scope->layers : nullptr, [this](const Statement& row) {
             m_layers.note(row.whole(0), static_cast<int>(m_history.layers.size()));
             m_history.layers.push_back({m_editions.of(row, 1), static_cast<int>(row.whole(2)),
                                         realOrNotKnown(row, 3), row.text(4)});
-        }
+        });
     }
 
     void readLots() {
-        Statement row = m_database.prepare(lotsSql);
-        while (row.step()) {
+        eachRow(lotsSql, m_scope ? &m_scope->lots : nullptr, [this](const Statement& row) {
             m_lots.note(row.whole(0), static_cast<int>(m_history.lots.size()));
             m_history.lots.push_back(wordAt<LotKind>(row, 1));
-        }
+        });
     }
 
     void readMixes() {
-        Statement row = m_database.prepare(mixesSql);
-        while (row.step())
+        eachRow(mixesSql, m_scope ? &m_scope->mixes : nullptr, [this](const Statement& row) {
             m_mixes.note(row.whole(0), static_cast<int>(m_history.mixCount++));
+        });
     }
 
     void readWeighings() {
-        Statement row = m_database.prepare(weighingsSql);
-        while (row.step()) {
-            HistoryWeighing weighing;
-            weighing.mix = m_mixes.of(row, 0);
-            weighing.act = wordAt<WeighingAct>(row, 1);
-            weighing.lot = m_lots.of(row, 2);
-            weighing.fromMix = m_mixes.of(row, 3);
-            weighing.at = spanAt(row, 4);
-            weighing.sequence = static_cast<int>(row.whole(6));
-            weighing.mass_g = realOrNotKnown(row, 7);
-            weighing.massLow_g = realOrNotKnown(row, 8);
-            weighing.massHigh_g = realOrNotKnown(row, 9);
-            m_history.weighings.push_back(weighing);
-        }
+        eachRow(weighingsSql, m_scope ? &m_scope->weighings : nullptr,
+                [this](const Statement& row) {
+                    HistoryWeighing weighing;
+                    weighing.mix = m_mixes.of(row, 0);
+                    weighing.act = wordAt<WeighingAct>(row, 1);
+                    weighing.lot = m_lots.of(row, 2);
+                    weighing.fromMix = m_mixes.of(row, 3);
+                    weighing.at = spanAt(row, 4);
+                    weighing.sequence = static_cast<int>(row.whole(6));
+                    weighing.mass_g = realOrNotKnown(row, 7);
+                    weighing.massLow_g = realOrNotKnown(row, 8);
+                    weighing.massHigh_g = realOrNotKnown(row, 9);
+                    m_history.weighings.push_back(weighing);
+                });
     }
 
     void readPulls() {
-        Statement row = m_database.prepare(pullsSql);
-        while (row.step()) {
+        eachRow(pullsSql, m_scope ? &m_scope->pulls : nullptr, [this](const Statement& row) {
             m_pulls.note(row.whole(0), static_cast<int>(m_history.pulls.size()));
             HistoryPull pull;
             pull.layer = m_layers.of(row, 1);
@@ -183,7 +211,7 @@ private:
             if (!row.isNull(5) && !row.isNull(6))
                 pull.inkUsed_g = row.real(5) - row.real(6);
             m_history.pulls.push_back(pull);
-        }
+        });
     }
 
     void readPlaces() {
@@ -222,8 +250,7 @@ private:
     }
 
     void readMoves() {
-        Statement row = m_database.prepare(movesSql);
-        while (row.step()) {
+        eachRow(movesSql, m_scope ? &m_scope->moves : nullptr, [this](const Statement& row) {
             m_moves.note(row.whole(0), static_cast<int>(m_history.moves.size()));
             HistoryMove move;
             move.to = m_places.of(row, 1);
@@ -235,12 +262,11 @@ private:
             move.why = wordAt<MoveWhy>(row, 7);
             move.interleaved = row.whole(8) != 0;
             m_history.moves.push_back(move);
-        }
+        });
     }
 
     void readLooks() {
-        Statement row = m_database.prepare(looksSql);
-        while (row.step()) {
+        eachRow(looksSql, m_scope ? &m_scope->looks : nullptr, [this](const Statement& row) {
             m_looks.note(row.whole(0), static_cast<int>(m_history.looks.size()));
             HistoryLook look;
             look.at = spanAt(row, 1);
@@ -252,7 +278,7 @@ private:
                 look.colour = wordAt<LookColour>(row, 4);
             look.hasReading = !row.isNull(5);
             m_history.looks.push_back(look);
-        }
+        });
     }
 
     void addImpression(const Statement& row) {
@@ -309,47 +335,42 @@ private:
 
     bool wantsAll() const { return !m_filter.impressions && !m_filter.edition; }
 
-    struct Pair {
-        std::uint32_t impression;
-        std::uint32_t item;
-    };
-
-    // Pairs of impression and item from list tables: the whole table in its own order, or what an
-    // index gives for each wanted impression.
-    std::vector<Pair> pairs(const std::vector<const char*>& sqls, const Positions& items) {
-        std::vector<Pair> found;
-        for (const char* sql : sqls) {
-            if (wantsAll()) {
-                Statement row = m_database.prepare(sql);
-                while (row.step())
-                    found.push_back(
-                        {m_impressions.mustHave(row.whole(0)), items.mustHave(row.whole(1))});
-                continue;
-            }
-            Statement row = m_database.prepare(std::string(sql) + " WHERE impression = ?");
-            for (std::size_t i = 0; i < m_history.impressions.size(); ++i) {
-                row.bind(1, m_history.impressions[i].key);
-                while (row.step())
-                    found.push_back({static_cast<std::uint32_t>(i), items.mustHave(row.whole(1))});
-                row.reset();
-            }
+    // Calls with position of the impression and key of what the row names: the whole table, or what
+    // an index gives for each wanted impression. In the order of recording for each impression.
+    template <class Note>
+    void eachPair(const char* sql, Note&& note) {
+        if (wantsAll()) {
+            Statement row = m_database.prepare(sql);
+            while (row.step())
+                note(m_impressions.mustHave(row.whole(0)), row.whole(1));
+            return;
         }
-        return found;
+        Statement row = m_database.prepare(std::string(sql) + " WHERE impression = ?");
+        for (std::size_t i = 0; i < m_history.impressions.size(); ++i) {
+            row.bind(1, m_history.impressions[i].key);
+            while (row.step())
+                note(static_cast<std::uint32_t>(i), row.whole(1));
+            row.reset();
+        }
     }
 
-    // Counting sort by impression; stable, so that the order of recording is kept within a table.
+    // Counted first and read then: of all that is read these are the longest, so nothing of them is
+    // kept twice.
     RowLists lists(const std::vector<const char*>& sqls, const Positions& items) {
-        const std::vector<Pair> found = pairs(sqls, items);
         RowLists lists;
         lists.offsets.assign(m_history.impressions.size() + 1, 0);
-        for (const Pair& pair : found)
-            ++lists.offsets[pair.impression + 1];
+        for (const char* sql : sqls)
+            eachPair(sql, [&](std::uint32_t impression, std::int64_t) {
+                ++lists.offsets[impression + 1];
+            });
         for (std::size_t i = 1; i < lists.offsets.size(); ++i)
             lists.offsets[i] += lists.offsets[i - 1];
-        lists.items.resize(found.size());
+        lists.items.resize(lists.offsets.back());
         std::vector<std::uint32_t> next(lists.offsets.begin(), lists.offsets.end() - 1);
-        for (const Pair& pair : found)
-            lists.items[next[pair.impression]++] = pair.item;
+        for (const char* sql : sqls)
+            eachPair(sql, [&](std::uint32_t impression, std::int64_t item) {
+                lists.items[next[impression]++] = items.mustHave(item);
+            });
         if (sqls.size() > 1)
             for (std::size_t i = 0; i + 1 < lists.offsets.size(); ++i)
                 std::sort(lists.items.begin() + lists.offsets[i],
@@ -359,26 +380,115 @@ private:
 
     Database& m_database;
     const HistoryFilter& m_filter;
+    const HistoryScope* m_scope;  // nullptr: all rows
     History m_history;
-    Positions m_editions;
-    Positions m_layers;
-    Positions m_lots;
-    Positions m_mixes;
-    Positions m_pulls;
-    Positions m_places;
-    Positions m_moves;
-    Positions m_looks;
-    Positions m_impressions;
+    Positions m_editions{m_scope != nullptr};
+    Positions m_layers{m_scope != nullptr};
+    Positions m_lots{m_scope != nullptr};
+    Positions m_mixes{m_scope != nullptr};
+    Positions m_pulls{m_scope != nullptr};
+    Positions m_places{false};
+    Positions m_moves{m_scope != nullptr};
+    Positions m_looks{m_scope != nullptr};
+    Positions m_impressions{m_scope != nullptr};
 };
 
 }  // namespace
 
 History historyIn(const BookFile& book, const HistoryFilter& filter) {
-    return HistoryLoad(*book.inner().database, filter).run();
+    return HistoryLoad(*book.inner().database, filter, nullptr).run();
 }
 
 History inkHistoryIn(const BookFile& book) {
-    return HistoryLoad(*book.inner().database, {}).runInk();
+    return HistoryLoad(*book.inner().database, {}, nullptr).runInk();
+}
+
+namespace {
+
+// Keys of the records of those ids; none of one that is not there.
+std::vector<std::int64_t> keysOf(const Database& database, RecordKind kind,
+                                 const std::vector<std::string>& ids) {
+    Statement row =
+        database.prepare("SELECT key FROM \"" + std::string(textOf(kind)) + "\" WHERE id = ?");
+    std::vector<std::int64_t> keys;
+    for (const std::string& id : ids) {
+        row.bindText(1, id);
+        if (row.step())
+            keys.push_back(row.whole(0));
+        row.reset();
+    }
+    return keys;
+}
+
+std::vector<std::string> idsOf(const Database& database, RecordKind kind,
+                               const std::vector<std::int64_t>& keys) {
+    Statement row =
+        database.prepare("SELECT id FROM \"" + std::string(textOf(kind)) + "\" WHERE key = ?");
+    std::vector<std::string> ids;
+    for (const std::int64_t key : keys) {
+        row.bind(1, key);
+        ids.push_back(row.step() ? row.text(0) : std::string());
+        row.reset();
+    }
+    return ids;
+}
+
+}  // namespace
+
+PrintsPart historyOfPrints(const BookFile& book, const std::vector<std::string>& impressions) {
+    Database& database = *book.inner().database;
+    const Transaction transaction(database, false);
+    HistorySeeds seeds;
+    seeds.impressions = keysOf(database, RecordKind::impression, impressions);
+    const HistoryScope scope = scopeOf(database, seeds);
+    const HistoryFilter filter{std::nullopt, impressions};
+    return {HistoryLoad(database, filter, &scope).run(),
+            idsOf(database, RecordKind::look, scope.looks)};
+}
+
+void keepPrints(const BookFile& book, History& whole, const std::vector<std::string>& impressions) {
+    const std::vector<std::int64_t> keys =
+        keysOf(*book.inner().database, RecordKind::impression, impressions);
+    const std::unordered_set<std::int64_t> wanted(keys.begin(), keys.end());
+    std::vector<std::size_t> kept;
+    for (std::size_t i = 0; i < whole.impressions.size(); ++i)
+        if (wanted.count(whole.impressions[i].key) > 0)
+            kept.push_back(i);
+    for (RowLists* lists : {&whole.pullsOf, &whole.movesOf, &whole.looksOf}) {
+        RowLists its;
+        its.offsets.push_back(0);
+        for (const std::size_t i : kept) {
+            its.items.insert(its.items.end(), lists->begin(i), lists->end(i));
+            its.offsets.push_back(static_cast<std::uint32_t>(its.items.size()));
+        }
+        *lists = std::move(its);
+    }
+    std::vector<HistoryImpression> prints;
+    for (const std::size_t i : kept)
+        prints.push_back(whole.impressions[i]);
+    whole.impressions = std::move(prints);
+}
+
+PartOfInk inkPartOf(const BookFile& book, const InkPartWanted& wanted) {
+    Database& database = *book.inner().database;
+    const Transaction transaction(database, false);
+    HistorySeeds seeds;
+    seeds.pulls = keysOf(database, RecordKind::pull, wanted.pulls);
+    seeds.mixes = keysOf(database, RecordKind::mix, wanted.mixes);
+    seeds.lots = keysOf(database, RecordKind::lot, wanted.lots);
+    const HistoryScope scope = scopeOf(database, seeds);
+    PartOfInk part;
+    const HistoryFilter filter;
+    part.history = HistoryLoad(database, filter, &scope).runInk();
+    part.lots = idsOf(database, RecordKind::lot, scope.lots);
+    part.mixes = idsOf(database, RecordKind::mix, scope.mixes);
+    part.weighings = idsOf(database, RecordKind::weighing, scope.weighings);
+    part.pulls = idsOf(database, RecordKind::pull, scope.pulls);
+    return part;
+}
+
+std::size_t positionIn(const std::vector<std::string>& ids, const std::string& id) {
+    return static_cast<std::size_t>(std::find(ids.begin(), ids.end(), id) - ids.begin());
 }
 
 std::vector<ImpressionLabel> labelsOf(const BookFile& book, const History& history) {
@@ -399,8 +509,8 @@ std::vector<ImpressionLabel> labelsOf(const BookFile& book, const History& histo
 std::vector<std::string> historyQueries() {
     std::vector<std::string> queries = inkHistoryQueries();
     for (const std::string& query :
-         {std::string(placesSql), std::string(lightSql), std::string(movesSql),
-          std::string(looksSql), std::string(impressionsSql) + impressionsOrder,
+         {std::string(placesSql), std::string(lightSql), movesSql + std::string(inOrder),
+          looksSql + std::string(inOrder), std::string(impressionsSql) + impressionsOrder,
           std::string(pullListSql), std::string(moveListSql), std::string(lookListSql),
           std::string(standsForSql)})
         queries.push_back(query);
@@ -408,7 +518,10 @@ std::vector<std::string> historyQueries() {
 }
 
 std::vector<std::string> inkHistoryQueries() {
-    return {editionsSql, layersSql, lotsSql, mixesSql, weighingsSql, pullsSql};
+    std::vector<std::string> queries;
+    for (const char* query : {editionsSql, layersSql, lotsSql, mixesSql, weighingsSql, pullsSql})
+        queries.push_back(query + std::string(inOrder));
+    return queries;
 }
 
 }  // namespace rackbook

@@ -2,161 +2,11 @@
 
 #include "base/Error.h"
 #include "store/BookInner.h"
-#include "store/Columns.h"
-#include "store/Keys.h"
+#include "store/RecordRows.h"
 
 namespace rackbook {
 
 namespace {
-
-// Reads the plain fields of a record from the columns of a row, counting on.
-class FieldReader {
-public:
-    FieldReader(const Statement& row, Ids& ids, int next) : m_row(row), m_ids(ids), m_next(next) {}
-
-    template <class T>
-    void operator()(const char*, T& value) {
-        if constexpr (!IsVector<T>::value)
-            get(value);
-    }
-
-    void get(std::string& value) { value = m_row.text(m_next++); }
-    void get(double& value) { value = m_row.real(m_next++); }
-    void get(int& value) { value = static_cast<int>(m_row.whole(m_next++)); }
-    void get(bool& value) { value = m_row.whole(m_next++) != 0; }
-
-    void get(EdtfDate& value) {
-        value = EdtfDate::restored(m_row.text(m_next), m_row.whole(m_next + 1),
-                                   m_row.whole(m_next + 2));
-        m_next += 3;
-    }
-
-    template <class R>
-    void get(Ref<R>& value) {
-        value.id = m_ids.id(R::kind, m_row.whole(m_next++));
-    }
-
-    template <class T>
-    void get(std::optional<T>& value) {
-        if (m_row.isNull(m_next)) {
-            value.reset();
-            m_next += std::is_same_v<T, EdtfDate> ? 3 : 1;
-            return;
-        }
-        if constexpr (std::is_same_v<T, EdtfDate>)
-            value = EdtfDate::ofMinute(0);
-        else
-            value = T{};
-        get(*value);
-    }
-
-    template <class E, std::enable_if_t<std::is_enum_v<E>, int> = 0>
-    void get(E& value) {
-        const std::optional<E> known = enumFrom<E>(m_row.view(m_next));
-        if (!known)
-            throw StoreError("the book", "it holds the unknown word \"" + m_row.text(m_next) + "\"",
-                             "Restore the last backup, or run rackbook verify.");
-        value = *known;
-        ++m_next;
-    }
-
-private:
-    const Statement& m_row;
-    Ids& m_ids;
-    int m_next;
-};
-
-// Reads the lists of records that were read already, all records at once or one.
-template <class R>
-class ListReader {
-public:
-    // Pre: records[i] has key keys[i], and keys rise.
-    ListReader(const Database& database, Ids& ids, std::vector<R>& records,
-               const std::vector<std::int64_t>& keys, bool onlyOne)
-        : m_database(database), m_ids(ids), m_records(records), m_keys(keys), m_onlyOne(onlyOne) {}
-
-    // Called with the fields of a sample record: the address tells which member is meant.
-    template <class T>
-    void operator()(const char* name, const T&) {
-        ++m_field;
-        if constexpr (IsVector<T>::value)
-            read<T>(name);
-    }
-
-private:
-    // Finds the member at the same place in another record.
-    template <class T>
-    struct MemberAt {
-        int wanted;
-        std::vector<typename T::value_type>* found = nullptr;
-        int field = 0;
-        template <class M>
-        void operator()(const char*, M& member) {
-            if constexpr (std::is_same_v<M, T>)
-                if (field == wanted)
-                    found = &member;
-            ++field;
-        }
-    };
-
-    template <class T>
-    void read(const char* name) {
-        using Item = typename T::value_type;
-        const std::string owner = quoted(textOf(R::kind));
-        Statement rows = m_database.prepare(
-            "SELECT " + columnList(listColumns<R, Item>()) + " FROM " + listTableOf<R>(name) +
-            (m_onlyOne ? " WHERE " + owner + " = " + std::to_string(m_keys.front()) : "") +
-            " ORDER BY " + owner + ", position");
-        std::size_t at = 0;
-        while (rows.step()) {
-            const std::int64_t key = rows.whole(0);
-            while (at < m_keys.size() && m_keys[at] < key)
-                ++at;
-            if (at == m_keys.size() || m_keys[at] != key)
-                continue;
-            MemberAt<T> member{m_field - 1};
-            R::fields(m_records[at], member);
-            Item item{};
-            FieldReader reader(rows, m_ids, 2);
-            if constexpr (HasFields<Item>::value)
-                Item::fields(item, reader);
-            else
-                reader.get(item);
-            member.found->push_back(std::move(item));
-        }
-    }
-
-    const Database& m_database;
-    Ids& m_ids;
-    std::vector<R>& m_records;
-    const std::vector<std::int64_t>& m_keys;
-    bool m_onlyOne;
-    int m_field = 0;
-};
-
-template <class R>
-std::string selectSql(const std::string& tail) {
-    return "SELECT key, " + columnList(ColumnNames::of<R>()) + " FROM " + tableOf<R>() + tail;
-}
-
-template <class R>
-std::vector<R> readRows(const Database& database, Ids& ids, Statement& rows, bool onlyOne) {
-    std::vector<R> records;
-    std::vector<std::int64_t> keys;
-    while (rows.step()) {
-        keys.push_back(rows.whole(0));
-        R record{};
-        FieldReader reader(rows, ids, 1);
-        R::fields(record, reader);
-        records.push_back(std::move(record));
-    }
-    if (!records.empty()) {
-        ListReader<R> lists(database, ids, records, keys, onlyOne);
-        const R sample{};
-        R::fields(sample, lists);
-    }
-    return records;
-}
 
 // Notes which kinds the references of a record type lead to.
 class Targets {
@@ -179,6 +29,51 @@ private:
     }
 
     Ids& m_ids;
+};
+
+// How the records are found that have a text or name a record in one of their fields.
+class FieldCondition {
+public:
+    FieldCondition(RecordKind kind, const std::string& field) : m_kind(kind), m_field(field) {}
+
+    template <class T>
+    void operator()(const char* name, const T&) {
+        if (m_field == name)
+            m_sql = " WHERE " + of<T>();
+    }
+
+    const std::string& sql() const { return m_sql; }
+
+private:
+    template <class T>
+    std::string of() const {
+        if constexpr (IsOptional<T>::value)
+            return of<typename T::value_type>();
+        else if constexpr (IsRef<T>::value)
+            return quoted(m_field) + " = " + keyOf<T>();
+        else if constexpr (IsVector<T>::value)
+            return inList<typename T::value_type>();
+        else
+            return quoted(m_field) + " = ?";
+    }
+
+    template <class Item>
+    std::string inList() const {
+        if constexpr (IsRef<Item>::value)
+            return "key IN (SELECT " + quoted(textOf(m_kind)) + " FROM " +
+                   quoted(std::string(textOf(m_kind)) + "_" + m_field) + " WHERE " +
+                   quoted(itemColumn<Item>()) + " = " + keyOf<Item>() + ")";
+        return {};
+    }
+
+    template <class T>
+    static std::string keyOf() {
+        return "(SELECT key FROM " + quoted(textOf(IsRef<T>::Target::kind)) + " WHERE id = ?)";
+    }
+
+    RecordKind m_kind;
+    const std::string& m_field;
+    std::string m_sql;
 };
 
 template <class R>
@@ -212,6 +107,19 @@ std::optional<R> findIn(const BookFile& book, const std::string& id) {
 }
 
 template <class R>
+std::vector<R> thoseOf(const BookFile& book, const std::string& field, const std::string& value) {
+    Database& database = *book.inner().database;
+    const Transaction view(database, false);
+    Ids ids(database);
+    FieldCondition condition(R::kind, field);
+    const R sample{};
+    R::fields(sample, condition);
+    Statement rows = database.prepare(selectSql<R>(condition.sql() + " ORDER BY key"));
+    rows.bindText(1, value);
+    return readRows<R>(database, ids, rows, true);
+}
+
+template <class R>
 std::optional<R> latestOf(const BookFile& book, const std::string& field) {
     Database& database = *book.inner().database;
     const Transaction view(database, false);
@@ -239,6 +147,20 @@ std::int64_t countOf(const BookFile& book, RecordKind kind) {
     return book.inner().database->wholeOf("SELECT count(*) FROM " + quoted(textOf(kind)));
 }
 
+std::vector<std::string> idsBeginning(const BookFile& book, RecordKind kind,
+                                      const std::string& beginning) {
+    std::string beyond = beginning;
+    beyond.back() = static_cast<char>(beyond.back() + 1);
+    Statement rows = book.inner().database->prepare("SELECT id FROM " + quoted(textOf(kind)) +
+                                                    " WHERE id >= ? AND id < ?");
+    rows.bindText(1, beginning);
+    rows.bindText(2, beyond);
+    std::vector<std::string> ids;
+    while (rows.step())
+        ids.push_back(rows.text(0));
+    return ids;
+}
+
 bool wasStruck(const BookFile& book, RecordKind kind, const std::string& id) {
     Statement lookup = book.inner().database->prepare(
         "SELECT 1 FROM journal WHERE action = 'strike' AND kind = ? AND id = ?");
@@ -255,9 +177,10 @@ Book bookRecordOf(const BookFile& book) {
     return std::move(records.front());
 }
 
-#define RACKBOOK_READER(R)                                                    \
-    template std::vector<R> allOf<R>(const BookFile&);                        \
-    template std::optional<R> findIn<R>(const BookFile&, const std::string&); \
+#define RACKBOOK_READER(R)                                                                       \
+    template std::vector<R> allOf<R>(const BookFile&);                                           \
+    template std::optional<R> findIn<R>(const BookFile&, const std::string&);                    \
+    template std::vector<R> thoseOf<R>(const BookFile&, const std::string&, const std::string&); \
     template std::optional<R> latestOf<R>(const BookFile&, const std::string&);
 RACKBOOK_READER(Book)
 RACKBOOK_READER(Party)

@@ -19,6 +19,13 @@ std::vector<R> allOf(const BookFile& book);
 template <class R>
 std::optional<R> findIn(const BookFile& book, const std::string& id);
 
+// Those whose field is that text (of a date: as it is written), or names the record of that id, or
+// has it in its list; in the order in which they were first recorded. Where schema/sql has an index
+// of the field, this costs what it finds. Pre: the field is a text, a date, a reference or a list
+// of references.
+template <class R>
+std::vector<R> thoseOf(const BookFile& book, const std::string& field, const std::string& value);
+
 // The record of that kind whose date `field` is the latest, of several the one recorded last; or
 // nothing. Pre: the field is a date that such records have.
 template <class R>
@@ -28,6 +35,10 @@ RecordSet everythingIn(const BookFile& book);
 
 // How many records there are of a kind.
 std::int64_t countOf(const BookFile& book, RecordKind kind);
+
+// The ids of such records that begin so. Pre: `beginning` ends in a character of ASCII.
+std::vector<std::string> idsBeginning(const BookFile& book, RecordKind kind,
+                                      const std::string& beginning);
 
 // Whether a record of that id was struck out; its id is never given again.
 bool wasStruck(const BookFile& book, RecordKind kind, const std::string& id);

@@ -51,7 +51,9 @@ private:
 };
 
 Database indexOf(const Database& from) {
-    Database index(":memory:", OpenMode::create, 0);
+    // A file without a name, of which SQLite keeps in memory what it has room for.
+    Database index("", OpenMode::create, 0);
+    index.execute("PRAGMA journal_mode = OFF; PRAGMA cache_size = -65536");
     index.execute(
         "CREATE VIRTUAL TABLE texts USING fts5(kind UNINDEXED, id UNINDEXED, field UNINDEXED, "
         "body, tokenize = \"unicode61 remove_diacritics 2\")");

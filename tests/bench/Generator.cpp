@@ -1,6 +1,8 @@
 #include "Generator.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 #include <random>
 #include <string>
 
@@ -9,20 +11,51 @@ namespace rackbook {
 namespace {
 
 constexpr CivilMinute firstDay = 20000 * minutesPerDay;  // 2024-10-04
+constexpr int sheetsOfEdition = 40;                      // on the average
 
-class Studio {
+}  // namespace
+
+class GeneratedStudio::Inner {
 public:
-    Studio(int impressions, std::uint32_t seed) : m_left(impressions), m_random(seed) {}
+    Inner(int impressions, std::uint32_t seed, StudioLife life)
+        : m_life(life),
+          m_left(impressions),
+          m_drawers(life == StudioLife::years ? 20 + impressions / 2000 : 20),
+          m_expected(std::max(1, impressions / sheetsOfEdition)),
+          m_random(seed) {}
 
-    std::vector<Record> make() {
-        makePlaces();
-        makeLots();
-        while (m_left > 0)
+    std::vector<Record> next() {
+        m_records.clear();
+        if (!m_begun) {
+            makePlaces();
+            makeLots();
+            m_begun = true;
+        } else if (m_left > 0) {
             makeEdition();
+        }
         return std::move(m_records);
     }
 
 private:
+    bool isLong() const { return m_life == StudioLife::years; }
+
+    // Of a long life the last hundred or so are in work still.
+    bool isInWork() const {
+        return isLong() && m_editions > m_expected - std::min(150, 1 + m_expected / 5);
+    }
+
+    bool isOver() const { return isInWork() && m_now >= m_end; }
+
+    CivilMinute dayBegun() {
+        if (!isLong())
+            return firstDay + between(0, 500) * minutesPerDay;
+        if (isInWork())
+            return m_end - between(5, 75) * minutesPerDay;
+        constexpr CivilMinute years = 25 * 365 * minutesPerDay;
+        constexpr CivilMinute longest = 160 * minutesPerDay;
+        return m_end - longest - years + years * std::min(m_editions, m_expected) / m_expected;
+    }
+
     int between(int low, int high) {
         return std::uniform_int_distribution<int>(low, high)(m_random);
     }
@@ -48,8 +81,23 @@ private:
         for (int i = 0; i < racks; ++i)
             makePlace("rack-" + std::to_string(i), PlaceKind::rack, LightKind::daylight);
         makePlace("line", PlaceKind::rack, LightKind::daylight);
-        for (int i = 0; i < 20; ++i)
+        for (int i = 0; i < m_drawers; ++i)
             makePlace("drawer-" + std::to_string(i), PlaceKind::drawer, LightKind::dark);
+        for (int i = 0; isLong() && i < buyers; ++i)
+            makeBuyer("buyer-" + std::to_string(i));
+    }
+
+    void makeBuyer(const std::string& id) {
+        Party buyer;
+        buyer.id = id;
+        buyer.name = "Buyer " + id + " (invented)";
+        m_records.emplace_back(buyer);
+        Place place;
+        place.id = id + "-home";
+        place.name = "With " + id;
+        place.placeKind = PlaceKind::holderAddress;
+        place.holder = Ref<Party>{id};
+        m_records.emplace_back(place);
     }
 
     void makePlace(const std::string& id, PlaceKind kind, LightKind lightKind) {
@@ -68,23 +116,30 @@ private:
     }
 
     void makeLots() {
-        for (int i = 0; i < 40; ++i) {
+        for (int i = 0; i < lotsAtOnce; ++i) {
             Lot lot;
-            lot.id = "lot-" + std::to_string(i);
+            lot.id = "lot-" + std::to_string(m_firstLot + i);
             lot.lotKind = i < 3 ? LotKind::base : i < 5 ? LotKind::drier : LotKind::ink;
             lot.colourWords = "colour " + std::to_string(i);
             if (lot.lotKind == LotKind::ink)
                 lot.pigments = {"PB15:" + std::to_string(1 + i % 6)};
             lot.netMass_g = 1000;
+            if (isLong() && m_editions + editionsOfLots < m_expected)
+                lot.finishedOn = EdtfDate::ofDay(dayBegun() + 300 * minutesPerDay);
             m_records.emplace_back(lot);
         }
     }
 
     void makeEdition() {
         m_code = "E" + std::to_string(++m_editions);
+        if (isLong() && m_editions % editionsOfLots == 0) {
+            m_firstLot += lotsAtOnce;
+            makeLots();
+        }
         m_sheets = std::min(m_left, between(20, 60));
         m_left -= m_sheets;
-        m_now = firstDay + between(0, 500) * minutesPerDay;
+        m_now = dayBegun();
+        m_holders.clear();
         Edition edition;
         edition.id = m_code;
         edition.code = m_code;
@@ -100,7 +155,7 @@ private:
         m_spoiled.clear();
         const std::size_t impressionsAt = m_records.size();
         const int layers = between(5, 8);
-        for (int ordinal = 1; ordinal <= layers; ++ordinal)
+        for (int ordinal = 1; ordinal <= layers && !isOver(); ++ordinal)
             makeLayer(ordinal);
         finish();
         addImpressions(impressionsAt);
@@ -117,11 +172,14 @@ private:
                 std::find(m_spoiled.begin(), m_spoiled.end(), impression.id) != m_spoiled.end();
             if (spoiled) {
                 impression.fate = ImpressionFate::spoiled;
-            } else {
+            } else if (!isInWork()) {
                 impression.designation = std::to_string(i) + "/" + std::to_string(m_sheets);
                 impression.designationKind = DesignationKind::numbered;
                 impression.signedOn = EdtfDate::ofDay(m_now);
             }
+            const auto holder = m_holders.find(impression.id);
+            if (holder != m_holders.end())
+                impression.holder = Ref<Party>{holder->second};
             impressions.emplace_back(impression);
         }
         m_records.insert(m_records.begin() + static_cast<std::ptrdiff_t>(at), impressions.begin(),
@@ -155,7 +213,9 @@ private:
         m_records.emplace_back(weighing);
     }
 
-    std::string lotNumber(int low, int high) { return "lot-" + std::to_string(between(low, high)); }
+    std::string lotNumber(int low, int high) {
+        return "lot-" + std::to_string(m_firstLot + between(low, high));
+    }
 
     void makeLayer(int ordinal) {
         const std::string id = m_code + "/L" + std::to_string(ordinal);
@@ -227,20 +287,42 @@ private:
     }
 
     void finish() {
+        if (isInWork())
+            return;
         m_now += between(3, 10) * minutesPerDay;
         look("early", LookColour::turned);
         m_now += between(10, 40) * minutesPerDay;
         look("late", LookColour::trueColour);
-        if (between(0, 1) == 0) {
+        if (isLong() || between(0, 1) == 0) {
             m_now += between(3, 9) * minutesPerDay;
             look("again", LookColour::trueColour);
         }
-        std::vector<Ref<Impression>> stored(
-            m_printed.begin(),
-            m_printed.begin() + static_cast<std::ptrdiff_t>(m_printed.size() / 2));
-        if (!stored.empty())
-            move(m_code + "/store", std::move(stored), "drawer-" + std::to_string(between(0, 19)),
-                 MoveWhy::store);
+        const std::size_t stored = isLong() ? m_printed.size() : m_printed.size() / 2;
+        const std::string drawer = "drawer-" + std::to_string(between(0, m_drawers - 1));
+        if (stored > 0)
+            move(m_code + "/store", firstOf(stored), drawer, MoveWhy::store);
+        if (isLong() && m_printed.size() > 3)
+            sell();
+    }
+
+    std::vector<Ref<Impression>> firstOf(std::size_t count) const {
+        return {m_printed.begin(), m_printed.begin() + static_cast<std::ptrdiff_t>(count)};
+    }
+
+    // A third goes to one buyer.
+    void sell() {
+        const std::string buyer = "buyer-" + std::to_string(between(0, buyers - 1));
+        m_now += minutesPerDay;
+        Transfer sale;
+        sale.id = m_code + "/sale";
+        sale.impressions = firstOf(m_printed.size() / 3);
+        sale.giver.id = "maker";
+        sale.receiver.id = buyer;
+        sale.agreedOn = EdtfDate::ofDay(m_now);
+        for (const Ref<Impression>& sheet : sale.impressions)
+            m_holders[sheet.id] = buyer;
+        move(m_code + "/sold", sale.impressions, buyer + "-home", MoveWhy::sell);
+        m_records.emplace_back(std::move(sale));
     }
 
     void look(const std::string& when, LookColour colour) {
@@ -255,8 +337,19 @@ private:
     }
 
     static constexpr int racks = 6;
+    static constexpr int buyers = 50;
+    static constexpr int lotsAtOnce = 40;
+    static constexpr int editionsOfLots = 20;  // until the tins are empty
 
+    static constexpr CivilMinute m_end = 20605 * minutesPerDay;  // 2026-06-01
+
+    StudioLife m_life;
     int m_left;
+    int m_drawers;
+    int m_expected;  // editions
+    bool m_begun = false;
+    int m_firstLot = 0;
+    std::map<std::string, std::string> m_holders;  // of this edition's sheets
     std::mt19937 m_random;
     std::vector<Record> m_records;
     int m_editions = 0;
@@ -268,10 +361,22 @@ private:
     std::vector<std::string> m_spoiled;
 };
 
-}  // namespace
+GeneratedStudio::GeneratedStudio(int impressions, std::uint32_t seed, StudioLife life)
+    : m_inner(std::make_unique<Inner>(impressions, seed, life)) {}
+
+GeneratedStudio::~GeneratedStudio() = default;
+
+std::vector<Record> GeneratedStudio::next() {
+    return m_inner->next();
+}
 
 std::vector<Record> generatedRecords(int impressions, std::uint32_t seed) {
-    return Studio(impressions, seed).make();
+    GeneratedStudio studio(impressions, seed, StudioLife::season);
+    std::vector<Record> records;
+    for (std::vector<Record> some = studio.next(); !some.empty(); some = studio.next())
+        records.insert(records.end(), std::make_move_iterator(some.begin()),
+                       std::make_move_iterator(some.end()));
+    return records;
 }
 
 }  // namespace rackbook

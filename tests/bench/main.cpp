@@ -1,7 +1,8 @@
 // Prints what the main work costs, beside the bare engine doing the same: colour first, then a long
 // PDF, then books of several sizes. Usage: rackbookBench [IMPRESSIONS …]; without arguments 1,000,
-// 10,000 and 100,000; "writing" for the PDFs alone. Figures are wall-clock seconds on this machine;
-// ratios are what carries over.
+// 10,000 and 100,000; "writing" for the PDFs alone; "scale FOLDER IMPRESSIONS …" for the program
+// itself on books of those sizes, which are kept in the folder. Figures are wall-clock seconds on
+// this machine; ratios are what carries over.
 
 #include <sys/resource.h>
 
@@ -18,6 +19,8 @@
 #include "ColourBench.h"
 #include "Generator.h"
 #include "LightBench.h"
+#include "ScaleBench.h"
+#include "ScaleBook.h"
 #include "SheetBench.h"
 #include "base/Files.h"
 #include "calc/MixLedger.h"
@@ -298,19 +301,46 @@ void measure(int impressions) {
     std::fflush(stdout);
 }
 
+void makeScaleBook(int impressions, const std::string& path) {
+    const ScaleBookFigures figures = writeScaleBook(path, schemaFolder, impressions);
+    std::printf("  %zu records, %zu moves with %zu prints, %zu prints pulled: %.1f s\n",
+                figures.records, figures.moves, figures.printMoves, figures.printPulls,
+                figures.seconds);
+}
+
+void measureScaleOf(const std::vector<std::string>& words) {
+    ScaleBenchTerms terms{
+        RACKBOOK_PROGRAM, QCoreApplication::applicationFilePath().toStdString(), words[1], {}};
+    for (std::size_t i = 2; i < words.size(); ++i)
+        terms.impressions.push_back(std::atoi(words[i].c_str()));
+    measureScale(terms);
+}
+
+// Whether the words asked for one part alone.
+bool ranPart(const std::vector<std::string>& words) {
+    const std::string part = words.empty() ? std::string() : words.front();
+    if (words.size() == 2 && part == "readiness")
+        measureReadiness(words[1]);
+    else if (words.size() >= 3 && part == "scale")
+        measureScaleOf(words);
+    else if (words.size() == 3 && part == "scale-book")
+        makeScaleBook(std::atoi(words[1].c_str()), words[2]);
+    else if (words.size() == 3 && part == "scale-bare")
+        runBare(words[1], words[2]);
+    else if (words.size() == 1 && part == "writing") {
+        measureWriting();
+        measureCertificates();
+    } else
+        return false;
+    return true;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
     const QCoreApplication application(argc, argv);
-    if (argc == 3 && std::string(argv[1]) == "readiness") {
-        measureReadiness(argv[2]);
+    if (ranPart({argv + 1, argv + argc}))
         return 0;
-    }
-    if (argc == 2 && std::string(argv[1]) == "writing") {
-        measureWriting();
-        measureCertificates();
-        return 0;
-    }
     std::vector<int> sizes;
     for (int i = 1; i < argc; ++i)
         sizes.push_back(std::atoi(argv[i]));

@@ -1,6 +1,7 @@
 #include "calc/ReturnLooks.h"
 
 #include "StudioFixture.h"
+#include "calc/PullsLearntFrom.h"
 
 namespace rackbook {
 namespace {
@@ -29,6 +30,23 @@ TEST_F(ReturnLooksTest, TurnedAndThenTrueAreAnInterval) {
     EXPECT_EQ(looks[0].impressions, std::vector<std::uint32_t>{0});
     // On the ninth of May, it had not returned yet.
     EXPECT_TRUE(std::isinf(looksAsOf("2026-05-09")[0].observed.high_sunnyDays));
+}
+
+// Those that went through one of the latest pulls teach, those before them no more.
+TEST_F(ReturnLooksTest, OnlyPrintsOfTheLatestPullsTeach) {
+    const std::string old = print("2026-04-01T10:00", "rack");
+    lookAt(old, "2026-04-04T10:00", LookColour::turned);
+    lookAt(old, "2026-04-20T10:00", LookColour::trueColour);
+    const std::string last = print("2026-05-01T10:00", "rack");
+    lookAt(last, "2026-05-04T10:00", LookColour::turned);
+    lookAt(last, "2026-05-20T10:00", LookColour::trueColour);
+    for (std::size_t i = 2; i < pullsLearntFrom; ++i)
+        print("2026-05-01T11:00", "rack");
+    EXPECT_EQ(looksAsOf("2026-06-01").size(), 2u);
+    print("2026-05-01T12:00", "rack");
+    const std::vector<ReturnLook> looks = looksAsOf("2026-06-01");
+    ASSERT_EQ(looks.size(), 1u);
+    EXPECT_EQ(looks[0].pull, 1u);
 }
 
 TEST_F(ReturnLooksTest, OnlyTurnedSaysThatItTakesMore) {

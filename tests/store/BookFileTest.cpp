@@ -138,9 +138,9 @@ TEST_F(BookFileTest, RefusesADatabaseOfAnotherProgram) {
 
 TEST_F(BookFileTest, RefusesABookOfANewerVersion) {
     book();
-    tamper("PRAGMA journal_mode = DELETE; PRAGMA user_version = 5");
+    tamper("PRAGMA journal_mode = DELETE; PRAGMA user_version = 6");
     expectRefused(
-        "it was written by a newer Rackbook (version 5 of the tables; this program knows 4). Use "
+        "it was written by a newer Rackbook (version 6 of the tables; this program knows 5). Use "
         "the newer program; nothing was changed.");
 }
 

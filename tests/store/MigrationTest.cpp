@@ -209,6 +209,18 @@ TEST(EarlierBookOfVersion3, KeepsWhatWasHandedOut) {
     EXPECT_FALSE(findIn<Attachment>(opened, "TIDE/scan-1")->width_px);
 }
 
+// What that version learnt to say of documents and pictures stands.
+TEST(EarlierBookOfVersion4, KeepsWhatItSaysOfDocumentsAndPictures) {
+    const BookOfVersion earlier(4);
+    const std::optional<Issue> issue = findIn<Issue>(earlier.opened(), "TIDE/issue-1");
+    ASSERT_TRUE(issue);
+    EXPECT_EQ(issue->language, "da");
+    EXPECT_EQ(issue->asOf->text(), "2026-02-03");
+    EXPECT_EQ(issue->fileName, "tide.pdf");
+    EXPECT_TRUE(issue->namesHolders);
+    EXPECT_EQ(findIn<Attachment>(earlier.opened(), "TIDE/scan-1")->width_px, 120);
+}
+
 TEST_P(EarlierBook, StaysAsItIsWhereSomethingIsOnlyTried) {
     const std::string before = test::bytesOf(path());
     {

@@ -1,0 +1,13 @@
+// How far back looks teach how much light is wanted.
+#pragma once
+
+#include <cstddef>
+
+namespace rackbook {
+
+// What is learnt comes from prints that went through one of so many pulls, the latest begun: some
+// fifteen years of a busy press. Older inks are hardly in use, and a question about a few prints
+// must not cost more with every edition there ever was.
+constexpr std::size_t pullsLearntFrom = 5000;
+
+}  // namespace rackbook
