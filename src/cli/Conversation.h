@@ -23,7 +23,6 @@ struct Question {
     std::string unit;                   // "g"; empty where there is none
     std::string help;                   // shown when the answer is ?
     std::optional<std::string> preset;  // what Enter alone means
-    std::string presetWords;            // how it is shown; as it is where empty
     std::vector<Choice> choices;        // offered; other answers go to `check` too
     bool isOptional = false;            // may be left out, with Enter or with -
     // What was typed as it is to be kept: "2026-03-27" of "yesterday". It is shown where it says
@@ -34,6 +33,7 @@ struct Question {
     // What makes an answer unlikely, as a whole sentence, or nothing: the person is asked whether
     // it stands all the same. May be empty.
     std::function<std::string(const std::string&)> doubt;
+    std::string presetWords;  // how the preset is shown; as it is where empty
 };
 
 // The person ended the conversation. Nothing was recorded.

@@ -102,7 +102,8 @@ std::vector<std::string> GuidedEntry::answersTo(const GuideStep& step, Question 
                     true,
                     question.read,
                     question.check,
-                    question.doubt};
+                    question.doubt,
+                    {}};
     }
     return answers;
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/Text.h"
 #include "cli/Table.h"
 #include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
@@ -41,19 +42,24 @@ std::string lookDetail(const Look& look) {
 std::vector<ImpressionEvent> eventsOf(const BookFile& book, const Impression& impression) {
     std::vector<ImpressionEvent> events;
     for (const Pull& pull : thoseOf<Pull>(book, "impressions", impression.id))
-        events.push_back({pull.start, "pulled",
+        events.push_back({pull.start,
+                          "pulled",
                           pullDetail(book, pull, concerns(pull.spoiled, impression)),
-                          nameOf(Pull::kind, pull.id)});
+                          nameOf(Pull::kind, pull.id),
+                          {}});
     for (const Move& move : thoseOf<Move>(book, "impressions", impression.id))
-        events.push_back({move.at, "moved", moveDetail(book, move), nameOf(Move::kind, move.id)});
+        events.push_back({move.at, "moved", moveDetail(book, move), nameOf(Move::kind, move.id),
+                          findIn<Place>(book, move.to.id)->name});
     for (const std::string& id : historyOfPrints(book, {impression.id}).looks) {
         const Look look = *findIn<Look>(book, id);
-        events.push_back({look.at, "looked at", lookDetail(look), nameOf(Look::kind, look.id)});
+        events.push_back({look.at, "looked at", lookDetail(look), nameOf(Look::kind, look.id), {}});
     }
     for (const Transfer& transfer : thoseOf<Transfer>(book, "impressions", impression.id))
-        events.push_back({transfer.agreedOn, textOf(transfer.transferKind),
+        events.push_back({transfer.agreedOn,
+                          textOf(transfer.transferKind),
                           "to " + findIn<Party>(book, transfer.receiver.id)->name,
-                          nameOf(Transfer::kind, transfer.id)});
+                          nameOf(Transfer::kind, transfer.id),
+                          {}});
     std::stable_sort(events.begin(), events.end(),
                      [](const ImpressionEvent& a, const ImpressionEvent& b) {
                          return a.at.earliest() < b.at.earliest();
@@ -65,6 +71,11 @@ void printEvents(Console& console, const std::vector<ImpressionEvent>& events) {
     Table table({{"when"}, {"what"}, {"how"}, {"record"}});
     for (const ImpressionEvent& event : events)
         table.addRow({event.at.text(), event.what, event.detail, event.record});
+    const auto moved = std::find_if(events.rbegin(), events.rend(),
+                                    [](const ImpressionEvent& one) { return !one.place.empty(); });
+    if (moved != events.rend())
+        console.out() << "\nLast moved to " << printable(moved->place) << ", on "
+                      << moved->at.text() << ".\n";
     console.out() << "\n"
                   << console.emphasis("What happened to it") << "\n"
                   << table.text(console.width(), "Nothing is recorded.");
