@@ -152,6 +152,18 @@ BareFigures bareDailyInsert(const std::string& bookPath, int times) {
     return figures;
 }
 
+void removeDailyInserts(const std::string& bookPath) {
+    Engine book(bookPath, SQLITE_OPEN_READWRITE);
+    book.run(
+        "BEGIN IMMEDIATE;"
+        "DELETE FROM move_impressions WHERE move IN (SELECT key FROM move WHERE id GLOB '*+');"
+        "DELETE FROM move WHERE id GLOB '*+';"
+        "UPDATE sqlite_sequence SET seq = (SELECT max(key) FROM move) WHERE name = 'move';"
+        "DELETE FROM journal WHERE entry > (SELECT min(entry) FROM journal WHERE hash = (SELECT "
+        "hash FROM journal ORDER BY entry DESC LIMIT 1));"
+        "COMMIT");
+}
+
 BareFigures bareScan(const std::string& bookPath, const std::vector<std::string>& statements) {
     Engine book(bookPath, SQLITE_OPEN_READONLY);
     book.run("PRAGMA cache_size = -65536");

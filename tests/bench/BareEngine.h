@@ -20,6 +20,9 @@ BareFigures bareInsert(const std::string& bookPath, const std::vector<std::strin
 // keys, in a transaction of their own: what one daily verb writes. The book is changed.
 BareFigures bareDailyInsert(const std::string& bookPath, int times);
 
+// Takes such rows out again, so that the book is what its journal says.
+void removeDailyInserts(const std::string& bookPath);
+
 // Steps through all rows of the statements and reads every column.
 BareFigures bareScan(const std::string& bookPath, const std::vector<std::string>& statements);
 

@@ -132,6 +132,13 @@ void printRow(const std::string& name, const RunFigures& figures, const RunFigur
     std::fflush(stdout);
 }
 
+RunFigures bareRun(const ScaleBenchTerms& terms, const std::string& name, const std::string& book) {
+    const RunFigures figures = bestRun({terms.self, "scale-bare", name, book});
+    if (name == "move")
+        run({terms.self, "scale-bare", "no move", book});
+    return figures;
+}
+
 void measureSize(const ScaleBenchTerms& terms, int impressions) {
     const std::string book = terms.folder + "/" + std::to_string(impressions) + ".rackbook";
     struct stat there {};
@@ -149,7 +156,7 @@ void measureSize(const ScaleBenchTerms& terms, int impressions) {
     std::map<std::string, RunFigures> bare;
     for (const MeasuredVerb& verb : verbs()) {
         if (!verb.bare.empty() && bare.count(verb.bare) == 0)
-            bare[verb.bare] = bestRun({terms.self, "scale-bare", verb.bare, book});
+            bare[verb.bare] = bareRun(terms, verb.bare, book);
         printRow(verb.name, bestRun(wordsFor(terms, verb, book)),
                  verb.bare.empty() ? nullptr : &bare[verb.bare]);
     }
@@ -178,6 +185,7 @@ void runBare(const std::string& verb, const std::string& bookPath) {
     const std::map<std::string, std::function<void()>> all = {
         {"open", [&] { bareScan(bookPath, {"SELECT * FROM place WHERE id = 'rack-0'"}); }},
         {"move", [&] { bareDailyInsert(bookPath, 1); }},
+        {"no move", [&] { removeDailyInserts(bookPath); }},
         {"edition", [&] { bareScan(bookPath, oneEdition()); }},
         {"ink", [&] { bareScan(bookPath, inkHistoryQueries()); }},
         {"find",
