@@ -156,15 +156,23 @@ std::string madeOfRow(const Tree& mapping) {
 }  // namespace
 
 void printProposal(Console& console, const TableProposal& proposal, const std::string& file) {
-    Table table({{"column"}, {"field"}, {"unit taken off"}});
+    std::vector<std::vector<std::string>> rows;
     for (const auto& [heading, field] : proposal.matched)
-        table.addRow({heading, field, unitsTakenOff(proposal.mapping, heading)});
+        rows.push_back({heading, field, unitsTakenOff(proposal.mapping, heading)});
     for (const std::string& heading : proposal.passedOver)
-        table.addRow({heading, "not taken", ""});
-    console.out() << table.text(console.width(), "No column was understood.") << "\n";
+        rows.push_back({heading, "not taken", ""});
+    std::vector<Column> columns = {{"column"}, {"field"}};
+    if (std::any_of(rows.begin(), rows.end(), [](const auto& row) { return !row[2].empty(); }))
+        columns.push_back({"unit taken off"});
+    Table table(columns);
+    for (std::vector<std::string>& row : rows) {
+        row.resize(columns.size());
+        table.addRow(row);
+    }
+    console.out() << table.text(console.width(), "No column was understood.");
     printParagraph(console, "Each row becomes " + madeOfRow(proposal.mapping) +
                                 ". What is not wanted is taken out of \"records\".");
-    console.out() << "Written: " << printable(file) << ".\n";
+    console.out() << "\nWritten: " << printable(file) << ".\n";
     if (!proposal.toFillIn.empty())
         console.out() << "Still to be filled in where it says \"?\": "
                       << printable(joined(proposal.toFillIn)) << ".\n";

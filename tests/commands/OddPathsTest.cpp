@@ -197,12 +197,12 @@ TEST_F(OddPathsTest, FoldersAreNotMadeThroughLinks) {
     fs::create_directories("outside");
     test::putFile("outside/kept", "kept");
     for (const char* verb : {"write-out", "write-bag"}) {
-        fs::create_symlink("outside", "out.unfinished");
+        fs::create_symlink("outside", "out.rackbook-unfinished");
         EXPECT_TRUE(says(run(std::string("rackbook ") + verb + " out"), "[3]")) << verb;
-        fs::remove("out.unfinished");
-        fs::create_symlink("nowhere", "out.unfinished");
+        fs::remove("out.rackbook-unfinished");
+        fs::create_symlink("nowhere", "out.rackbook-unfinished");
         EXPECT_TRUE(says(run(std::string("rackbook ") + verb + " out"), "[3]")) << verb;
-        fs::remove("out.unfinished");
+        fs::remove("out.rackbook-unfinished");
         fs::create_symlink("outside", "out");
         EXPECT_TRUE(says(run(std::string("rackbook ") + verb + " out"), "[2]")) << verb;
         fs::remove("out");
