@@ -79,7 +79,8 @@ std::string idFromWords(const std::string& words) {
         else if (!id.empty() && id.back() != '-')
             id += '-';
     }
-    id = id.substr(0, 40);
+    constexpr std::size_t longest = 40;
+    id.resize(std::min(id.size(), longest));
     while (!id.empty() && id.back() == '-')
         id.pop_back();
     return id.empty() ? "paper" : id;
