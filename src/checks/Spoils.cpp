@@ -4,14 +4,14 @@
 #include "checks/EachEdition.h"
 #include "checks/FindingList.h"
 #include "checks/Rules.h"
+#include "records/RefsTo.h"
 
 namespace rackbook::rules {
 
 namespace {
 
 bool saysSpoiled(const Pull& pull, const Impression& impression) {
-    return std::any_of(pull.spoiled.begin(), pull.spoiled.end(),
-                       [&](const Ref<Impression>& ref) { return ref.id == impression.id; });
+    return isAmong(pull.spoiled, impression.id);
 }
 
 bool anySaysSpoiled(const ImpressionTimeline& timeline, const Impression& impression) {

@@ -10,6 +10,7 @@
 #include "cli/Table.h"
 #include "commands/ColourModel.h"
 #include "commands/Paragraph.h"
+#include "records/RefsTo.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
@@ -23,11 +24,8 @@ constexpr ViewingLight lights[] = {ViewingLight::D50, ViewingLight::D65, Viewing
 constexpr double worthAWord_dE00 = 0.5;
 
 bool speaksOf(const Look& look, const std::string& impression) {
-    const auto names = [&](const std::vector<Ref<Impression>>& refs) {
-        return std::any_of(refs.begin(), refs.end(),
-                           [&](const Ref<Impression>& ref) { return ref.id == impression; });
-    };
-    return look.colour && (names(look.impressions) || names(look.standsFor));
+    return look.colour &&
+           (isAmong(look.impressions, impression) || isAmong(look.standsFor, impression));
 }
 
 const Lab* labUnder(const ReadingFacts& facts, ViewingLight light) {

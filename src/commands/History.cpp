@@ -8,6 +8,7 @@
 #include "commands/GivenValues.h"
 #include "commands/JournalWords.h"
 #include "commands/JsonReport.h"
+#include "commands/KindAndId.h"
 #include "commands/OptionRows.h"
 #include "commands/SheetSelection.h"
 #include "exchange/RecordCodec.h"
@@ -74,23 +75,9 @@ Tree changesTree(const std::vector<FieldChange>& changes) {
     return tree;
 }
 
-// Without a kind it is an edition or one of its sheets: those have names of their own.
-std::pair<RecordKind, std::string> recordMeant(const CommandContext& context,
-                                               const BookFile& book) {
-    const std::string first = context.arguments.text("kind");
-    if (const std::optional<std::string> id = context.arguments.value("id")) {
-        const RecordKind kind = recordKindNamed(first);
-        return {kind, idMeant(book, kind, *id)};
-    }
-    if (enumFrom<RecordKind>(first))
-        throw UsageError("which " + first + " is not said", "Add its id.");
-    const RecordKind kind =
-        first.find(':') == std::string::npos ? RecordKind::edition : RecordKind::impression;
-    return {kind, idMeant(book, kind, first)};
-}
-
 ExitCode tellRecord(CommandContext& context, const BookFile& book) {
-    const auto [kind, id] = recordMeant(context, book);
+    const auto [kind, words] = kindAndIdGiven(context);
+    const std::string id = idMeant(book, kind, words);
     const std::vector<JournalEntry> entries = journalOf(book, kind, id);
     if (entries.empty())
         throw UsageError("the journal knows no " + nameOf(kind, id),

@@ -32,7 +32,7 @@ struct LitHistory {
 };
 
 // Of the impressions that the filter names by id; without one of the whole book. Where the light is
-// known, the whole book is read all the same: its looks say how much light is wanted.
+// known, the prints of the latest pulls are read too: looks at them say how much light is wanted.
 LitHistory litHistoryOf(const BookFile& book, const Book& studio, const HouseRules& rules,
                         const std::optional<HistoryFilter>& filter, CivilMinute asOf);
 

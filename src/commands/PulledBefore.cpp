@@ -4,18 +4,10 @@
 
 #include "base/Text.h"
 #include "commands/SheetSelection.h"
+#include "records/RefsTo.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
-
-namespace {
-
-bool wentThrough(const Pull& pull, const Impression& sheet) {
-    return std::any_of(pull.impressions.begin(), pull.impressions.end(),
-                       [&](const Ref<Impression>& one) { return one.id == sheet.id; });
-}
-
-}  // namespace
 
 std::string pulledBeforeWords(const BookFile& book, const Pull& pull, const Edition& edition,
                               const std::vector<Impression>& printed) {
@@ -23,8 +15,9 @@ std::string pulledBeforeWords(const BookFile& book, const Pull& pull, const Edit
     std::vector<std::string> runs;
     for (const Pull& earlier : thoseOf<Pull>(book, "layer", pull.layer.id)) {
         const std::size_t before = again.size();
-        std::copy_if(printed.begin(), printed.end(), std::back_inserter(again),
-                     [&](const Impression& sheet) { return wentThrough(earlier, sheet); });
+        std::copy_if(
+            printed.begin(), printed.end(), std::back_inserter(again),
+            [&](const Impression& sheet) { return isAmong(earlier.impressions, sheet.id); });
         if (again.size() > before)
             runs.push_back(earlier.start.text() + " (" + earlier.id + ")");
     }

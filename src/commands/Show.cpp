@@ -6,6 +6,7 @@
 #include "commands/Contacts.h"
 #include "commands/FieldText.h"
 #include "commands/JsonReport.h"
+#include "commands/KindAndId.h"
 #include "commands/RecordNamed.h"
 #include "commands/SheetSelection.h"
 #include "commands/ShowEdition.h"
@@ -31,19 +32,11 @@ R recordToShow(const BookFile& book, const std::string& words) {
         return recordNamed<R>(book, words);
 }
 
-// Without a kind it is an edition or one of its sheets: those have names of their own.
 Record wantedRecord(const CommandContext& context, const BookFile& book) {
-    const std::string first = context.arguments.text("kind");
-    const std::optional<std::string> id = context.arguments.value("id");
-    if (!id && first.find(':') != std::string::npos)
-        return recordToShow<Impression>(book, first);
-    if (!id && enumFrom<RecordKind>(first))
-        throw UsageError("which " + first + " is not said", "Add its id.");
-    if (!id)
-        return recordToShow<Edition>(book, first);
+    const KindAndId wanted = kindAndIdGiven(context);
     Record record;
-    withRecordType(recordKindNamed(first), [&](auto tag) {
-        record = recordToShow<typename decltype(tag)::Type>(book, *id);
+    withRecordType(wanted.kind, [&](auto tag) {
+        record = recordToShow<typename decltype(tag)::Type>(book, wanted.id);
     });
     return record;
 }

@@ -4,17 +4,13 @@
 
 #include "base/Text.h"
 #include "cli/Table.h"
+#include "records/RefsTo.h"
 #include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {
 
 namespace {
-
-bool concerns(const std::vector<Ref<Impression>>& refs, const Impression& impression) {
-    return std::any_of(refs.begin(), refs.end(),
-                       [&](const Ref<Impression>& ref) { return ref.id == impression.id; });
-}
 
 std::string pullDetail(const BookFile& book, const Pull& pull, bool spoiled) {
     const std::optional<Layer> layer = findIn<Layer>(book, pull.layer.id);
@@ -44,7 +40,7 @@ std::vector<ImpressionEvent> eventsOf(const BookFile& book, const Impression& im
     for (const Pull& pull : thoseOf<Pull>(book, "impressions", impression.id))
         events.push_back({pull.start,
                           "pulled",
-                          pullDetail(book, pull, concerns(pull.spoiled, impression)),
+                          pullDetail(book, pull, isAmong(pull.spoiled, impression.id)),
                           nameOf(Pull::kind, pull.id),
                           {}});
     for (const Move& move : thoseOf<Move>(book, "impressions", impression.id))

@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "calc/PullInk.h"
+#include "records/RefsTo.h"
 #include "sheets/ProvenanceOf.h"
 #include "sheets/PublicImpression.h"
 #include "sheets/ReadinessFacts.h"
@@ -19,8 +20,7 @@ bool isBefore(const EdtfDate& a, const EdtfDate& b) {
 }
 
 bool isAt(const Look& look, const std::string& impression) {
-    return std::any_of(look.impressions.begin(), look.impressions.end(),
-                       [&](const Ref<Impression>& one) { return one.id == impression; });
+    return isAmong(look.impressions, impression);
 }
 
 class CertificateMaker {

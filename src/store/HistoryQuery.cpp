@@ -7,6 +7,7 @@
 
 #include "base/Error.h"
 #include "store/BookInner.h"
+#include "store/Columns.h"
 #include "store/HistoryScope.h"
 
 namespace rackbook {
@@ -408,8 +409,7 @@ namespace {
 // Keys of the records of those ids; none of one that is not there.
 std::vector<std::int64_t> keysOf(const Database& database, RecordKind kind,
                                  const std::vector<std::string>& ids) {
-    Statement row =
-        database.prepare("SELECT key FROM \"" + std::string(textOf(kind)) + "\" WHERE id = ?");
+    Statement row = database.prepare("SELECT key FROM " + quoted(textOf(kind)) + " WHERE id = ?");
     std::vector<std::int64_t> keys;
     for (const std::string& id : ids) {
         row.bindText(1, id);
@@ -422,8 +422,7 @@ std::vector<std::int64_t> keysOf(const Database& database, RecordKind kind,
 
 std::vector<std::string> idsOf(const Database& database, RecordKind kind,
                                const std::vector<std::int64_t>& keys) {
-    Statement row =
-        database.prepare("SELECT id FROM \"" + std::string(textOf(kind)) + "\" WHERE key = ?");
+    Statement row = database.prepare("SELECT id FROM " + quoted(textOf(kind)) + " WHERE key = ?");
     std::vector<std::string> ids;
     for (const std::int64_t key : keys) {
         row.bind(1, key);
