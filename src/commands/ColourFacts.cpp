@@ -1,6 +1,5 @@
 #include "commands/ColourFacts.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "base/Error.h"
