@@ -87,7 +87,8 @@ HeapLife lifeOf(const BookFile& book, const Pull& pull, const HouseRules& rules,
 }  // namespace
 
 const std::vector<std::string>& rulesOfHeaps() {
-    static const std::vector<std::string> names = {"heapLifeWithDrier_h", "heapLifeWithoutDrier_h"};
+    static const std::vector<std::string> names = {"heapLifeWithDrier_h", "heapLifeWithoutDrier_h",
+                                                   "heapLeftOut_days"};
     return names;
 }
 

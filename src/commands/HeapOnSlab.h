@@ -12,7 +12,7 @@
 
 namespace rackbook {
 
-// Both rules of how long a heap lives.
+// The rules of how long a heap lives, and when it is taken to be gone.
 const std::vector<std::string>& rulesOfHeaps();
 
 HeapLives heapLivesBy(const HouseRules& rules);

@@ -11,7 +11,8 @@ namespace rackbook {
 // records of kinds that are there, pulls apart. Pre: the kinds have the book's own record.
 InkBook inkBookWith(const BookFile& book, const std::vector<RecordKind>& kinds);
 
-// Adds the pulls of the day before that moment, which tell how warm the room is.
-void addPullsBefore(InkBook& ink, const BookFile& book, CivilMinute asOf);
+// Those mixes (ids), with those that what is in them came from, and no other kinds but the book's
+// own record; positions of mixes in the history are those of the records. Costs what it gives.
+InkBook inkBookOfMixes(const BookFile& book, const std::vector<std::string>& mixes);
 
 }  // namespace rackbook

@@ -1,6 +1,7 @@
 #include "commands/List.h"
 
 #include <map>
+#include <set>
 
 #include "base/Text.h"
 #include "cli/Table.h"
@@ -136,6 +137,18 @@ const std::vector<ListColumn>& columnsOf(RecordKind kind) {
     return columns.at(kind);
 }
 
+// Of one edition the moves of its own prints tell.
+std::map<std::string, std::string> placesOf(const CommandContext& context, const BookFile& book,
+                                            const std::vector<Record>& prints) {
+    const CivilMinute now = nowAt(bookRecordOf(book)).latest();
+    if (!context.arguments.has("edition"))
+        return whereabouts(book, now);
+    std::set<std::string> ids;
+    for (const Record& print : prints)
+        ids.insert(idOf(print));
+    return whereabouts(book, now, ids);
+}
+
 void printTable(CommandContext& context, const BookFile& book, RecordKind kind,
                 const std::vector<Record>& records) {
     std::vector<Column> headings = {{"id"}};
@@ -145,7 +158,7 @@ void printTable(CommandContext& context, const BookFile& book, RecordKind kind,
     std::map<std::string, std::string> places;
     if (withPlace) {
         headings.push_back({"now at"});
-        places = whereabouts(book, nowAt(bookRecordOf(book)).latest());
+        places = placesOf(context, book, records);
     }
     Table table(headings);
     for (const Record& record : records) {

@@ -12,6 +12,7 @@
 #include "commands/RecordNamed.h"
 #include "commands/Whereabouts.h"
 #include "store/RecordReader.h"
+#include "store/RecordsAround.h"
 
 namespace rackbook {
 
@@ -25,15 +26,15 @@ struct EditionIds {
     std::set<std::string> mixes;
 };
 
-EditionIds idsOf(const BookFile& book, const std::string& editionId) {
+EditionIds idsOf(const RecordSet& around, const std::string& editionId) {
     EditionIds ids{editionId, {}, {}, {}};
-    for (const Impression& impression : allOf<Impression>(book))
+    for (const Impression& impression : around.of<Impression>())
         if (impression.edition.id == editionId)
             ids.impressions.insert(impression.id);
-    for (const Layer& layer : allOf<Layer>(book))
+    for (const Layer& layer : around.of<Layer>())
         if (layer.edition.id == editionId)
             ids.layers.insert(layer.id);
-    for (const Mix& mix : allOf<Mix>(book))
+    for (const Mix& mix : around.of<Mix>())
         if (mix.edition && mix.edition->id == editionId)
             ids.mixes.insert(mix.id);
     return ids;
@@ -78,11 +79,20 @@ const std::vector<RecordKind>& kindsOfEditions() {
 
 using Wanted = std::function<bool(const Record&)>;
 
-Wanted byEdition(const BookFile& book, RecordKind kind, const std::string& words) {
+// What lies around the edition that was asked for, which costs no more than the edition; nothing
+// where none was.
+std::optional<RecordSet> aroundEdition(const CommandContext& context, const BookFile& book,
+                                       RecordKind kind) {
+    const std::optional<std::string> words = context.arguments.value("edition");
+    if (!words)
+        return std::nullopt;
     const std::vector<RecordKind>& kinds = kindsOfEditions();
     if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end())
         refuseFilter(kind, "edition");
-    const EditionIds ids = idsOf(book, editionNamed(book, words).id);
+    return recordsAround(book, {{editionNamed(book, *words).id}, {}, {}});
+}
+
+Wanted byEdition(const EditionIds& ids) {
     return [ids](const Record& record) {
         return std::visit([&](const auto& one) { return isOf(one, ids); }, record);
     };
@@ -116,7 +126,8 @@ std::set<std::string> placesWithin(const BookFile& book, const std::string& id) 
     return within;
 }
 
-Wanted byPlace(const BookFile& book, RecordKind kind, const std::string& words) {
+Wanted byPlace(const BookFile& book, RecordKind kind, const std::string& words,
+               const std::optional<std::set<std::string>>& prints) {
     const std::set<std::string> places = placesWithin(book, words);
     const auto isThere = [places](const std::optional<Ref<Place>>& place) {
         return place && places.count(place->id) > 0;
@@ -124,7 +135,7 @@ Wanted byPlace(const BookFile& book, RecordKind kind, const std::string& words) 
     switch (kind) {
         case RecordKind::impression: {
             const std::map<std::string, std::string> ids =
-                whereaboutsById(book, nowAt(bookRecordOf(book)).latest());
+                whereaboutsById(book, nowAt(bookRecordOf(book)).latest(), prints);
             return [places, ids](const Record& record) {
                 const auto found = ids.find(idOf(record));
                 return found != ids.end() && places.count(found->second) > 0;
@@ -183,13 +194,17 @@ const std::map<std::string, std::set<RecordKind>>& kindsChosenBy() {
 }
 
 std::vector<Wanted> filtersGiven(const CommandContext& context, const BookFile& book,
-                                 RecordKind kind) {
+                                 RecordKind kind, const std::optional<RecordSet>& around) {
     const Arguments& arguments = context.arguments;
     std::vector<Wanted> filters;
-    if (const std::optional<std::string> edition = arguments.value("edition"))
-        filters.push_back(byEdition(book, kind, *edition));
+    std::optional<std::set<std::string>> prints;
+    if (around) {
+        const EditionIds ids = idsOf(*around, editionNamed(book, arguments.text("edition")).id);
+        prints = ids.impressions;
+        filters.push_back(byEdition(ids));
+    }
     if (const std::optional<std::string> place = arguments.value("place"))
-        filters.push_back(byPlace(book, kind, *place));
+        filters.push_back(byPlace(book, kind, *place, prints));
     if (const std::optional<std::string> holder = arguments.value("holder"))
         filters.push_back(byHolder(book, kind, *holder));
     if (arguments.has("verdict"))
@@ -231,10 +246,13 @@ std::optional<std::set<std::string>> idsWanted(const CommandContext& context, co
 
 std::vector<Record> wantedRecords(const CommandContext& context, const BookFile& book,
                                   RecordKind kind) {
-    const std::vector<Wanted> filters = filtersGiven(context, book, kind);
+    const std::optional<RecordSet> around = aroundEdition(context, book, kind);
+    const std::vector<Wanted> filters = filtersGiven(context, book, kind, around);
     std::vector<Record> records;
     withRecordType(kind, [&](auto tag) {
-        for (auto& one : allOf<typename decltype(tag)::Type>(book)) {
+        using R = typename decltype(tag)::Type;
+        std::vector<R> candidates = around ? around->of<R>() : allOf<R>(book);
+        for (R& one : candidates) {
             Record record = std::move(one);
             if (std::all_of(filters.begin(), filters.end(),
                             [&](const Wanted& wanted) { return wanted(record); }))

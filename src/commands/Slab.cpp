@@ -16,6 +16,7 @@
 #include "commands/OptionRows.h"
 #include "commands/SlabPlan.h"
 #include "exchange/TreeJson.h"
+#include "store/RecordReader.h"
 
 namespace rackbook {
 
@@ -72,6 +73,14 @@ void printUnknown(Console& console, const Slab& slab) {
                                (slab.unknown.size() == 1 ? "it." : "them."));
 }
 
+void printLeftOut(Console& console, const HouseRules& rules) {
+    const double days = rules.value("heapLeftOut_days");
+    console.out() << "\n";
+    printIndented(console, "A heap that was past more than " + formatShortest(days) +
+                               (days == 1 ? " day" : " days") +
+                               " before is taken to be gone; --all shows such heaps too.");
+}
+
 void printHeaps(Console& console, const Slab& slab) {
     Table table({{"heap"},
                  {"what it is"},
@@ -91,6 +100,8 @@ void printHeaps(Console& console, const Slab& slab) {
              life.ends ? momentWords(*life.ends) : "not known", verdictText(life.verdict)});
     }
     console.out() << table.text(console.width(), "No heap is on the slab, by the book.");
+    if (slab.heaps.empty() && !slab.withLeftOut)
+        printLeftOut(console, slab.ink.rules);
 }
 
 void printWhatToDo(Console& console, const Slab& slab) {
@@ -155,9 +166,9 @@ Tree slabTree(const Slab& slab) {
 
 ExitCode run(CommandContext& context) {
     const BookFile book = bookToRead(context);
-    InkBook ink = inkBookWith(book, {RecordKind::book, RecordKind::lot, RecordKind::mix});
-    addPullsBefore(ink, book, momentAsked(context, ink.studio));
-    const Slab slab = slabOf(ink, momentAsked(context, ink.studio), temperatureAsked(context));
+    const SlabQuestion question{momentAsked(context, bookRecordOf(book)), temperatureAsked(context),
+                                context.arguments.has("all")};
+    const Slab slab = slabOf(book, question);
     if (context.arguments.has("json")) {
         context.console.out() << jsonText(slabTree(slab));
         return ExitCode::success;
@@ -170,7 +181,7 @@ ExitCode run(CommandContext& context) {
         return ExitCode::success;
     printWhatToDo(console, slab);
     printWarmth(console, slab);
-    printHouseRules(console, ink.rules, rulesOfHeaps());
+    printHouseRules(console, slab.ink.rules, rulesOfHeaps());
     return ExitCode::success;
 }
 
@@ -184,12 +195,15 @@ Command slabCommand() {
         "summary",
         "Say which heaps of ink are still there, how old they are and how long they last");
     spec.details =
-        "Every mix that is not finished and still holds something by its weighings and pulls: how "
+        "Every mix that is not finished and still holds something by its weighings and pulls, but "
+        "those "
+        "that were past long ago: how "
         "much, since when, with drier or without, until when it can be printed from, and a "
         "verdict: lives, near its end, past, or cannot tell where the dates are known too badly. "
         "What ends first stands first. How long a heap lasts is a house rule, and warmth shortens "
         "it. The verdict is about the record; the eye and the knife decide.";
     spec.options = {
+        flagOption("all", "Also heaps that were past so long ago that they are taken to be gone."),
         valueOption("on", "DATE",
                     "As of this time, of today too, as 18:30; or as of the end of this day.",
                     "now"),

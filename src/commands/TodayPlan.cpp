@@ -90,16 +90,16 @@ private:
     const JudgedPrints& m_prints;
 };
 
-TodaySection heapsToUse(const InkBook& ink, CivilMinute asOf) {
+TodaySection heapsToUse(const BookFile& book, CivilMinute asOf) {
     TodaySection made{"heaps", translated("today", "Ink on the slab"), {}};
-    const Slab slab = slabOf(ink, asOf);
+    const Slab slab = slabOf(book, {asOf, {}, false});
     for (const std::size_t mix : slab.heaps) {
         const HeapLife& life = slab.lives[mix];
         const bool isPast = life.verdict == HeapVerdict::past;
         if (!isPast && life.verdict != HeapVerdict::nearItsEnd)
             continue;
         made.lines.push_back(
-            {mixAt(ink, static_cast<int>(mix)).name,
+            {mixAt(slab.ink, static_cast<int>(mix)).name,
              {},
              isPast
                  ? translated("today", "past its life by the house rules: try it, or scrape it off")
@@ -177,12 +177,10 @@ TodaySection promises(const InkBook& ink, CivilMinute asOf) {
 
 namespace {
 
-// What heaps, tins, transfers and promises are judged by.
-InkBook inkBookFor(const BookFile& book, CivilMinute asOf) {
-    InkBook ink = inkBookWith(
-        book, {RecordKind::book, RecordKind::party, RecordKind::edition, RecordKind::block,
-               RecordKind::lot, RecordKind::mix, RecordKind::stockTake});
-    addPullsBefore(ink, book, asOf);
+// What tins, transfers and promises are judged by.
+InkBook inkBookFor(const BookFile& book) {
+    InkBook ink = inkBookWith(book, {RecordKind::book, RecordKind::party, RecordKind::edition,
+                                     RecordKind::block, RecordKind::lot, RecordKind::stockTake});
     for (Transfer& transfer : transfersThatEnd(book)) {
         for (const Ref<Impression>& ref : transfer.impressions)
             if (ink.records.find(ref) == nullptr)
@@ -194,8 +192,9 @@ InkBook inkBookFor(const BookFile& book, CivilMinute asOf) {
 
 // They are read, told and let go before the prints are read.
 std::vector<TodaySection> inkSectionsOf(const BookFile& book, CivilMinute asOf) {
-    const InkBook ink = inkBookFor(book, asOf);
-    return {heapsToUse(ink, asOf), tinsToSeeTo(ink, asOf), dueBack(ink, asOf), promises(ink, asOf)};
+    const InkBook ink = inkBookFor(book);
+    return {heapsToUse(book, asOf), tinsToSeeTo(ink, asOf), dueBack(ink, asOf),
+            promises(ink, asOf)};
 }
 
 }  // namespace

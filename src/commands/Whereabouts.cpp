@@ -9,8 +9,12 @@ namespace {
 
 // One text of the place of each impression that is somewhere.
 template <class Text>
-std::map<std::string, std::string> placesBy(const BookFile& book, CivilMinute asOf, Text&& text) {
-    const History history = historyIn(book);
+std::map<std::string, std::string> placesBy(const BookFile& book, CivilMinute asOf,
+                                            const std::optional<std::set<std::string>>& impressions,
+                                            Text&& text) {
+    const History history =
+        impressions ? historyOfPrints(book, {impressions->begin(), impressions->end()}).history
+                    : historyIn(book);
     const std::vector<ImpressionLabel> labels = labelsOf(book, history);
     std::map<std::string, std::string> places;
     std::vector<Stay> stays;
@@ -25,12 +29,16 @@ std::map<std::string, std::string> placesBy(const BookFile& book, CivilMinute as
 
 }  // namespace
 
-std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute asOf) {
-    return placesBy(book, asOf, [](const HistoryPlace& place) { return place.name; });
+std::map<std::string, std::string> whereabouts(
+    const BookFile& book, CivilMinute asOf,
+    const std::optional<std::set<std::string>>& impressions) {
+    return placesBy(book, asOf, impressions, [](const HistoryPlace& place) { return place.name; });
 }
 
-std::map<std::string, std::string> whereaboutsById(const BookFile& book, CivilMinute asOf) {
-    return placesBy(book, asOf, [](const HistoryPlace& place) { return place.id; });
+std::map<std::string, std::string> whereaboutsById(
+    const BookFile& book, CivilMinute asOf,
+    const std::optional<std::set<std::string>>& impressions) {
+    return placesBy(book, asOf, impressions, [](const HistoryPlace& place) { return place.id; });
 }
 
 }  // namespace rackbook

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <map>
+#include <optional>
+#include <set>
 #include <string>
 
 #include "base/CivilTime.h"
@@ -10,9 +12,14 @@
 namespace rackbook {
 
 // As of that minute, names of places by id of the impression. One that never moved, or that left a
-// place for nobody knows where, is not in it.
-std::map<std::string, std::string> whereabouts(const BookFile& book, CivilMinute asOf);
+// place for nobody knows where, is not in it. With `impressions` (ids) only of those, and it costs
+// what they do.
+std::map<std::string, std::string> whereabouts(
+    const BookFile& book, CivilMinute asOf,
+    const std::optional<std::set<std::string>>& impressions = {});
 // The same with ids of places.
-std::map<std::string, std::string> whereaboutsById(const BookFile& book, CivilMinute asOf);
+std::map<std::string, std::string> whereaboutsById(
+    const BookFile& book, CivilMinute asOf,
+    const std::optional<std::set<std::string>>& impressions = {});
 
 }  // namespace rackbook

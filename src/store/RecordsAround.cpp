@@ -237,6 +237,20 @@ std::vector<Pull> pullsSince(const BookFile& book, CivilMinute minute) {
     return readRows<Pull>(database, ids, rows, true);
 }
 
+std::vector<std::string> mixesInUse(const BookFile& book, CivilMinute since) {
+    Statement rows = book.inner().database->prepare(
+        "SELECT id FROM mix WHERE (finishedOn IS NULL OR finishedOnLatest > ?1) AND (key IN "
+        "(SELECT mix FROM weighing WHERE atLatest >= ?1 "
+        "UNION SELECT fromMix FROM weighing WHERE fromMix IS NOT NULL AND atLatest >= ?1 "
+        "UNION SELECT portion FROM pull WHERE portion IS NOT NULL AND startLatest >= ?1) "
+        "OR NOT EXISTS (SELECT 1 FROM weighing w WHERE w.mix = mix.key)) ORDER BY key");
+    rows.bind(1, static_cast<std::int64_t>(since));
+    std::vector<std::string> ids;
+    while (rows.step())
+        ids.push_back(rows.text(0));
+    return ids;
+}
+
 std::vector<Transfer> transfersThatEnd(const BookFile& book) {
     const Database& database = *book.inner().database;
     Ids ids(database);

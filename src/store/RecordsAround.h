@@ -30,6 +30,10 @@ RecordSet recordsOfKinds(const BookFile& book, const std::vector<RecordKind>& ki
 // Pulls that can have begun at that minute or later.
 std::vector<Pull> pullsSince(const BookFile& book, CivilMinute minute);
 
+// Ids of the mixes that are not finished by `since`, and that something can have gone into or out
+// of at that minute or later, or nothing ever went into. In the order of recording.
+std::vector<std::string> mixesInUse(const BookFile& book, CivilMinute since);
+
 // Transfers that end on a day.
 std::vector<Transfer> transfersThatEnd(const BookFile& book);
 

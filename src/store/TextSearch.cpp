@@ -1,6 +1,7 @@
 #include "store/TextSearch.h"
 
 #include <algorithm>
+#include <cctype>
 #include <type_traits>
 
 #include "base/Error.h"
@@ -12,11 +13,64 @@ namespace rackbook {
 
 namespace {
 
-// Copies the texts of one record type into the index.
+bool isAscii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(),
+                       [](char letter) { return static_cast<unsigned char>(letter) < 0x80; });
+}
+
+bool isLetterOrDigit(char letter) {
+    return std::isalnum(static_cast<unsigned char>(letter)) != 0;
+}
+
+// Tells at a glance of most texts that they cannot have the words of a question, so that only the
+// few others go into an index. In ASCII, the tokens of unicode61 are runs of letters and digits in
+// lower case; a text or a word with anything else in it is let through.
+class TextSieve {
+public:
+    explicit TextSieve(const std::vector<std::string>& words) {
+        for (const std::string& word : words)
+            if (isAscii(word))
+                addRunsOf(word);
+    }
+
+    bool mayHaveThem(std::string_view text) {
+        if (m_runs.empty() || !isAscii(text))
+            return true;
+        m_lowered.assign(text);
+        lower(m_lowered);
+        return std::all_of(m_runs.begin(), m_runs.end(), [this](const std::string& run) {
+            return m_lowered.find(run) != std::string::npos;
+        });
+    }
+
+private:
+    static void lower(std::string& text) {
+        for (char& letter : text)
+            if (letter >= 'A' && letter <= 'Z')
+                letter = static_cast<char>(letter - 'A' + 'a');
+    }
+
+    void addRunsOf(std::string word) {
+        lower(word);
+        for (auto from = word.begin(); from != word.end();) {
+            from = std::find_if(from, word.end(), isLetterOrDigit);
+            const auto to = std::find_if_not(from, word.end(), isLetterOrDigit);
+            if (from != to)
+                m_runs.emplace_back(from, to);
+            from = to;
+        }
+    }
+
+    std::vector<std::string> m_runs;
+    std::string m_lowered;
+};
+
+// Copies the texts of one record type that the sieve lets through into the index.
 template <class R>
 class TextCopy {
 public:
-    TextCopy(const Database& from, Statement& insert) : m_from(from), m_insert(insert) {}
+    TextCopy(const Database& from, TextSieve& sieve, Statement& insert)
+        : m_from(from), m_sieve(sieve), m_insert(insert) {}
 
     template <class T>
     void operator()(const char* name, const T&) {
@@ -37,6 +91,8 @@ private:
     void copy(const std::string& field, const std::string& sql) {
         Statement rows = m_from.prepare(sql);
         while (rows.step()) {
+            if (!m_sieve.mayHaveThem(rows.view(1)))
+                continue;
             m_insert.bindText(1, textOf(R::kind));
             m_insert.bindText(2, rows.view(0));
             m_insert.bindText(3, field);
@@ -47,10 +103,12 @@ private:
     }
 
     const Database& m_from;
+    TextSieve& m_sieve;
     Statement& m_insert;
 };
 
-Database indexOf(const Database& from) {
+// Of the texts that may have the words; of all where there are none.
+Database indexOf(const Database& from, const std::vector<std::string>& words) {
     // A file without a name, of which SQLite keeps in memory what it has room for.
     Database index("", OpenMode::create, 0);
     index.execute("PRAGMA journal_mode = OFF; PRAGMA cache_size = -65536");
@@ -61,9 +119,10 @@ Database indexOf(const Database& from) {
     index.execute("BEGIN");
     Statement insert =
         index.prepare("INSERT INTO texts (kind, id, field, body) VALUES (?, ?, ?, ?)");
+    TextSieve sieve(words);
     forEachRecordType([&](auto tag) {
         using R = typename decltype(tag)::Type;
-        TextCopy<R> copy(from, insert);
+        TextCopy<R> copy(from, sieve, insert);
         const R sample{};
         R::fields(sample, copy);
     });
@@ -107,6 +166,16 @@ std::vector<std::string> allTerms(const Database& index) {
     return terms;
 }
 
+std::vector<std::pair<std::string, std::optional<std::string>>> unknownWords(
+    const Database& wholeIndex, const std::vector<std::string>& words) {
+    const std::vector<std::string> terms = allTerms(wholeIndex);
+    std::vector<std::pair<std::string, std::optional<std::string>>> unknown;
+    for (const std::string& word : words)
+        if (countOf(wholeIndex, asPrefix(word)) == 0)
+            unknown.emplace_back(word, nearestName(word, terms));
+    return unknown;
+}
+
 }  // namespace
 
 TextSearch searchTexts(const BookFile& book, const std::string& question, std::size_t most) {
@@ -116,7 +185,7 @@ TextSearch searchTexts(const BookFile& book, const std::string& question, std::s
         match += (match.empty() ? "" : " ") + asPrefix(word);
     if (match.empty())
         throw UsageError("there is no word to look for", "Give one or more words.");
-    const Database index = indexOf(*book.inner().database);
+    const Database index = indexOf(*book.inner().database, words);
     TextSearch search;
     search.count = countOf(index, match);
     Statement rows = index.prepare(
@@ -126,12 +195,8 @@ TextSearch searchTexts(const BookFile& book, const std::string& question, std::s
     while (rows.step())
         if (const std::optional<RecordKind> kind = enumFrom<RecordKind>(rows.view(0)))
             search.found.push_back({*kind, rows.text(1), rows.text(2), rows.text(3)});
-    if (search.count > 0)
-        return search;
-    const std::vector<std::string> terms = allTerms(index);
-    for (const std::string& word : words)
-        if (countOf(index, asPrefix(word)) == 0)
-            search.unknown.emplace_back(word, nearestName(word, terms));
+    if (search.count == 0)
+        search.unknown = unknownWords(indexOf(*book.inner().database, {}), words);
     return search;
 }
 

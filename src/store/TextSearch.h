@@ -20,8 +20,9 @@ struct FoundText {
 };
 
 struct TextSearch {
-    std::vector<FoundText> found;  // the nearest first (SQLite's bm25), at most `most`
-    std::size_t count = 0;         // of all that was found
+    // The nearest first (SQLite's bm25 among the texts that have the words), at most `most`.
+    std::vector<FoundText> found;
+    std::size_t count = 0;  // of all that was found
     // Where nothing was found: for each word of the question that no text has, the nearest that one
     // has, or nothing.
     std::vector<std::pair<std::string, std::optional<std::string>>> unknown;

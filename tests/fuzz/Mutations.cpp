@@ -84,4 +84,5 @@ int main(int count, char** words) {
         }
     }
     std::printf("%zu files, %ld changes\n", corpus.size(), runs);
+    std::fflush(stdout);
 }

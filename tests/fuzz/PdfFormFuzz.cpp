@@ -2,8 +2,10 @@
 // they are parsed in this one, so that a fuzzer sees where it gets to. The PDF library may crash:
 // that is what the guard is for (libFuzzer: -fork=1 -ignore_crashes=1); what it gives must be
 // whole.
+#include <fcntl.h>
 #include <unistd.h>
 
+#include <bitset>
 #include <exception>
 #include <fstream>
 
@@ -43,12 +45,43 @@ void tolerateThrow(Work&& work) {
     }
 }
 
+// The PDF library leaves files open where it gives up on one; after some thousands no file could be
+// opened any more, and every later input would only be refused.
+class FilesLeftOpen {
+public:
+    FilesLeftOpen() : m_before(openFiles()) {}
+    FilesLeftOpen(const FilesLeftOpen&) = delete;
+    FilesLeftOpen& operator=(const FilesLeftOpen&) = delete;
+
+    ~FilesLeftOpen() {
+        const OpenFiles opened = openFiles() & ~m_before;
+        for (std::size_t file = 0; file < opened.size(); ++file)
+            if (opened[file])
+                close(static_cast<int>(file));
+    }
+
+private:
+    using OpenFiles = std::bitset<64>;
+
+    static OpenFiles openFiles() {
+        OpenFiles open;
+        for (std::size_t file = 0; file < open.size(); ++file)
+            open[file] = fcntl(static_cast<int>(file), F_GETFD) != -1;
+        return open;
+    }
+
+    OpenFiles m_before;
+};
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     static const std::string path = nameOfFile();
-    std::ofstream(path, std::ios::binary)
-        .write(reinterpret_cast<const char*>(data), static_cast<std::streamsize>(size));
+    const FilesLeftOpen filesLeftOpen;
+    std::ofstream file(path, std::ios::binary);
+    file.write(reinterpret_cast<const char*>(data), static_cast<std::streamsize>(size));
+    file.close();
+    fuzz::require(file.good(), "the input is in a file");
     constexpr std::size_t mostBytes = 4 << 20;
     tolerateThrow([&] { requireWhole(formValuesAnswer(path, mostBytes), formValuesIn); });
     tolerateThrow([&] { requireWhole(carriedFilesAnswer(path, mostBytes), carriedFilesIn); });

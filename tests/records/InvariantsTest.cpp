@@ -36,18 +36,19 @@ TEST(Invariants, OfHouseRules) {
                   r.houseRules = {{"lightDay", 14, {}, {}}};
               }),
               "/houseRules/0/rule: no house rule is named \"lightDay\". Did you mean lightDays?");
-    EXPECT_EQ(complaints<Book>([](Book& r) {
-                  r.houseRules = {{"weather", 1, {}, {}}};
-              }),
-              "/houseRules/0/rule: no house rule is named \"weather\". Use one of "
-              "extenderRichShare, lightDays, lightDaysCareful, lightDose_sunnyDays, "
-              "lightDoseFactor, lookChance, returnedChance, colourLooks, colourLooksApart_days, "
-              "looksToLearn, drierLeastShare, drierMostShare, "
-              "overdrawTolerance_g, proofsMostShare, colourMostUncertainty, spoilShare, "
-              "heapLifeWithDrier_h, heapLifeWithoutDrier_h, colourTolerance_dE00, "
-              "filmWeightUncertainty, surfaceOuterReflection, surfaceInnerReflection, "
-              "skySunnyShare, skyOvercastShare, "
-              "openedLifeTin_days, openedLifeTube_days, airing_days or backUp_days.");
+    EXPECT_EQ(
+        complaints<Book>([](Book& r) {
+            r.houseRules = {{"weather", 1, {}, {}}};
+        }),
+        "/houseRules/0/rule: no house rule is named \"weather\". Use one of "
+        "extenderRichShare, lightDays, lightDaysCareful, lightDose_sunnyDays, "
+        "lightDoseFactor, lookChance, returnedChance, colourLooks, colourLooksApart_days, "
+        "looksToLearn, drierLeastShare, drierMostShare, "
+        "overdrawTolerance_g, proofsMostShare, colourMostUncertainty, spoilShare, "
+        "heapLifeWithDrier_h, heapLifeWithoutDrier_h, heapLeftOut_days, colourTolerance_dE00, "
+        "filmWeightUncertainty, surfaceOuterReflection, surfaceInnerReflection, "
+        "skySunnyShare, skyOvercastShare, "
+        "openedLifeTin_days, openedLifeTube_days, airing_days or backUp_days.");
     EXPECT_EQ(complaints<Book>([](Book& r) {
                   r.houseRules = {{"lightDays", 14, {}, {}}, {"lightDays", 21, {}, {}}};
               }),
