@@ -45,11 +45,14 @@ void Assessment::collectLooks(std::size_t impression) {
 ReadinessRow Assessment::startRow(std::size_t impression) const {
     ReadinessRow row;
     row.impression = static_cast<int>(impression);
+    row.asOf = m_asOf;
     if (!m_stays.empty() && m_stays.back().to.earliest > m_asOf)
         row.place = m_stays.back().place;
     if (row.place >= 0) {
-        if (!m_stays.back().undecided)
-            row.lightNow = lightIn(m_stays.back(), m_asOf);
+        const Stay& last = m_stays.back();
+        if (!last.undecided)
+            row.lightNow = lightIn(last, m_asOf);
+        row.mayComeLater = isBadlyKnown(last.from) && last.from.latest > m_asOf;
         row.outOfHands = m_light.isOutOfHands(row.place);
     } else {
         row.outOfHands = m_history.impressions[impression].withHolder;
@@ -92,8 +95,20 @@ ReadinessRow Assessment::judge(const ReadinessRow& start) const {
         return doubtful;
     }
     ReadinessRow row = start;
-    row.verdict = Verdict::notAffected;
+    row.verdict = mustBeFelt(row) ? Verdict::lookDue : Verdict::notAffected;
     return row;
+}
+
+// Ink of which none can turn only has to dry. What was found wet or tacky is felt again; where
+// nobody felt it, for as long as the studio wants light for ink without drier (our reading, no
+// source).
+bool Assessment::mustBeFelt(const ReadinessRow& row) const {
+    if (row.touchDry || row.outOfHands)
+        return false;
+    if (row.touchLook >= 0)
+        return true;
+    const auto soon = static_cast<CivilMinute>(m_lightDaysCareful * minutesPerDay);
+    return startOf(m_pulls.back()).latest > m_asOf - soon;
 }
 
 // What falls short since the certain pull falls short since the later, doubtful one too.
@@ -118,6 +133,7 @@ ReadinessRow Assessment::judgeFrom(const ReadinessRow& start, std::uint32_t pull
     row.shareRemembered = ink.remembered;
     row.drierShare = ink.drierShare;
     fillLightRule(row);
+    noteTurnedAgain(row);
     walkStays(row, start.outOfHands);
     fillLooks(row, m_asOf);
     fillDose(row, m_asOf);
@@ -148,7 +164,6 @@ void Assessment::fillForecast(ReadinessRow& row) const {
     row.hasForecast = m_model && row.verdict == Verdict::moreLight && row.place >= 0 &&
                       row.lightNow == LightState::lit && row.dose.sunnyDays.isKnown();
     row.forecastModel = row.hasForecast ? m_model : nullptr;
-    row.forecastFrom = m_asOf;
 }
 
 GateFacts Assessment::factsOf(const ReadinessRow& row) const {
@@ -160,6 +175,7 @@ GateFacts Assessment::factsOf(const ReadinessRow& row) const {
     facts.returnedChance = row.returnedChance;
     facts.lookChance = lookChanceFor(row.looks, m_lookChance);
     facts.enoughChance = m_returnedChance;
+    facts.lightSinceTurned_sunnyDays = row.lightSinceTurned_sunnyDays;
     facts.hasTouch = row.touchLook >= 0;
     facts.colour = row.looks;
     if (facts.hasTouch)

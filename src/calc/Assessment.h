@@ -54,17 +54,22 @@ private:
     ReadinessRow startRow(std::size_t impression) const;
     ReadinessRow judge(const ReadinessRow& start) const;
     ReadinessRow judgeFrom(const ReadinessRow& start, std::uint32_t pull) const;
+    bool mustBeFelt(const ReadinessRow& row) const;
     ReadinessRow settleDoubt(ReadinessRow doubtful, const ReadinessRow& certain) const;
 
     TimeSpan lastRichStart(std::uint32_t last) const;
     void fillLightRule(ReadinessRow& row) const;
+    void noteTurnedAgain(ReadinessRow& row) const;
+    bool followsTheDark(const ReadinessRow& row, const HistoryLook& look) const;
     void walkStays(ReadinessRow& row, bool outOfHands) const;
+    void countDays(ReadinessRow& row, const TimeSpan& from, CivilMinute until) const;
     template <class Visit>
     void passStays(LightDays& days, Visit&& visit) const;
     double daysHighAt(const TimeSpan& pulled, CivilMinute minute) const;
     void noteDark(ReadinessRow& row, const Stay& stay, bool continues) const;
     void notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const;
     void fillLooks(ReadinessRow& row, CivilMinute until) const;
+    bool isOwn(const ReadinessRow& row, int look) const;
     void countTrueLook(ReadinessRow& row, const HistoryLook& look) const;
     void fillDose(ReadinessRow& row, CivilMinute until) const;
     GateFacts factsOf(const ReadinessRow& row) const;

@@ -28,11 +28,49 @@ double Assessment::daysHighAt(const TimeSpan& pulled, CivilMinute minute) const 
     return days.high();
 }
 
+// A colour that turns in the dark had not finished: the days in light begin anew.
+void Assessment::noteTurnedAgain(ReadinessRow& row) const {
+    for (const std::uint32_t i : m_looks) {
+        const HistoryLook& look = m_history.looks[i];
+        if (look.hasColour && look.colour == LookColour::turned &&
+            look.at.earliest > row.pulled.latest && followsTheDark(row, look))
+            row.turnedAgain = static_cast<int>(i);
+    }
+}
+
+// Whether it was made in the dark, or as long after as it takes to hang a print up and look at it,
+// and the dark had lasted a day.
+bool Assessment::followsTheDark(const ReadinessRow& row, const HistoryLook& look) const {
+    return std::any_of(m_stays.begin(), m_stays.end(), [&](const Stay& stay) {
+        const CivilMinute from = std::max(stay.from.latest, row.pulled.latest);
+        const CivilMinute until = std::min(stay.to.latest, look.at.latest);
+        return stay.place >= 0 && until - from >= minutesPerDay &&
+               until >= look.at.earliest - minutesPerDay && countsAsDark(lightIn(stay, until));
+    });
+}
+
 void Assessment::walkStays(ReadinessRow& row, bool outOfHands) const {
     row.gaps.dates = isBadlyKnown(row.pulled);
-    LightDays days(m_light, row.pulled, m_asOf);
+    const HistoryLook* again =
+        row.turnedAgain < 0 ? nullptr : &m_history.looks[static_cast<std::size_t>(row.turnedAgain)];
+    countDays(row, row.pulled, again ? again->at.latest : endOfTime);
+    row.daysInAllLow = row.daysLow;
+    row.daysInAllHigh = row.daysHigh;
+    if (again)
+        countDays(row, {again->at.latest, again->at.latest}, endOfTime);
+    const bool unlitOut = row.unlitPlace >= 0 && m_light.isOutOfHands(row.unlitPlace);
+    row.gaps.lightAtHolder =
+        (row.gaps.lightAtPlace && unlitOut) || (outOfHands && row.lightNow == LightState::unstated);
+    row.gaps.lightAtPlace = row.gaps.lightAtPlace && !unlitOut;
+}
+
+// Stays that begin later than `until` are counted, and nothing is told of them.
+void Assessment::countDays(ReadinessRow& row, const TimeSpan& from, CivilMinute until) const {
+    LightDays days(m_light, from, m_asOf);
     passStays(days, [&](const Stay& stay, bool followed) {
-        if (stay.from.latest >= row.pulled.earliest) {
+        if (stay.from.latest > until)
+            return;
+        if (stay.from.latest >= from.earliest) {
             notePutAway(row, stay, days);
             row.gaps.dates = row.gaps.dates || isBadlyKnown(stay.from);
         }
@@ -43,10 +81,7 @@ void Assessment::walkStays(ReadinessRow& row, bool outOfHands) const {
     row.artificialLight = days.sawArtificial();
     row.gaps.whereabouts = days.lostWhereabouts();
     row.unlitPlace = days.unlitPlace();
-    const bool unlitOut = row.unlitPlace >= 0 && m_light.isOutOfHands(row.unlitPlace);
-    row.gaps.lightAtPlace = days.unlit() && !unlitOut;
-    row.gaps.lightAtHolder =
-        (days.unlit() && unlitOut) || (outOfHands && row.lightNow == LightState::unstated);
+    row.gaps.lightAtPlace = days.unlit();
 }
 
 // Keeps the beginning of the dark time that lasts until the stay's end.
@@ -69,7 +104,8 @@ void Assessment::noteDark(ReadinessRow& row, const Stay& stay, bool continues) c
 }
 
 void Assessment::notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const {
-    if (row.putAwayEarly || stay.place < 0 || stay.undecided)
+    const bool mayComeLater = isBadlyKnown(stay.from) && stay.from.latest > m_asOf;
+    if (row.putAwayEarly || stay.place < 0 || stay.undecided || mayComeLater)
         return;
     const bool dark = countsAsDark(lightIn(stay, stay.from.latest));
     const bool out = m_light.isOutOfHands(stay.place);
@@ -108,6 +144,10 @@ void Assessment::fillDose(ReadinessRow& row, CivilMinute until) const {
         row.notYet_sunnyDays =
             m_model->ledger.sumSince(m_stays, row.pulled, std::min(row.turnedUntil, until))
                 .sunnyDays;
+    if (row.looks.sawTurned && row.looks.last == LookColour::trueColour)
+        row.lightSinceTurned_sunnyDays =
+            m_model->ledger.sumSince(m_stays, {row.turnedUntil, row.turnedUntil}, until)
+                .sunnyDays.high;
     row.returnedChance =
         LightWanted::chanceBy(*row.wanted, row.dose.sunnyDays, row.notYet_sunnyDays);
 }
@@ -121,6 +161,7 @@ void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
     row.touchLook = -1;
     row.colourLook = -1;
     row.looks = {};
+    row.unplacedLooks = false;
     row.looks.wanted = m_colourLooks;
     row.turnedUntil = row.lastTrueLook = beginningOfTime;
     for (const std::uint32_t i : m_looks) {
@@ -130,7 +171,10 @@ void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
         // What speaks against a print counts as soon as it may have been seen.
         const bool isFavourable = (!look.hasTouch || look.touch == Touch::dry) &&
                                   (!look.hasColour || look.colour == LookColour::trueColour);
-        if (isFavourable && look.at.latest > until && isBadlyKnown(look.at))
+        const bool mayBeLater = isFavourable && look.at.latest > until && isBadlyKnown(look.at);
+        row.unplacedLooks = row.unplacedLooks || mayBeLater ||
+                            (look.at.earliest <= lastPull && look.at.latest > lastPull);
+        if (mayBeLater)
             continue;
         if (look.hasTouch && look.at.earliest > lastPull)
             row.touchLook = static_cast<int>(i);
@@ -141,6 +185,15 @@ void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
     }
     row.touchDry = row.touchLook >= 0 &&
                    m_history.looks[static_cast<std::size_t>(row.touchLook)].touch == Touch::dry;
+    row.touchWasOther = row.touchLook >= 0 && !isOwn(row, row.touchLook);
+    row.colourWasOther = row.colourLook >= 0 && !isOwn(row, row.colourLook);
+}
+
+bool Assessment::isOwn(const ReadinessRow& row, int look) const {
+    const auto impression = static_cast<std::size_t>(row.impression);
+    const std::uint32_t* end = m_history.ownLooksOf.end(impression);
+    return std::find(m_history.ownLooksOf.begin(impression), end,
+                     static_cast<std::uint32_t>(look)) != end;
 }
 
 // Fresh ink looks true before it turns: a look counts after the days in light, or where the colour
@@ -168,7 +221,7 @@ void Assessment::countTrueLook(ReadinessRow& row, const HistoryLook& look) const
     if (looks.foundTrue > 0 && since_days < m_looksApart_days)
         return;
     ++looks.foundTrue;
-    row.lastTrueLook = look.at.earliest;
+    row.lastTrueLook = look.at.latest;
 }
 
 }  // namespace rackbook

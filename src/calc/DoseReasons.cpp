@@ -53,6 +53,14 @@ std::string sinceLookWords(const ReadinessRow& row, const History& history) {
            dayWords(history.looks[static_cast<std::size_t>(row.colourLook)].at) + ",";
 }
 
+std::string tooLittleWords(const ReadinessRow& row, const HouseRules& rules) {
+    const std::string wanted = roughly(LightWanted::doseFor_sunnyDays(
+        *row.wanted, lookChanceFor(row.looks, rules.value("lookChance")), row.notYet_sunnyDays));
+    if (wanted == roughly(row.dose.sunnyDays.best))
+        return "That is a little too little for a look to tell.";
+    return "That is too little for a look to tell: about " + wanted + " are wanted first.";
+}
+
 }  // namespace
 
 std::string forecastWords(const LightForecast& forecast) {
@@ -77,17 +85,20 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
     // Of what is ready, looks have told already.
     if (row.verdict == Verdict::ready)
         return {had + "."};
+    // What a look found goes before any chance.
+    if (wasFoundTrue(row))
+        return {had + "."};
+    if (cameBackInTheDark(row))
+        return {
+            had + ".",
+            "It was found true though next to no light had come to it since it had been found not "
+            "true: look again, or correct the looks or the light of the place."};
     sentences.push_back(had + "; " + wantedWords(*row.wanted, rules) + ". " + countedIn(row) +
                         ", the chance that the colour of this one is back" +
                         sinceLookWords(row, history) + " is " + chanceWords(row.returnedChance) +
                         ".");
-    const bool tooLittle = stateOf(row, GateKind::dose) == GateState::failed;
-    if (tooLittle)
-        sentences.push_back("That is too little for a look to tell: about " +
-                            roughly(LightWanted::doseFor_sunnyDays(
-                                *row.wanted, lookChanceFor(row.looks, rules.value("lookChance")),
-                                row.notYet_sunnyDays)) +
-                            " are wanted first.");
+    if (stateOf(row, GateKind::dose) == GateState::failed)
+        sentences.push_back(tooLittleWords(row, rules));
     if (row.hasForecast && row.place >= 0)
         sentences.push_back("Hanging on at " +
                             history.places[static_cast<std::size_t>(row.place)].name + ", " +
@@ -113,8 +124,10 @@ std::vector<std::string> colourLookReasons(const ReadinessRow& row, const Histor
     const double apart_days = rules.value("colourLooksApart_days");
     return {"The studio wants " + std::to_string(row.looks.wanted) + " looks that find it true, " +
             formatShortest(apart_days) + (apart_days == 1 ? " day" : " days") + " apart or more; " +
-            std::to_string(row.looks.foundTrue) + " so far. The next may be made from " +
-            formatDay(nextLookFrom(row, rules)) + " on."};
+            std::to_string(row.looks.foundTrue) + " so far. The next may be made " +
+            (nextLookFrom(row, rules) <= row.asOf
+                 ? "now."
+                 : "from " + formatDay(nextLookFrom(row, rules)) + " on.")};
 }
 
 }  // namespace rackbook

@@ -41,15 +41,17 @@ GateResult judgeColour(const GateFacts& facts) {
     return {GateState::open, GateNeed::look};
 }
 
-// The estimate says when looks are worth making; what they find goes before it, except that a
-// colour that was never seen to turn is not believed where next to no light had come: it may turn
-// yet.
+// The estimate says when looks are worth making; what they find goes before it, but for two things
+// that are not believed where next to no light had come: a colour that was never seen to turn,
+// which may turn yet, and one that came back in the dark.
 GateResult judgeDose(const GateFacts& facts) {
     if (!facts.asksDose || facts.returnedChance >= facts.enoughChance)
         return {GateState::passed, GateNeed::nothing};
     const bool settled = looksSettle(facts.colour);
     const bool surelyTooLittle = facts.returnedChance < facts.lookChance;
-    if (settled && (!surelyTooLittle || facts.colour.sawTurned))
+    const bool cameBack =
+        facts.colour.sawTurned && facts.lightSinceTurned_sunnyDays >= nextToNoLight_sunnyDays;
+    if (settled && (!surelyTooLittle || cameBack))
         return {GateState::passed, GateNeed::nothing};
     if (surelyTooLittle)
         return {GateState::failed, GateNeed::light};

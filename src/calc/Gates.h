@@ -6,6 +6,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 
 #include "calc/Estimate.h"
 #include "records/Look.h"
@@ -55,7 +56,9 @@ struct GateFacts {
     double returnedChance = notKnown;  // that the colour has returned, by the dose
     double lookChance = 0;             // as lookChanceFor gives it
     double enoughChance = 0;           // from which chance on the dose counts as enough
-    bool hasTouch = false;             // a look since the last pull of all says how it feels
+    // That came to it since it was last found not true, where it was found true since: at most.
+    double lightSinceTurned_sunnyDays = std::numeric_limits<double>::infinity();
+    bool hasTouch = false;  // a look since the last pull of all says how it feels
     Touch touch = Touch::wet;
     ColourLooks colour;
 };
@@ -64,6 +67,9 @@ struct Gate {
     GateKind kind;
     GateResult (*judge)(const GateFacts& facts);
 };
+
+// Less light than this is next to none, in which no colour comes back.
+constexpr double nextToNoLight_sunnyDays = 0.001;
 
 const std::array<Gate, gateCount>& gates();
 

@@ -13,13 +13,13 @@ struct GlassFigures {
     double visible;        // transmittance as EN 410 weighs it
 };
 
-// Visible: published window data sets have 0.881 for clear glass of 6 mm, 0.89 for 4 mm, and 0.76 for
-// two panes of 6 mm; two of 4 mm let through about 0.8. Ultraviolet of clear and coated glass: from
-// memory of tables by the method of EN 410, which goes from 280 to 380 nm, widened upwards for what
-// skin doctors measured up to 400 nm: of UV-A, smooth ordinary glass let through 74.3 %, laminated
-// glass and glass with a film against sun none that was measurable ("The role of glass as a barrier
-// against the transmission of ultraviolet radiation: an experimental study", Photodermatology,
-// Photoimmunology & Photomedicine 25, 2009). Visible of the others: from memory.
+// Visible: published window data sets have 0.881 for clear glass of 6 mm, 0.89 for 4 mm, and 0.76
+// for two panes of 6 mm; two of 4 mm let through about 0.8. Ultraviolet of clear and coated glass:
+// from memory of tables by the method of EN 410, which goes from 280 to 380 nm, widened upwards for
+// what skin doctors measured up to 400 nm: of UV-A, smooth ordinary glass let through 74.3 %,
+// laminated glass and glass with a film against sun none that was measurable ("The role of glass as
+// a barrier against the transmission of ultraviolet radiation: an experimental study",
+// Photodermatology, Photoimmunology & Photomedicine 25, 2009). Visible of the others: from memory.
 GlassFigures figuresOf(Glass glass) {
     switch (glass) {
         case Glass::open:

@@ -160,6 +160,7 @@ History historyOf(const RecordSet& records) {
         looks.note(records.of<Look>()[row].standsFor, row);
     }
     history.looksOf = looks.take();
+    history.ownLooksOf = listsOf<Look>(records, positions);
     return history;
 }
 

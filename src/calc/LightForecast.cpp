@@ -69,7 +69,7 @@ LightForecast forecastAt(const LightModel& model, const ReadinessRow& row, int p
 LightForecast forecastOf(const ReadinessRow& row, const HouseRules& rules) {
     if (!row.hasForecast)
         return {};
-    return forecastAt(*row.forecastModel, row, row.place, row.forecastFrom,
+    return forecastAt(*row.forecastModel, row, row.place, row.asOf,
                       {rules.value("lookChance"), rules.value("returnedChance")});
 }
 

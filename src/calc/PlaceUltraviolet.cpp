@@ -22,6 +22,8 @@ constexpr double hoursPerDay = 24;
 constexpr Estimate usualDaylightFactor{0.003, 0.02, 0.08};
 // Of the time that the sun shines on the window, the patch of it lies on the print (our guess).
 constexpr Estimate sunPatch{0, 0.03, 0.2};
+// Of light straight from the sun, beside as much from the sky, what a room makes of it (our guess).
+constexpr Estimate sunInRoom{0.2, 0.5, 1};
 // mW of UV-A in a lumen of daylight behind clear glass (from memory).
 constexpr Estimate ultravioletOfDaylight_mWlm{0.1, 0.3, 0.6};
 // Lamps: LED next to nothing, fluorescent tubes 0.04 to 0.08 (from memory).
@@ -76,15 +78,36 @@ Estimate facing(const ByPlane<Estimate>& sums, const std::optional<double>& azim
     return any;
 }
 
-Estimate behindGlass(const Light& light, const ByPlane<Estimate>& sums) {
+// What falls on the face of a window: from the sky and the ground, and straight from the sun. Of
+// the four faces, the one that has least has hardly any of the sun.
+struct OnFace {
+    Estimate sky;
+    Estimate sun;
+};
+
+OnFace onFace(const ByPlane<Estimate>& sums, const std::optional<double>& azimuth_deg) {
+    const Estimate all = facing(sums, azimuth_deg);
+    double least = all.best;
+    for (std::size_t plane = 1; plane < dayPlanes; ++plane)
+        least = std::min(least, sums[plane].best);
+    const double share = all.best > 0 ? least / all.best : 1;
+    return {scaled(all, share), scaled(all, 1 - share)};
+}
+
+// The daylight factor tells what reaches the print of what falls on open ground under an overcast
+// sky, when all faces have alike, `overcastFace` of it; of what falls on the window's own face it
+// is as much more. Light straight from the sun reaches most of the room by way of floor and walls.
+Estimate behindGlass(const Light& light, const ByPlane<Estimate>& sums, double overcastFace) {
     const Estimate factor = light.daylightFactor_pct
                                 ? scaled({0.7, 1, 1.3}, *light.daylightFactor_pct / 100)
                                 : usualDaylightFactor;
-    const Estimate inRoom = independentProductOf(factor, ultravioletInRoom(light));
-    Estimate dose = independentProductOf(on(sums, DayPlane::level), inRoom);
-    const Estimate sun = productOf(
-        independentProductOf(facing(sums, light.windowAzimuth_deg), ultravioletThroughGlass(light)),
-        sunPatch);
+    const OnFace face = onFace(sums, light.windowAzimuth_deg);
+    const Estimate window =
+        scaled(sumOf(face.sky, productOf(face.sun, sunInRoom)), 1 / overcastFace);
+    Estimate dose =
+        independentProductOf(window, independentProductOf(factor, ultravioletInRoom(light)));
+    const Estimate sun =
+        productOf(independentProductOf(face.sun, ultravioletThroughGlass(light)), sunPatch);
     if (light.directSun.value_or(false))
         dose = sumOf(dose, sun);
     else if (!light.directSun)
@@ -96,9 +119,10 @@ Estimate ofDaylight_mWlm(const std::optional<Light>& light) {
     return scaled(ultravioletOfDaylight_mWlm, light ? ultravioletBesideClearGlass(*light) : 1);
 }
 
-Estimate byDaylight(const std::optional<Light>& light, const ByPlane<Estimate>& sums) {
+Estimate byDaylight(const std::optional<Light>& light, const ByPlane<Estimate>& sums,
+                    double overcastFace) {
     if (light && light->lightKind == LightKind::daylight)
-        return behindGlass(*light, sums);
+        return behindGlass(*light, sums, overcastFace);
     if (light)
         return facing(sums, light->windowAzimuth_deg);
     Estimate any = hullOf(facing(sums, std::nullopt), on(sums, DayPlane::level));
@@ -121,6 +145,8 @@ PlaceUltraviolet::PlaceUltraviolet(const GeoPoint& studio, Skies skies)
     m_sunnyDay_Whm2 = Estimate::exactly(0);
     for (std::size_t plane = 1; plane < dayPlanes; ++plane)
         m_sunnyDay_Whm2 = sumOf(m_sunnyDay_Whm2, scaled(sums[plane], 0.25));
+    const PlaneSums& grey = reference.under(oktasOf(Sky::overcast), equinox).nearUltraviolet_Whm2;
+    m_overcastFace = on(grey, DayPlane::north).best / on(grey, DayPlane::level).best;
 }
 
 DayLight PlaceUltraviolet::mixedDay(const SkyShares& skies, std::int64_t day) {
@@ -228,7 +254,8 @@ LightDose PlaceUltraviolet::ofDay(const std::optional<Light>& light, std::int64_
                                         ofDaylight_mWlm(light)),
                    1e-3));
     const PlaneSums& sums = onDay(day).nearUltraviolet_Whm2;
-    return {byDaylight(light, sums), byDaylight(light, inSunnyDays(sums))};
+    return {byDaylight(light, sums, m_overcastFace),
+            byDaylight(light, inSunnyDays(sums), m_overcastFace)};
 }
 
 double PlaceUltraviolet::fallenBy(const std::optional<Light>& light, std::int64_t day,
@@ -244,8 +271,9 @@ double PlaceUltraviolet::fallenBy(const std::optional<Light>& light, std::int64_
         const double after = whole >= DayLight::hours ? before : static_cast<double>(fallen[whole]);
         return before + (after - before) * (hour - static_cast<double>(whole));
     };
-    const bool isUpright = light && light->lightKind == LightKind::outdoors;
-    if (!isUpright || !light->windowAzimuth_deg)
+    const bool hasFace = light && (light->lightKind == LightKind::outdoors ||
+                                   light->lightKind == LightKind::daylight);
+    if (!hasFace || !light->windowAzimuth_deg)
         return on(static_cast<std::size_t>(DayPlane::level));
     const Between at = facingsAround(*light->windowAzimuth_deg);
     return on(at.first) * (1 - at.part) + on(at.second) * at.part;

@@ -81,6 +81,8 @@ private:
     const DayLight* m_latest = nullptr;
     std::int64_t m_latestDay = 0;
     Estimate m_sunnyDay_Whm2;
+    double m_overcastFace =
+        1;  // on an upright face under an overcast sky, over that on level ground
 };
 
 }  // namespace rackbook

@@ -32,13 +32,23 @@ std::vector<ReadinessRow> readinessAt(const History& history, const HouseRules& 
     return rows;
 }
 
+bool cameBackInTheDark(const ReadinessRow& row) {
+    return row.looks.any && row.looks.last == LookColour::trueColour && row.looks.sawTurned &&
+           row.lightSinceTurned_sunnyDays < nextToNoLight_sunnyDays;
+}
+
+bool wasFoundTrue(const ReadinessRow& row) {
+    return row.looks.any && row.looks.last == LookColour::trueColour && row.looks.foundTrue > 0 &&
+           !cameBackInTheDark(row);
+}
+
 CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules) {
     if (row.looks.foundTrue == 0)
         return beginningOfTime;
     // Looks are held against each other by days.
     const auto apart_days =
         static_cast<CivilMinute>(std::ceil(rules.value("colourLooksApart_days")));
-    return row.lastTrueLook + apart_days * minutesPerDay;
+    return (dayOf(row.lastTrueLook) + apart_days) * minutesPerDay;
 }
 
 const std::vector<std::string>& rulesOfReadiness() {

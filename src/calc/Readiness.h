@@ -12,6 +12,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -53,6 +54,7 @@ struct ReadinessGaps {
 // Positions are those of the history; -1 stands for none.
 struct ReadinessRow {
     int impression = -1;
+    CivilMinute asOf = 0;  // of the check
     Verdict verdict = Verdict::unknown;
     LightRule lightRule = LightRule::drierNotKnown;
     LightState lightNow = LightState::unstated;  // at place; artificial counts as dark
@@ -62,6 +64,10 @@ struct ReadinessRow {
     bool touchDry = false;         // recorded since the last pull of all
     bool putAwayEarly = false;     // into the dark or out of hands before every gate was passed
     bool leftEarly = false;        // putAwayEarly, and by leaving the studio's hands
+    bool touchWasOther = false;    // touchLook was at other prints, which it was taken to be like
+    bool colourWasOther = false;   // colourLook was
+    bool unplacedLooks = false;    // some may have been made before that pull, or after the check
+    bool mayComeLater = false;     // the move to place is dated too badly to have surely been made
     ReadinessGaps gaps;
     GateResults gates = {};  // as of the check; meaningless where pull is -1
     int pull = -1;           // the last extender-rich one
@@ -71,6 +77,7 @@ struct ReadinessRow {
     int unlitPlace = -1;     // the last place whose light is not known
     int touchLook = -1;      // the last that says how it feels, since the last pull of all
     int colourLook = -1;     // the last that says how it looks, since that pull
+    int turnedAgain = -1;    // the last that found it turned after the dark, since that pull
     ColourLooks looks;       // since that pull
     CivilMinute lastTrueLook = beginningOfTime;  // the last of looks.foundTrue
     // Up to then a look may have found the colour not true.
@@ -82,20 +89,25 @@ struct ReadinessRow {
     TimeSpan putAwayEarlyOn;  // where putAwayEarly
     Estimate extenderShare;   // of that pull's ink
     Estimate drierShare;      // of that pull's ink
-    double daysLow = 0;       // days in light since that pull
+    // Days in light since that pull, or since turnedAgain, for which it had them all anew to go
+    // through (our reading of common practice).
+    double daysLow = 0;
     double daysHigh = 0;
     double daysNeeded = 0;
+    double daysInAllLow = 0;  // since that pull
+    double daysInAllHigh = 0;
     // Where the studio's light can be estimated.
     bool asksDose = false;
     LightDose dose;  // since that pull
     // Up to the last look, where that found the colour not true.
     Estimate notYet_sunnyDays = Estimate::exactly(0);
+    // At most, since a look last found it not true, where later ones found it true.
+    double lightSinceTurned_sunnyDays = std::numeric_limits<double>::infinity();
     double returnedChance = notKnown;          // by dose and notYet_sunnyDays
     const LightWantedGroup* wanted = nullptr;  // the inks alike; lives as long as the model
     bool hasForecast = false;                  // more light is wanted, and it hangs in light
     // What forecastOf asks, where hasForecast; must be alive then.
     const LightModel* forecastModel = nullptr;
-    CivilMinute forecastFrom = 0;
 };
 
 struct Readiness {
@@ -122,6 +134,12 @@ std::vector<ReadinessRow> readinessAt(const History& history, const HouseRules& 
 // Why the row says what it says, in whole sentences; at least one.
 std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& history,
                                     const HouseRules& rules);
+
+// Whether the looks say that the colour came back while, by estimate, next to no light was there.
+bool cameBackInTheDark(const ReadinessRow& row);
+
+// Whether a look has told what a chance would tell: it found the colour true, and is believed.
+bool wasFoundTrue(const ReadinessRow& row);
 
 // From which minute on the next look counts as another one that found the colour true: at once
 // where none has yet.

@@ -19,7 +19,9 @@ public:
         if (m_row.pull >= 0)
             sayLight();
         else if (m_row.verdict == Verdict::notAffected)
-            say("No layer of it is extender-rich.");
+            say("No layer of it is extender-rich, by what is recorded.");
+        else if (m_row.verdict == Verdict::lookDue)
+            say("No layer of it is extender-rich, by what is recorded: it only has to be dry.");
         sayLooks();
         sayPlace();
         sayGaps();
@@ -80,13 +82,22 @@ private:
             text += passed(GateKind::light) ? "; the studio wants " + wanted
                                             : " of the " + wanted + " that the studio wants";
         if (m_row.touchLook < 0 && m_row.colourLook < 0)
-            text += "; no look since";
+            text += m_row.unplacedLooks ? "; no look that certainly came since" : "; no look since";
         say(text + ".");
+        sayTurnedAgain();
         sayLightRule(wanted);
         if (m_row.artificialLight)
             say("Time in artificial light counts as dark.");
         for (std::string& sentence : doseReasons(m_row, m_history, m_rules))
             say(std::move(sentence));
+    }
+
+    void sayTurnedAgain() {
+        if (m_row.turnedAgain < 0)
+            return;
+        say("They are counted from the look " + dayWords(look(m_row.turnedAgain).at) +
+            ", which found the colour turned after time in the dark; in all it had " +
+            daysWords(m_row.daysInAllLow, m_row.daysInAllHigh) + ".");
     }
 
     void sayLightRule(const std::string& wanted) {
@@ -110,17 +121,25 @@ private:
         return std::string("the colour ") + found[static_cast<std::size_t>(seen.colour)];
     }
 
+    // A look at a sample is no look at the print itself.
+    std::string lookWords(int which, bool wasOther) const {
+        const std::string when = "The look " + dayWords(look(which).at);
+        return wasOther ? when + ", at others that were taken to speak for it, found"
+                        : when + " found";
+    }
+
     void sayLooks() {
+        const std::string it = m_row.touchWasOther ? " them " : " it ";
         if (m_row.colourLook >= 0 && m_row.colourLook == m_row.touchLook) {
             const HistoryLook& both = look(m_row.colourLook);
-            say("The look " + dayWords(both.at) + " found it " + touchWords(both) + " and " +
-                colourWords(both) + ".");
+            say(lookWords(m_row.colourLook, m_row.colourWasOther) + it + touchWords(both) +
+                " and " + colourWords(both) + ".");
         } else {
             if (m_row.colourLook >= 0)
-                say("The look " + dayWords(look(m_row.colourLook).at) + " found " +
+                say(lookWords(m_row.colourLook, m_row.colourWasOther) + " " +
                     colourWords(look(m_row.colourLook)) + ".");
             if (m_row.touchLook >= 0)
-                say("The look " + dayWords(look(m_row.touchLook).at) + " found it " +
+                say(lookWords(m_row.touchLook, m_row.touchWasOther) + it +
                     touchWords(look(m_row.touchLook)) + ".");
         }
         for (std::string& sentence : colourLookReasons(m_row, m_history, m_rules))
@@ -153,7 +172,8 @@ private:
         }
         if (m_row.place < 0)
             return;
-        const std::string where = "It is at " + placeName(m_row.place);
+        const std::string where =
+            (m_row.mayComeLater ? "It may be at " : "It is at ") + placeName(m_row.place);
         const char* light =
             m_row.lightNow == LightState::artificial ? ", in artificial light" : ", in the dark";
         if (dark && m_row.pull >= 0)

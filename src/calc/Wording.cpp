@@ -40,16 +40,38 @@ std::string percentWords(const Estimate& share) {
     return low == high ? low + " %" : low + "–" + high + " %";
 }
 
-std::string daysWords(double low, double high) {
-    const double from = std::floor(low + hair);
-    const double to = std::floor(high + hair);
+namespace {
+
+struct WholeDays {
+    explicit WholeDays(double lowDays, double highDays)
+        : low(std::floor(lowDays + hair)), high(std::floor(highDays + hair)) {}
+
     // More than any studio has existed: the count has no upper end.
-    constexpr double mostDays = 1e6;
-    if (to > mostDays)
-        return formatFixed(from, 0) + " days or more";
-    if (to > from + 1)
-        return formatFixed(from, 0) + " to " + formatFixed(to, 0) + " days";
-    return formatFixed(from, 0) + (from == 1 ? " day" : " days");
+    bool isOpen() const { return high > 1e6; }
+    bool isRange() const { return high > low + 1; }
+
+    double low;
+    double high;
+};
+
+}  // namespace
+
+std::string daysWords(double low, double high) {
+    const WholeDays days(low, high);
+    const std::string from = formatFixed(days.low, 0);
+    if (days.isOpen())
+        return from + " days or more";
+    if (days.isRange())
+        return from + " to " + formatFixed(days.high, 0) + " days";
+    return from + (days.low == 1 ? " day" : " days");
+}
+
+std::string daysFigures(double low, double high) {
+    const WholeDays days(low, high);
+    const std::string from = formatFixed(days.low, 0);
+    if (days.isOpen())
+        return from + " or more";
+    return days.isRange() ? from + "–" + formatFixed(days.high, 0) : from;
 }
 
 RoughFigure roughFigure(double value) {

@@ -19,6 +19,8 @@ std::string percentWords(const Estimate& share);
 // "9 days", "1 day", "9 to 12 days": whole days, rounded down. One figure where the bounds are no
 // more than a day apart.
 std::string daysWords(double low, double high);
+// Its figures alone, for a column: "9", "9–12", "9 or more".
+std::string daysFigures(double low, double high);
 
 // A figure with two digits that count, and with how many decimals it is written.
 struct RoughFigure {

@@ -26,11 +26,7 @@ constexpr double mostDays = 1e6;
 std::string daysText(const ReadinessRow& row) {
     if (row.pull < 0)
         return {};
-    // Whole days that have passed, as the reasons count them.
-    const std::string low = formatFixed(std::floor(row.daysLow), 0);
-    const std::string high =
-        row.daysHigh > mostDays ? "any number" : formatFixed(std::floor(row.daysHigh), 0);
-    return (low == high ? low : low + "–" + high) + " of " + formatFixed(row.daysNeeded, 0);
+    return daysFigures(row.daysLow, row.daysHigh) + " of " + formatFixed(row.daysNeeded, 0);
 }
 
 std::string layerText(const ReadinessRow& row, const History& history) {
@@ -114,6 +110,15 @@ void printSummary(Console& console, const ReadyFacts& facts) {
         console.out() << filledIn(translated("ready", "%1 spoiled or destroyed were left out."),
                                   {std::to_string(facts.readiness.leftOut)})
                       << "\n";
+}
+
+// Since when the days are counted, and how many there were in all.
+void setTurnedAgain(Tree& one, const ReadinessRow& row, const History& history) {
+    const HistoryLook& look = history.looks[static_cast<std::size_t>(row.turnedAgain)];
+    one.set("foundTurnedAgainOn", formatDay(look.at.latest));
+    one.set("lightDaysInAllLow", row.daysInAllLow);
+    if (row.daysInAllHigh <= mostDays)
+        one.set("lightDaysInAllHigh", row.daysInAllHigh);
 }
 
 // The dose since that pull, the doses by which a look is worth making, half of such prints are back
@@ -223,10 +228,16 @@ Tree readinessTree(const ReadyFacts& facts) {
             if (row.daysHigh <= mostDays)
                 one.set("lightDaysHigh", row.daysHigh);
             one.set("lightDaysNeeded", row.daysNeeded);
+            if (row.turnedAgain >= 0)
+                setTurnedAgain(one, row, facts.history);
         }
         if (row.asksDose && row.wanted)
             setDose(one, row, facts.rules);
         one.set("touchDry", row.touchDry);
+        if (row.touchLook >= 0)
+            one.set("touchSeenAtOthers", row.touchWasOther);
+        if (row.colourLook >= 0)
+            one.set("colourSeenAtOthers", row.colourWasOther);
         if (row.place >= 0)
             one.set("place", facts.history.places[static_cast<std::size_t>(row.place)].id);
         if (row.putAwayEarly)

@@ -133,7 +133,8 @@ struct History {
     std::vector<HistoryImpression> impressions;  // those asked for, by edition and working number
     RowLists pullsOf;                            // each list in the order of recording, not of time
     RowLists movesOf;
-    RowLists looksOf;  // looks at the impression and looks that stand for it
+    RowLists looksOf;     // looks at the impression and looks that stand for it
+    RowLists ownLooksOf;  // of these, those at the impression itself
 };
 
 }  // namespace rackbook

@@ -24,7 +24,7 @@ bool isJudgedByLayer(const OwnLight& light) {
 
 std::string daysText(const OwnLight& light, const SheetWords& words) {
     if (!isJudgedByLayer(light))
-        return words(light.verdict == Verdict::notAffected ? "light.noneAsked" : "notKnown");
+        return words(light.verdict == Verdict::unknown ? "notKnown" : "light.noneAsked");
     // More than any studio has existed: the count has no upper end.
     constexpr double mostDays = 1e6;
     const std::string days =

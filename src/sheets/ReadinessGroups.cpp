@@ -21,7 +21,7 @@ std::size_t urgencyOf(Verdict verdict) {
 std::string layerText(const ReadinessRow& row, const ReadinessFacts& facts,
                       const SheetWords& words) {
     if (row.layer < 0)
-        return words(row.verdict == Verdict::notAffected ? "impressions.noLayer" : "notKnown");
+        return words(row.verdict == Verdict::unknown ? "notKnown" : "impressions.noLayer");
     const HistoryLayer& layer = facts.history.layers[static_cast<std::size_t>(row.layer)];
     return words.filled("impressions.layerOn",
                         {{"layer", std::to_string(layer.ordinal)}, {"date", spanText(row.pulled)}});

@@ -21,6 +21,8 @@ public:
             sayLight();
         else if (m_row.verdict == Verdict::notAffected)
             say("noRich");
+        else if (m_row.verdict == Verdict::lookDue)
+            say("onlyDry");
         sayLooks();
         sayPutAway();
         sayPlace();
@@ -105,7 +107,11 @@ private:
                                   : wholeDays(m_row.daysLow, m_row.daysHigh, m_words)},
                      {"needed", m_words.shortFigure(m_row.daysNeeded)}});
         if (m_row.touchLook < 0 && m_row.colourLook < 0)
-            say("noLook");
+            say(m_row.unplacedLooks ? "noLookSurely" : "noLook");
+        if (m_row.turnedAgain >= 0)
+            say("turnedAgain",
+                {{"when", when(look(m_row.turnedAgain).at)},
+                 {"days", wholeDays(m_row.daysInAllLow, m_row.daysInAllHigh, m_words)}});
         const bool careful = m_row.lightRule != LightRule::withDrier;
         say(!careful                                     ? "wantedWithDrier"
             : m_row.lightRule == LightRule::withoutDrier ? "wantedWithoutDrier"
@@ -126,8 +132,12 @@ private:
                           ? m_words.filled("orMore", {{"value", doseFigure(dose.low, m_words)}})
                           : doseText(dose, m_words)}});
         // Of what is ready, looks have told already.
-        if (m_row.verdict == Verdict::ready)
+        if (m_row.verdict == Verdict::ready || wasFoundTrue(m_row))
             return;
+        if (cameBackInTheDark(m_row)) {
+            say("cameBackInTheDark");
+            return;
+        }
         sayHalf(*m_row.wanted);
         sayChance();
         if (m_row.gates[static_cast<std::size_t>(GateKind::dose)].state == GateState::failed)
@@ -185,21 +195,23 @@ private:
             say("forecastMost", {{"date", day(*forecast.late)}});
     }
 
-    void sayLook(int at, bool tellsTouch, bool tellsColour) {
+    void sayLook(int at, bool tellsTouch, bool tellsColour, bool wasOther) {
         const HistoryLook& seen = look(at);
         std::vector<std::string> found;
         if (tellsTouch)
             found.push_back(m_words.of("touch", seen.touch));
         if (tellsColour)
             found.push_back(filled(std::string("colour.") + textOf(seen.colour)));
-        say("look", {{"when", when(seen.at)}, {"found", m_words.inRow(found)}});
+        say(wasOther ? "lookOther" : "look",
+            {{"when", when(seen.at)}, {"found", m_words.inRow(found)}});
     }
 
     void sayLooks() {
         if (m_row.colourLook >= 0)
-            sayLook(m_row.colourLook, m_row.colourLook == m_row.touchLook, true);
+            sayLook(m_row.colourLook, m_row.colourLook == m_row.touchLook, true,
+                    m_row.colourWasOther);
         if (m_row.touchLook >= 0 && m_row.touchLook != m_row.colourLook)
-            sayLook(m_row.touchLook, true, false);
+            sayLook(m_row.touchLook, true, false, m_row.touchWasOther);
         sayColourLooks();
         const bool neither = m_row.touchLook < 0 && m_row.colourLook < 0;
         if (m_row.lastPull < 0 || (m_row.pull >= 0 && neither))
@@ -223,10 +235,20 @@ private:
         else if (state == GateState::open && m_row.looks.foundTrue == 0)
             say("tooEarly");
         else if (state == GateState::open)
-            say("looksWanted", {{"wanted", m_words.count(m_row.looks.wanted)},
-                                {"apart", days(m_rules.value("colourLooksApart_days"))},
+            sayLooksWanted(foundTrue);
+    }
+
+    void sayLooksWanted(const std::string& foundTrue) {
+        const CivilMinute next = nextLookFrom(m_row, m_rules);
+        const std::string apart = days(m_rules.value("colourLooksApart_days"));
+        const std::string wanted = m_words.count(m_row.looks.wanted);
+        if (next <= m_row.asOf)
+            say("looksWantedNow", {{"wanted", wanted}, {"apart", apart}, {"found", foundTrue}});
+        else
+            say("looksWanted", {{"wanted", wanted},
+                                {"apart", apart},
                                 {"found", foundTrue},
-                                {"date", m_words.day(nextLookFrom(m_row, m_rules))}});
+                                {"date", m_words.day(next)}});
     }
 
     void sayPutAway() {
@@ -249,7 +271,9 @@ private:
             return;
         const std::string& place = placeName(m_row.place);
         const bool isArtificial = m_row.lightNow == LightState::artificial;
-        if (!countsAsDark(m_row.lightNow))
+        if (m_row.mayComeLater)
+            say("placePerhaps", {{"place", place}});
+        else if (!countsAsDark(m_row.lightNow))
             say(m_row.lightNow == LightState::lit ? "placeLit" : "place", {{"place", place}});
         else if (m_row.pull < 0)
             say(isArtificial ? "placeArtificial" : "placeDark", {{"place", place}});
@@ -294,6 +318,7 @@ std::vector<std::string> whySentences(const ReadinessRow& row, const ReadinessFa
 void addWhyLabels(std::vector<std::string>& keys) {
     const auto add = [&](const char* words) { addLabelKeys(keys, "impressions.because", words); };
     add("noRich printed ink inkRemembered inkUnknown drier drierNone drierUnknown");
+    add("onlyDry noLookSurely turnedAgain cameBackInTheDark lookOther looksWantedNow placePerhaps");
     add("drierCountsAsNone days noLook wantedWithDrier wantedWithoutDrier wantedDrierUnknown");
     add("artificial dose halfLearnt halfByRule halfMoved chance chanceSince chanceLeast");
     add("chanceMost chanceAbout tooLittle forecast forecastHalf forecastMost forecastNever");

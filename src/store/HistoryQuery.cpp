@@ -127,6 +127,7 @@ public:
         m_history.pullsOf = lists({pullListSql}, m_pulls);
         m_history.movesOf = lists({moveListSql}, m_moves);
         m_history.looksOf = lists({lookListSql, standsForSql}, m_looks);
+        m_history.ownLooksOf = lists({lookListSql}, m_looks);
         return std::move(m_history);
     }
 
@@ -453,7 +454,7 @@ void keepPrints(const BookFile& book, History& whole, const std::vector<std::str
     for (std::size_t i = 0; i < whole.impressions.size(); ++i)
         if (wanted.count(whole.impressions[i].key) > 0)
             kept.push_back(i);
-    for (RowLists* lists : {&whole.pullsOf, &whole.movesOf, &whole.looksOf}) {
+    for (RowLists* lists : {&whole.pullsOf, &whole.movesOf, &whole.looksOf, &whole.ownLooksOf}) {
         RowLists its;
         its.offsets.push_back(0);
         for (const std::size_t i : kept) {

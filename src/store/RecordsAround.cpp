@@ -176,17 +176,17 @@ private:
         Ids ids(m_database);
         forEachRecordType([&](auto tag) {
             using R = typename decltype(tag)::Type;
-            const auto at = static_cast<std::size_t>(R::kind);
+            static constexpr auto at = static_cast<std::size_t>(R::kind);
             if (isOfTheStudio(R::kind)) {
                 Statement all = m_database.prepare("SELECT key FROM " + tableOf<R>());
                 while (all.step())
                     m_keys[at].insert(all.whole(0));
             }
-            namings[at] = [this, at] {
+            namings[at] = [this] {
                 const KeySet own = m_keys[at];
                 KeysNamed<R>(m_database, m_keys).of(own);
             };
-            readings[at] = [this, at, &ids](RecordSet& records) {
+            readings[at] = [this, &ids](RecordSet& records) {
                 const std::vector<std::int64_t> own(m_keys[at].begin(), m_keys[at].end());
                 for (R& record : readByKeys<R>(m_database, ids, own))
                     records.add(std::move(record));

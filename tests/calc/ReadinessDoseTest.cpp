@@ -55,6 +55,24 @@ TEST_F(ReadinessDose, AChanceInBetweenMakesALookDue) {
     EXPECT_FALSE(row.hasForecast);
 }
 
+// North of the polar circle a window has no light for weeks; no colour comes back there.
+TEST_F(ReadinessDose, ColourThatCameBackWithoutLightIsNotBelieved) {
+    m_studio.latitude_deg = 78;
+    const std::string id = print("2026-11-01T10:00", "rack");
+    lookAt(id, "2026-11-12", LookColour::turned);
+    lookAt(id, "2026-12-01", LookColour::trueColour);
+    lookAt(id, "2026-12-10", LookColour::trueColour);
+    const ReadinessRow row = rowAsOf("2026-12-20T12:00");
+    EXPECT_EQ(lightOf(row), GateState::passed);
+    EXPECT_TRUE(cameBackInTheDark(row));
+    EXPECT_EQ(doseOf(row), GateState::failed);
+    EXPECT_EQ(row.verdict, Verdict::moreLight);
+    bool isSaid = false;
+    for (const std::string& sentence : reasonsFor(row, history, rules))
+        isSaid = isSaid || sentence.find("next to no light had come to it") != std::string::npos;
+    EXPECT_TRUE(isSaid);
+}
+
 TEST_F(ReadinessDose, TwoLooksSettleIt) {
     const std::string id = summerPrint();
     lookAt(id, "2026-06-10", LookColour::trueColour);

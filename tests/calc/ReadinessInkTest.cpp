@@ -7,14 +7,17 @@ using ReadinessInk = ReadinessTest;
 
 TEST_F(ReadinessInk, LayersWithLittleExtenderAreNotAffected) {
     pull(2, "2026-03-04T09:00");
-    EXPECT_EQ(verdictAsOf("2026-03-05"), Verdict::notAffected);
+    EXPECT_EQ(verdictAsOf("2026-03-05"), Verdict::lookDue);
     EXPECT_FALSE(rowAsOf("2026-03-05").touchDry);
     EXPECT_EQ(reasonsAsOf("2026-03-05"),
-              "No layer of it is extender-rich. No look since the last pull says how it feels.");
+              "No layer of it is extender-rich, by what is recorded: it only has to be dry. No "
+              "look since the last pull says how it feels.");
     lookAt("2026-03-09", Touch::dry, LookColour::trueColour);
     EXPECT_TRUE(rowAsOf("2026-03-09").touchDry);
+    EXPECT_EQ(verdictAsOf("2026-03-09"), Verdict::notAffected);
     EXPECT_EQ(reasonsAsOf("2026-03-09"),
-              "No layer of it is extender-rich. The look on 2026-03-09 found it dry to the touch.");
+              "No layer of it is extender-rich, by what is recorded. The look on 2026-03-09 found "
+              "it dry to the touch.");
 }
 
 TEST_F(ReadinessInk, AShareThatIsNotKnownLeavesItOpen) {

@@ -77,6 +77,78 @@ TEST_F(ReadinessLooks, AfterItWasSeenToTurnLooksCountAtOnce) {
     EXPECT_EQ(verdictAsOf("2026-03-25T10:00"), Verdict::ready);
 }
 
+// What turned in the dark had not finished, and has its days in light to go through anew.
+TEST_F(ReadinessLooks, TurnedAgainInTheDarkItsDaysBeginAnew) {
+    pulledAndHung();
+    foundTrue("2026-03-26");
+    foundTrue("2026-03-29");
+    move("drawer", "2026-03-30T10:00");
+    EXPECT_EQ(verdictAsOf("2026-03-31"), Verdict::ready);
+    lookAt("2026-04-20T10:00", Touch::dry, LookColour::turned);
+    EXPECT_EQ(verdictAsOf("2026-04-20T12:00"), Verdict::bringOut);
+    move("rack", "2026-04-20T12:00");
+    foundTrue("2026-04-22");
+    foundTrue("2026-04-25");
+    const ReadinessRow row = rowAsOf("2026-04-25T12:00");
+    EXPECT_EQ(row.verdict, Verdict::moreLight);
+    EXPECT_NEAR(row.daysLow, 5, 1e-9);
+    EXPECT_NEAR(row.daysInAllLow, 26 + 5, 1e-9);
+    EXPECT_NE(
+        reasonsAsOf("2026-04-25T12:00")
+            .find("They are counted from the look on 2026-04-20, which found the colour turned "
+                  "after time in the dark; in all it had 31 days."),
+        std::string::npos);
+    EXPECT_EQ(verdictAsOf("2026-05-11T12:00"), Verdict::ready);
+}
+
+// Brown that is seen while it hangs is what such ink does, and begins nothing anew.
+TEST_F(ReadinessLooks, TurnedInTheLightItsDaysGoOn) {
+    pulledAndHung();
+    move("drawer", "2026-03-08T10:00");
+    move("rack", "2026-03-08T18:00");
+    lookAt("2026-03-09", Touch::dry, LookColour::turned);
+    EXPECT_EQ(rowAsOf("2026-03-12").turnedAgain, -1);
+}
+
+TEST_F(ReadinessLooks, OneAtOthersIsSaidToBe) {
+    pulledAndHung();
+    book.impressions("e", 2, 2);
+    book.pull("e-layer1", "2026-03-04T09:00", {"e-2"});
+    book.move("rack", "2026-03-04T10:00", {"e-2"});
+    book.look("2026-03-26", {"e-1"}, Touch::dry, LookColour::trueColour, [](Look& r) {
+        r.standsFor = {{"e-1"}, {"e-2"}};
+    });
+    history = historyOf(book.records);
+    const Readiness readiness = readinessOf(history, rules, build::on("2026-03-28").latest());
+    ASSERT_EQ(readiness.rows.size(), 2U);
+    EXPECT_FALSE(readiness.rows[0].colourWasOther);
+    EXPECT_TRUE(readiness.rows[1].colourWasOther && readiness.rows[1].touchWasOther);
+    const auto saidOf = [&](std::size_t row) {
+        return reasonsFor(readiness.rows[row], history, rules).at(2);
+    };
+    EXPECT_EQ(saidOf(0), "The look on 2026-03-26 found it dry to the touch and the colour true.");
+    EXPECT_EQ(
+        saidOf(1),
+        "The look on 2026-03-26, at others that were taken to speak for it, found them dry to "
+        "the touch and the colour true.");
+}
+
+// Ink that cannot turn only has to dry: somebody must have felt it.
+TEST_F(ReadinessLooks, OpaqueInkIsFeltBeforeItIsPutAway) {
+    pull(2, "2026-03-04T09:00");
+    EXPECT_EQ(verdictAsOf("2026-03-08"), Verdict::lookDue);
+    EXPECT_NE(reasonsAsOf("2026-03-08").find("it only has to be dry"), std::string::npos);
+    // Nobody felt it for long: that it dried is taken for granted.
+    EXPECT_EQ(verdictAsOf("2026-05-08"), Verdict::notAffected);
+    const auto felt = [&](const std::string& at, Touch touch) {
+        book.look(at, {"e-1"}, touch, LookColour::trueColour, [](Look& r) { r.colour.reset(); });
+    };
+    felt("2026-03-09", Touch::tacky);
+    EXPECT_EQ(verdictAsOf("2026-05-08"), Verdict::lookDue);
+    felt("2026-03-20", Touch::dry);
+    EXPECT_EQ(verdictAsOf("2026-03-20T23:59"), Verdict::notAffected);
+}
+
 TEST_F(ReadinessLooks, AReadingThatAgreesSparesTheSecondLook) {
     pulledAndHung();
     foundTrue("2026-03-26");

@@ -198,12 +198,13 @@ private:
     void checkNames(bool isDone) {
         const std::set<std::string> names = namesIn(imageOfFolder());
         std::set<std::string> wanted = namesIn(m_cleanImage);
-        const bool isRight =
-            isDone ? std::all_of(names.begin(), names.end(),
-                                 [&](const std::string& name) {
-                                     return wanted.count(name) > 0 || m_image.count(name) > 0;
-                                 })
-                   : names == wanted;
+        const bool isRight = isDone ? std::all_of(names.begin(), names.end(),
+                                                  [&](const std::string& name) {
+                                                      return wanted.count(name) > 0 ||
+                                                             m_image.count(name) > 0 ||
+                                                             m_command.mayLeave.count(name) > 0;
+                                                  })
+                                    : names == wanted;
         if (!isRight)
             complain("it leaves these files: " + listed(names));
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,10 @@ struct WritingCommand {
     std::string book = "studio.rackbook";           // that it writes
     bool wantsFilledSheet = false;                  // a bench sheet of TIDE/L1, filled in by qpdf
     bool goesBack = false;                          // the book holds less afterwards
+    // Names that may be left lying where the command had done its work already: the lock of a
+    // process that is gone, which whoever writes there next takes over, and a note half written,
+    // which the next of its kind replaces.
+    std::set<std::string> mayLeave = {};
 };
 
 const std::vector<WritingCommand>& writingCommands();
