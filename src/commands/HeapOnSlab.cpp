@@ -7,7 +7,7 @@
 #include "commands/InkWords.h"
 #include "commands/RecordNamed.h"
 #include "records/Mix.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {

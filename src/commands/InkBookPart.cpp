@@ -1,5 +1,6 @@
 #include "commands/InkBookPart.h"
 
+#include "store/HistoryPart.h"
 #include "store/HistoryQuery.h"
 #include "store/RecordReader.h"
 #include "store/RecordsAround.h"

@@ -3,6 +3,7 @@
 
 #include "calc/StudioLight.h"
 #include "store/BookFile.h"
+#include "store/HistoryPart.h"
 #include "store/HistoryQuery.h"
 
 namespace rackbook {

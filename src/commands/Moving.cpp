@@ -1,7 +1,7 @@
 #include "commands/Moving.h"
 
 #include "calc/Stays.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 
 namespace rackbook {
 

@@ -7,7 +7,7 @@
 #include "calc/MixLedger.h"
 #include "cli/Table.h"
 #include "records/Designation.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {

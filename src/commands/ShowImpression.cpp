@@ -5,7 +5,7 @@
 #include "base/Text.h"
 #include "cli/Table.h"
 #include "records/RefsTo.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {

@@ -9,7 +9,7 @@
 #include "cli/Table.h"
 #include "cli/Wrap.h"
 #include "commands/RecordNamed.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {

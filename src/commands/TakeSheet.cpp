@@ -13,7 +13,7 @@
 #include "commands/TemplateAccess.h"
 #include "commands/WeighWarnings.h"
 #include "sheets/BenchSheet.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 #include "store/RecordReader.h"
 
 namespace rackbook {

@@ -13,7 +13,7 @@
 #include "commands/Recording.h"
 #include "commands/ShowMix.h"
 #include "commands/WeighWarnings.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 
 namespace rackbook {
 

@@ -6,7 +6,7 @@
 #include "cli/Console.h"
 #include "records/Weighing.h"
 #include "store/BookFile.h"
-#include "store/HistoryQuery.h"
+#include "store/HistoryPart.h"
 
 namespace rackbook {
 

@@ -1,6 +1,7 @@
 #include "commands/Whereabouts.h"
 
 #include "calc/Stays.h"
+#include "store/HistoryPart.h"
 #include "store/HistoryQuery.h"
 
 namespace rackbook {

@@ -21,7 +21,7 @@ const std::set<std::string> givers = {"quoted", "tableOf", "listTableOf",    "co
 const std::map<std::string, std::set<std::string>> holders = {
     {"Columns.h", {"table", "marks"}},
     {"ForgetSaid.cpp", {"count", "static_cast"}},  // counts what changed, in the same statement
-    {"HistoryQuery.cpp", {"select", "sql", "impressionsOrder"}},
+    {"HistoryLoad.cpp", {"select", "sql", "impressionsOrder"}},
     {"Journal.cpp", {"columns", "tail"}},
     {"JournalQuery.cpp", {"columns", "tail"}},
     {"Projector.cpp", {"table", "column", "sets"}},
