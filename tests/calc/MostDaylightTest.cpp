@@ -19,8 +19,9 @@ using test::utc;
 const GeoPoint copenhagen{55.68, 12.57};
 const GeoPoint longyearbyen{78.22, 15.65};
 
-// 2,000 lx and 1 W/m² of lamps, and no sun: almanacs have it set at Copenhagen from 19:43 to 02:33
-// UTC about 2 June, and at Longyearbyen from the end of October to the middle of February.
+// 2,000 lx and 1 W/m² of lamps, and no sun: the sun is down at Copenhagen from about 19:45 to 02:30
+// UTC about 2 June, and at Longyearbyen from the end of October to the middle of February (from
+// memory).
 TEST(MostDaylight, IsThatOfLampsWhileTheSunIsDown) {
     for (const auto& [place, moment] : {std::pair(copenhagen, "2025-06-01T22:00:00Z"),
                                         {copenhagen, "2025-12-21T07:00:00Z"},

@@ -118,6 +118,12 @@ TEST(DarkThroughout, WantsEveryEntryOfTheTimeDark) {
 }
 
 TEST(PlaceLightOverTime, KnowsWhatWasLitByDayThroughout) {
+    const auto period = [](int month, int day, LightKind kind) {
+        LightPeriod one;
+        one.from = dayOn(month, day);
+        one.light.lightKind = kind;
+        return one;
+    };
     const std::vector<LightPeriod> periods = {
         period(3, 1, LightKind::daylight), period(3, 5, LightKind::outdoors),
         period(3, 9, LightKind::artificial), period(3, 12, LightKind::metered)};

@@ -170,8 +170,8 @@ TEST(MeteringBeyondSun, FindsMoreThanFullSunAndLightInThePolarNight) {
 TEST(MeteringBeyondSun, FindsSunlightThatWasTakenForUltraviolet) {
     EXPECT_EQ(beyondSun(ofUltraviolet("2025-01-10T08:00", "2025-01-10T16:00", 480)),
               Texts{"warning: /nearUltraviolet_Whm2 metering uv: a mean of 60 W/m² at place rack "
-                    "from 2025-01-10T08:00 to 2025-01-10T16:00 is 3.0 times the most that the sun "
-                    "over the studio and lamps beside it give in that time, 20 W/m² "
+                    "from 2025-01-10T08:00 to 2025-01-10T16:00 is 2.2 times the most that the sun "
+                    "over the studio and lamps beside it give in that time, 28 W/m² "
                     "(2025-01-10T08:00). Check the unit, the times and the place; near ultraviolet "
                     "is UV-A alone, not all of sunlight. Correct what is wrong, or strike the "
                     "metering out."});
