@@ -56,6 +56,20 @@ MeteredSpan spanOf(const Metering& metering) {
     return span;
 }
 
+template <class IsWanted>
+bool isThroughout(const std::vector<LightPeriod>& periods, CivilMinute from, CivilMinute to,
+                  IsWanted&& isWanted) {
+    bool isSo = false;  // up to the first entry nothing is known
+    for (const LightPeriod& period : periods) {
+        if (period.from >= to)
+            break;
+        if (period.from > from && !isSo)
+            return false;
+        isSo = isWanted(period.light.lightKind);
+    }
+    return isSo;
+}
+
 }  // namespace
 
 std::vector<std::vector<LightPeriod>> lightPeriodsOf(const std::vector<Place>& places) {
@@ -70,15 +84,13 @@ std::vector<std::vector<LightPeriod>> lightPeriodsOf(const std::vector<Place>& p
 }
 
 bool isDarkThroughout(const std::vector<LightPeriod>& periods, CivilMinute from, CivilMinute to) {
-    bool isDark = false;  // up to the first entry nothing is known
-    for (const LightPeriod& period : periods) {
-        if (period.from >= to)
-            break;
-        if (period.from > from && !isDark)
-            return false;
-        isDark = period.light.lightKind == LightKind::dark;
-    }
-    return isDark;
+    return isThroughout(periods, from, to, [](LightKind kind) { return kind == LightKind::dark; });
+}
+
+bool isDaylitThroughout(const std::vector<LightPeriod>& periods, CivilMinute from, CivilMinute to) {
+    return isThroughout(periods, from, to, [](LightKind kind) {
+        return kind == LightKind::daylight || kind == LightKind::outdoors;
+    });
 }
 
 std::vector<std::vector<MeteredSpan>> meteredSpansOf(const std::vector<Place>& places,

@@ -19,6 +19,8 @@ std::vector<std::vector<LightPeriod>> lightPeriodsOf(const std::vector<Place>& p
 
 // Whether the place was dark through all of the time, as far as its entries say.
 bool isDarkThroughout(const std::vector<LightPeriod>& periods, CivilMinute from, CivilMinute to);
+// The same, lit by day: through a window or out of doors. Metered light may be that of any lamp.
+bool isDaylitThroughout(const std::vector<LightPeriod>& periods, CivilMinute from, CivilMinute to);
 
 // What an instrument saw at a place between two moments.
 struct MeteredSpan {

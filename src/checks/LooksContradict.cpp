@@ -1,6 +1,7 @@
 // Colour that has come back in light stays, unless the print goes into the dark too early (common
 // practice, no source): a look that found it turned, after one that had found it true and with
-// nothing but light in between, says that one of the two is wrong.
+// nothing but light in between, says that one of the two is wrong. Ink that was dry stays dry: only
+// another layer makes a print wet again.
 #include <algorithm>
 #include <cstdint>
 #include <map>
@@ -153,7 +154,47 @@ private:
     std::vector<JudgedMoment> m_whenTrue;  // of each doubt, when the earlier look was over
 };
 
+bool mayHaveBeenPulled(const ImpressionTimeline& timeline, const Look& from, const Look& to) {
+    return std::any_of(timeline.pulls.begin(), timeline.pulls.end(), [&](const Pull* pull) {
+        return pull->start.latest() >= from.at.earliest() &&
+               pull->start.earliest() <= to.at.latest();
+    });
+}
+
+// Calls wetAgain(dry, wet) for a look that found a print wet or tacky after one that had found it
+// dry, once for each time that it was dry.
+template <class WetAgain>
+void eachWetAgain(const ImpressionTimeline& timeline, WetAgain&& wetAgain) {
+    const Look* foundDry = nullptr;
+    for (const Look* look : timeline.looks) {
+        if (!look->touch)
+            continue;
+        if (*look->touch == Touch::dry) {
+            foundDry = look;
+        } else if (foundDry && certainlyBefore(foundDry->at, look->at)) {
+            if (!mayHaveBeenPulled(timeline, *foundDry, *look))
+                wetAgain(*foundDry, *look);
+            foundDry = nullptr;
+        }
+    }
+}
+
 const char* const whatToDo = "Look again, and correct the look that is wrong or strike it out.";
+
+void tellWetAgain(const AuditContext& context, FindingList& found) {
+    LookPairs pairs;
+    const std::vector<Impression>& impressions = context.records().of<Impression>();
+    for (std::size_t i = 0; i < impressions.size(); ++i)
+        eachWetAgain(context.timelineOf(i), [&](const Look& foundDry, const Look& foundWet) {
+            pairs[{&foundWet, &foundDry}].add(context.records(), impressions[i]);
+        });
+    for (const auto& [looks, numbers] : pairs)
+        found.add(Severity::warning, *looks.first, "/touch",
+                  numbers.words("was", "were") + " found " + textOf(*looks.first->touch) +
+                      ", but look " + looks.second->id + " of " + looks.second->at.text() +
+                      " had found the ink dry, and no pull is recorded in between",
+                  looks.first->at.text(), whatToDo);
+}
 
 }  // namespace
 
@@ -189,6 +230,7 @@ Findings looksContradict(const AuditContext& context) {
                       " had found the colour true since the last extender-rich layer, and nothing "
                       "but light is recorded in between",
                   looks.first->at.text(), whatToDo);
+    tellWetAgain(context, found);
     return found.take();
 }
 

@@ -70,6 +70,8 @@ Findings looksContradict(const AuditContext& context);
 Findings weatherTwice(const AuditContext& context);
 Findings meteringOverlap(const AuditContext& context);
 Findings meteringInDark(const AuditContext& context);
+Findings meteringBeyondSun(const AuditContext& context);
+Findings meteringBeyondItsLight(const AuditContext& context);
 
 // Dates.cpp
 Findings datesOutOfOrder(const AuditContext& context);

@@ -1,10 +1,11 @@
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
-#include "calc/PlaceLightOverTime.h"
 #include "checks/FindingList.h"
+#include "checks/MeteringDoubts.h"
 #include "checks/Rules.h"
 
 namespace rackbook::rules {
@@ -42,6 +43,22 @@ private:
     const Metering* m_exposure = nullptr;
     const Metering* m_ultraviolet = nullptr;
 };
+
+using Doubt = std::optional<MeteringDoubt> (MeteringDoubts::*)(const Metering&) const;
+
+// Only what asks for the sun needs the studio.
+Findings doubted(const AuditContext& context, Doubt doubt, const Book* studio = nullptr) {
+    const std::vector<Metering>& meterings = context.records().of<Metering>();
+    FindingList found;
+    if (meterings.empty())
+        return found.take();
+    const MeteringDoubts doubts(context.records().of<Place>(), meterings, studio);
+    for (const Metering& metering : meterings)
+        if (const std::optional<MeteringDoubt> its = (doubts.*doubt)(metering))
+            found.add(Severity::warning, metering, its->pointer, its->what, its->value,
+                      its->remedy);
+    return found.take();
+}
 
 }  // namespace
 
@@ -83,24 +100,18 @@ Findings meteringOverlap(const AuditContext& context) {
     return found.take();
 }
 
-// What was metered counts to the dose, but a dark place brings no days in light.
 Findings meteringInDark(const AuditContext& context) {
-    const std::vector<Place>& places = context.records().of<Place>();
-    const std::vector<std::vector<LightPeriod>> periods = lightPeriodsOf(places);
-    FindingList found;
-    for (const Metering& metering : context.records().of<Metering>()) {
-        const Place* place = context.records().find(metering.place);
-        if (place && sawLight(metering) &&
-            isDarkThroughout(periods[static_cast<std::size_t>(place - places.data())],
-                             metering.from.earliest(), metering.to.latest()))
-            found.add(Severity::warning, metering, "/place",
-                      "place " + place->id +
-                          " is declared dark: what was measured counts to the dose, but the time "
-                          "counts as no days in light",
-                      metering.place.id,
-                      "Correct the light of the place, or the place of the metering.");
-    }
-    return found.take();
+    return doubted(context, &MeteringDoubts::darkPlace);
+}
+
+Findings meteringBeyondSun(const AuditContext& context) {
+    const std::vector<Book>& studios = context.records().of<Book>();
+    return doubted(context, &MeteringDoubts::beyondSun,
+                   studios.empty() ? nullptr : &studios.front());
+}
+
+Findings meteringBeyondItsLight(const AuditContext& context) {
+    return doubted(context, &MeteringDoubts::beyondItsLight);
 }
 
 }  // namespace rackbook::rules

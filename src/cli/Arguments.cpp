@@ -30,6 +30,15 @@ bool startsWith(const std::string& text, const char* prefix) {
     return text.rfind(prefix, 0) == 0;
 }
 
+// No option begins with a digit: "-1", "-0,5" and "-2g" are values, for the verb to judge.
+bool isNegativeNumber(const std::string& word) {
+    const auto isDigit = [&](std::size_t i) {
+        return i < word.size() && word[i] >= '0' && word[i] <= '9';
+    };
+    const bool hasMark = word.size() > 1 && (word[1] == '.' || word[1] == ',');
+    return word[0] == '-' && isDigit(hasMark ? 2 : 1);
+}
+
 std::string seeHelp(const std::string& verb) {
     return "See \"rackbook " + verb + " --help\".";
 }
@@ -60,7 +69,7 @@ private:
     [[noreturn]] void refuse(const std::string& what, const std::string& remedy) const;
     [[noreturn]] void refuseUnknown(const std::string& name) const;
     [[noreturn]] void refuseSingleHyphen(const std::string& word) const;
-    void checkForm(const std::vector<std::string>& words) const;
+    std::vector<std::string> ordered(const std::vector<std::string>& words) const;
     void checkFlag(const OptionSpec& option, bool hasValue) const;
     void checkNextWord(const OptionSpec& option, const std::string* next) const;
     void take(const OptionSpec& option, const QCommandLineParser& parser);
@@ -127,25 +136,38 @@ void ArgumentsBuilder::checkNextWord(const OptionSpec& option, const std::string
                    " where the value itself begins with two hyphens.");
 }
 
-// The parser would take whatever word follows as the value, even the next option.
-void ArgumentsBuilder::checkForm(const std::vector<std::string>& words) const {
-    for (std::size_t i = 0; i < words.size() && words[i] != "--"; ++i) {
+// The words in a form that the parser takes no other way: options first, then two hyphens, then the
+// arguments, which may be negative numbers. The parser would take whatever word follows an option
+// as its value, even the next option.
+std::vector<std::string> ArgumentsBuilder::ordered(const std::vector<std::string>& words) const {
+    std::vector<std::string> options;
+    std::vector<std::string> positionals = {"--"};
+    std::size_t i = 0;
+    for (; i < words.size() && words[i] != "--"; ++i) {
         const std::string& word = words[i];
-        if (word.size() < 2 || word[0] != '-')
+        if (word.size() < 2 || word[0] != '-' || isNegativeNumber(word)) {
+            positionals.push_back(word);
             continue;
+        }
         if (word[1] != '-')
             refuseSingleHyphen(word);
+        options.push_back(word);
         const std::size_t assign = word.find('=');
         const OptionSpec* option = find(word.substr(2, assign - 2));
         if (option == nullptr)
             continue;
-        if (option->valueName.empty())
+        if (option->valueName.empty()) {
             checkFlag(*option, assign != std::string::npos);
-        else if (assign == std::string::npos) {
+        } else if (assign == std::string::npos) {
             ++i;
             checkNextWord(*option, i < words.size() ? &words[i] : nullptr);
+            options.push_back(words[i]);
         }
     }
+    for (++i; i < words.size(); ++i)
+        positionals.push_back(words[i]);
+    options.insert(options.end(), positionals.begin(), positionals.end());
+    return options;
 }
 
 void ArgumentsBuilder::checkValue(const OptionSpec& option, const std::string& value) const {
@@ -201,14 +223,13 @@ Arguments ArgumentsBuilder::build(const std::vector<std::string>& words) {
         m_made.m_entries["help"].given = true;
         return m_made;
     }
-    checkForm(words);
     QCommandLineParser parser;
     for (const OptionSpec& option : m_options)
         parser.addOption(QCommandLineOption(toQt(option.name), {}, toQt(option.valueName)));
     QStringList line = {QStringLiteral("rackbook")};
-    for (const std::string& word : words)
+    for (const std::string& word : ordered(words))
         line << toQt(word);
-    // After checkForm an unknown name is all that can be left to refuse.
+    // After that an unknown name is all that can be left to refuse.
     if (!parser.parse(line))
         refuseUnknown(parser.unknownOptionNames().value(0).toStdString());
     for (const OptionSpec& option : m_options)

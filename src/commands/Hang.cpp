@@ -5,6 +5,7 @@
 #include "commands/Moving.h"
 #include "commands/OptionRows.h"
 #include "commands/RecordNamed.h"
+#include "commands/StoredEarly.h"
 
 namespace rackbook {
 
@@ -15,11 +16,15 @@ ExitCode run(CommandContext& context) {
     const Book studio = bookRecordOf(book);
     const SheetSelection selection = sheetsNamed(book, context.arguments.text("sheets"));
     const Place place = recordNamed<Place>(book, context.arguments.text("place"));
-    Move move = moveOf(book, selection.sheets, {place.id}, momentGivenOrNow(context, studio, "at"),
-                       MoveWhy::hang);
+    const EdtfDate at = momentGivenOrNow(context, studio, "at");
+    Move move = moveOf(book, selection.sheets, {place.id}, at, MoveWhy::hang);
     move.interleaved = context.arguments.has("interleaved");
     move.note = context.arguments.value("note");
-    return recordMade(context, book, {{move, std::nullopt}});
+    const ExitCode code = recordMade(context, book, {{move, std::nullopt}});
+    // A line in a dark room is as dark as a drawer.
+    if (!context.arguments.has("dry-run"))
+        warnOfStoredEarly(context.console, book, selection.sheets, at.latest());
+    return code;
 }
 
 }  // namespace

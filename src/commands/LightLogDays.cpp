@@ -113,11 +113,8 @@ std::vector<LoggedDay> loggedDaysOf(const BookFile& book, const LightLog& log, c
     return days;
 }
 
-std::vector<Metering> meteringsOf(const std::vector<LoggedDay>& days, const LightLog& log,
-                                  const Place& place, const std::string& file,
-                                  const std::optional<std::string>& instrument,
-                                  const std::string& note) {
-    requireNoneMetered(days, place, file);
+std::vector<Metering> meteringsOfDays(const std::vector<LoggedDay>& days, const LightLog& log,
+                                      const Place& place) {
     std::vector<Metering> meterings;
     for (const LoggedDay& day : days) {
         if (day.hasNoSpan())
@@ -132,9 +129,20 @@ std::vector<Metering> meteringsOf(const std::vector<LoggedDay>& days, const Ligh
             metering.exposure_lxh = roundedTo(day.exposure_h, steps_lxh);
         else
             metering.nearUltraviolet_Whm2 = roundedTo(day.exposure_h, steps_Whm2);
+        meterings.push_back(std::move(metering));
+    }
+    return meterings;
+}
+
+std::vector<Metering> meteringsOf(const std::vector<LoggedDay>& days, const LightLog& log,
+                                  const Place& place, const std::string& file,
+                                  const std::optional<std::string>& instrument,
+                                  const std::string& note) {
+    requireNoneMetered(days, place, file);
+    std::vector<Metering> meterings = meteringsOfDays(days, log, place);
+    for (Metering& metering : meterings) {
         metering.instrument = instrument;
         metering.note = note;
-        meterings.push_back(std::move(metering));
     }
     if (days.empty())
         throw InputError(file, "no day of it is left", "Give an earlier day for --since.");

@@ -33,7 +33,11 @@ struct LoggedDay {
 std::vector<LoggedDay> loggedDaysOf(const BookFile& book, const LightLog& log, const Place& place,
                                     const ZoneShifts& shifts, std::optional<std::int64_t> since);
 
-// One for each day that has a span. Throws RefusedInput naming all days that are metered at
+// One for each day that has a span, without instrument and note.
+std::vector<Metering> meteringsOfDays(const std::vector<LoggedDay>& days, const LightLog& log,
+                                      const Place& place);
+
+// The same, as they are recorded. Throws RefusedInput naming all days that are metered at
 // the place already, InputError where none is left.
 std::vector<Metering> meteringsOf(const std::vector<LoggedDay>& days, const LightLog& log,
                                   const Place& place, const std::string& file,

@@ -2,9 +2,11 @@
 
 #include <cstdlib>
 
+#include "base/Clock.h"
 #include "base/Error.h"
 #include "base/Numbers.h"
 #include "base/Text.h"
+#include "commands/BookAccess.h"
 #include "commands/OptionRows.h"
 
 namespace rackbook {
@@ -96,6 +98,8 @@ LightLogTerms lightLogTermsGiven(const CommandContext& context, const Book& stud
     terms.clock = clockGiven(context, studio);
     terms.dateOrder = orderGiven(context);
     terms.columns = columnsGiven(context);
+    constexpr std::int64_t s_min = 60;
+    terms.present = LogPresent{nowEpoch_s() / s_min, nowAt(studio).text() + " at the studio"};
     return terms;
 }
 

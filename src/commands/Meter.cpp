@@ -3,10 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/Clock.h"
 #include "base/Numbers.h"
 #include "base/Text.h"
 #include "base/TypedNumber.h"
-#include "calc/PlaceLightOverTime.h"
+#include "checks/MeteringDoubts.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
 #include "commands/OptionRows.h"
@@ -38,7 +39,54 @@ double rounded(double value) {
     return std::round(value * perMillionth) / perMillionth;
 }
 
-void setAmounts(const CommandContext& context, Metering& metering) {
+// The instant of a time on the studio's clocks; nothing where they showed it twice and no shift
+// behind it says which is meant.
+std::optional<CivilMinute> utcOf(const EdtfDate& date, const Book& studio) {
+    if (const std::optional<int> east_min = date.utcOffset_min())
+        return date.earliest() - *east_min;
+    if (shiftsShowing_min(date.earliest(), studio.timeZone).size() > 1)
+        return std::nullopt;
+    return zoneShiftsOf(studio.timeZone).utcOf(date.earliest());
+}
+
+// Hours that went by, whatever was done to the clocks meanwhile.
+std::optional<double> passed_h(const Book& studio, const Metering& metering) {
+    const std::optional<CivilMinute> from = utcOf(metering.from, studio);
+    const std::optional<CivilMinute> to = utcOf(metering.to, studio);
+    if (!from || !to)
+        return std::nullopt;
+    return std::max(0.0, static_cast<double>(*to - *from) / 60);
+}
+
+[[noreturn]] void refuseTwice(const CommandContext& context, const Book& studio,
+                              const Metering& metering) {
+    const bool isStart = !utcOf(metering.from, studio);
+    const EdtfDate& date = isStart ? metering.from : metering.to;
+    const std::string option = isStart ? "from" : "to";
+    throw UsageError("meter: --" + option + " is \"" + excerpt(context.arguments.text(option)) +
+                         "\", which the studio's clocks showed twice",
+                     "Write the date with the shift that they had, as " +
+                         formatMinute(date.earliest()) +
+                         offsetText(date.earliest(), studio.timeZone) + ", or give --lux-hours.");
+}
+
+void setCovered(const CommandContext& context, const Book& studio, Metering& metering) {
+    const std::optional<std::string> covered = context.arguments.value("covered");
+    if (!covered)
+        return;
+    // What is longer than the clock's own time is refused with the record.
+    const double onTheClock_h = seen_h(metering);
+    metering.covered_h =
+        positiveGiven(*covered, "meter: --covered", "Give hours, such as 2.5 or 2,5.");
+    const std::optional<double> most_h = passed_h(studio, metering);
+    if (most_h && *metering.covered_h > *most_h && *metering.covered_h <= onTheClock_h)
+        throw UsageError("meter: --covered is " + formatShortest(*metering.covered_h) + ", and " +
+                             formatShortest(rounded(*most_h)) +
+                             " h went by; the clocks were put forward",
+                         "Give hours that went by.");
+}
+
+void setAmounts(const CommandContext& context, const Book& studio, Metering& metering) {
     const std::optional<double> mean_lx = amountGiven(context, "lux", "lux");
     metering.exposure_lxh = amountGiven(context, "lux-hours", "lux hours");
     metering.nearUltraviolet_Whm2 = amountGiven(context, "uv", "watt hours per square metre");
@@ -49,11 +97,14 @@ void setAmounts(const CommandContext& context, Metering& metering) {
                          "--lux-hours.");
     if (mean_lx && metering.exposure_lxh)
         throw UsageError("--lux and --lux-hours say the same in two ways", "Give one of them.");
-    if (const std::optional<std::string> covered = context.arguments.value("covered"))
-        metering.covered_h =
-            positiveGiven(*covered, "meter: --covered", "Give hours, such as 2.5 or 2,5.");
-    if (mean_lx)
-        metering.exposure_lxh = rounded(*mean_lx * std::max(0.0, seen_h(metering)));
+    setCovered(context, studio, metering);
+    if (mean_lx) {
+        const std::optional<double> hours =
+            metering.covered_h ? metering.covered_h : passed_h(studio, metering);
+        if (!hours)
+            refuseTwice(context, studio, metering);
+        metering.exposure_lxh = rounded(*mean_lx * *hours);
+    }
     if (!metering.exposure_lxh && !metering.nearUltraviolet_Whm2)
         throw UsageError("nothing is said of how much light there was",
                          "Give --lux, --lux-hours or --uv.");
@@ -75,7 +126,7 @@ Metering meteringGiven(const CommandContext& context, const BookFile& book, cons
     metering.from = *momentGiven(context, studio, "from");
     metering.to = *momentGivenOn(context, metering.from.earliest(), "to");
     requireNotAhead(context, studio, metering);
-    setAmounts(context, metering);
+    setAmounts(context, studio, metering);
     metering.instrument = context.arguments.value("instrument");
     metering.note = context.arguments.value("note");
     metering.id = freshId(Metering::kind, metering.from);
@@ -91,18 +142,24 @@ void printOverlaps(CommandContext& context, const BookFile& book, const Metering
                                ". Where one of the two was typed twice, strike it out.");
 }
 
-void warnOfDark(CommandContext& context, const BookFile& book, const Metering& metering) {
+void warnOfDoubts(CommandContext& context, const BookFile& book, const Book& studio,
+                  const Metering& metering) {
     const std::vector<Place> places = allOf<Place>(book);
-    const std::vector<std::vector<LightPeriod>> periods = lightPeriodsOf(places);
-    for (std::size_t i = 0; i < places.size(); ++i)
-        if (places[i].id == metering.place.id && sawLight(metering) &&
-            isDarkThroughout(periods[i], metering.from.earliest(), metering.to.latest()))
-            context.console.err() << "rackbook: "
-                                  << printable("place " + metering.place.id +
-                                               " is declared dark: what was measured counts to the "
-                                               "dose, but the time counts as no days in light. "
-                                               "Correct the light of the place if it is lit.")
+    std::vector<Metering> meterings = allOf<Metering>(book);
+    meterings.push_back(metering);  // also where it was only tried
+    const MeteringDoubts doubts(places, meterings, &studio);
+    const auto say = [&](const std::optional<MeteringDoubt>& doubt) {
+        if (doubt)
+            context.console.err() << "rackbook: " << printable(doubt->what + ". " + doubt->remedy)
                                   << "\n";
+    };
+    say(doubts.darkPlace(metering));
+    say(doubts.beyondSun(metering));
+    // The ultraviolet may have been recorded before the light.
+    for (const Metering& other : meterings)
+        if (&other == &meterings.back() ||
+            (other.id != metering.id && areOfOneTime(other, metering)))
+            say(doubts.beyondItsLight(other));
 }
 
 ExitCode run(CommandContext& context) {
@@ -111,7 +168,7 @@ ExitCode run(CommandContext& context) {
     const Metering metering = meteringGiven(context, book, studio);
     const ExitCode code = recordMade(context, book, {{metering}});
     printOverlaps(context, book, metering);
-    warnOfDark(context, book, metering);
+    warnOfDoubts(context, book, studio, metering);
     return code;
 }
 
@@ -129,7 +186,9 @@ Command meterCommand() {
         "square metre of near ultraviolet (UV-A, 315 to 400 nm); light and ultraviolet may be "
         "given together.\n\n"
         "A mean in lux is multiplied by the hours from --from to --to, or by --covered where the "
-        "instrument saw only a part of that time. Times are those of the wall clock.";
+        "instrument saw only a part of that time. Times are those of the wall clock; hours that "
+        "went by are counted also in a night in which the clocks are changed. What is more than "
+        "the sun over the studio can give in that time is pointed out.";
     spec.positionals = {{"place", "Id of the place."}};
     spec.options = {
         required(valueOption("from", "DATE",

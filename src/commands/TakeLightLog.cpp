@@ -6,6 +6,7 @@
 #include "base/Sha256.h"
 #include "commands/BookAccess.h"
 #include "commands/GivenValues.h"
+#include "commands/LightLogDoubts.h"
 #include "commands/LightLogGiven.h"
 #include "commands/LightLogReport.h"
 #include "commands/OptionRows.h"
@@ -56,6 +57,9 @@ TakenLog takenLog(CommandContext& context, const BookFile& book) {
     progress.advance();
     taken.shifts = zoneShiftsOf(studio.timeZone);
     taken.days = loggedDaysOf(book, taken.log, taken.place, taken.shifts, since);
+    for (Finding& doubt :
+         lightLogDoubts(book, taken.log, taken.place, taken.shifts, taken.days, path))
+        taken.log.notes.push_back(std::move(doubt));
     progress.finish();
     return taken;
 }
@@ -113,7 +117,9 @@ Command takeLightLogCommand() {
         "Reads a table as CSV in UTF-8, parted by commas, semicolons or tabs, with a row for each "
         "reading: date and time of day, and illuminance or near ultraviolet. Lines may stand "
         "before the headings. Columns are chosen where only one will do; else the options below "
-        "name them. A file with anything wrong in it is refused as a whole.\n\n"
+        "name them. A file with anything wrong in it is refused as a whole, and so is one with "
+        "times "
+        "that are still to come. What cannot be daylight of the place and time is pointed out.\n\n"
         "Without --record it only shows what is in the file: columns, first readings, gaps, and "
         "the sum of each day. With it every day becomes a metering at PLACE; all of them are "
         "recorded or none. A day that is metered there already is refused. PLACE is where the "

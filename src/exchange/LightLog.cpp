@@ -34,6 +34,14 @@ std::string durationText(std::int64_t duration_ms) {
     return text.empty() ? std::to_string(duration_ms) + " ms" : text;
 }
 
+// In the languages of Europe, and as UV or UVA.
+bool saysUltraviolet(const std::string& heading) {
+    std::string plain;
+    for (const char c : heading)
+        plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return plain.find("uv") != std::string::npos || plain.find("ultravi") != std::string::npos;
+}
+
 class LogReader {
 public:
     LogReader(const LightLogTerms& terms, LogFindings& findings)
@@ -47,6 +55,7 @@ public:
         m_lines = logLinesIn(text, m_heading, m_terms, m_findings);
         findMoments(m_lines, m_terms.clock, m_findings);
         requireOrder();
+        requirePast();
         requirePossibleValues();
         m_findings.requireNothingRefused();
         takeSamples();
@@ -95,6 +104,29 @@ private:
         return m_terms.clock.kind() == LogClock::Kind::fixed
                    ? remedy + " Where it has summer time, say that it shows the wall clock."
                    : remedy;
+    }
+
+    // A wrong clock or order of dates puts many lines ahead at once.
+    void requirePast() {
+        if (!m_terms.present)
+            return;
+        const LogLine* first = nullptr;
+        std::size_t ahead = 0;
+        for (const LogLine& line : m_lines)
+            if (line.utc_ms && *line.utc_ms >= (m_terms.present->utc_min + 1) * 60'000) {
+                first = first ? first : &line;
+                ++ahead;
+            }
+        if (first)
+            m_findings.refuse(
+                {first->line, {}},
+                "this time is still to come" +
+                    (ahead > 1 ? ", and so it is in " + std::to_string(ahead) + " lines in all"
+                               : std::string()),
+                "It is " + m_terms.present->words +
+                    ": check the clock and the order of dates (--clock, --date-order); where they "
+                    "hold, take out what the logger cannot have seen yet.",
+                first->timeText);
     }
 
     // A wrong unit makes many lines impossible at once.
@@ -162,6 +194,12 @@ private:
                                 (m_log.repeatedLines == 1 ? " line has" : " lines have") +
                                 " the time and value of the line before",
                             "Such lines count once.");
+        // All of sunlight has some 20 times the watts of its ultraviolet (ASTM G173-03: 4.5 %).
+        if (m_log.quantity == LightQuantity::ultravioletA_Wm2 && !saysUltraviolet(valueName()))
+            m_findings.note({m_heading.line, valueName()},
+                            "the heading does not say that this is ultraviolet; all of sunlight "
+                            "has some 20 times as much",
+                            "Take it only where the logger measures UV-A (315 to 400 nm).");
         double highest = 0;
         for (const LightSample& sample : m_log.samples)
             highest = std::max(highest, sample.value);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -21,11 +22,18 @@ struct LightLogColumns {
     std::string value;
 };
 
+// The present minute, and in words for people: "2026-03-28T19:00 at the studio".
+struct LogPresent {
+    std::int64_t utc_min = 0;
+    std::string words;
+};
+
 struct LightLogTerms {
     LightUnit unit = LightUnit::lux;
     LogClock clock = LogClock::asWritten();
     DateOrder dateOrder = DateOrder::yearMonthDay;
     std::optional<LightLogColumns> columns;
+    std::optional<LogPresent> present;  // where given, lines of a later minute are refused
 };
 
 struct LightSample {
@@ -60,12 +68,12 @@ struct LightLog {
 //
 // Decimals have a point, or throughout a comma where commas do not part the fields. Any line that
 // cannot be read refuses the whole log: fields missing, times as writtenTimeIn does not know them
-// or as findMoments refuses them, time going back, two values at one time, values that are no
-// numbers, below 0 or above highestPossible, and a unit in the heading of the values that is not
-// the one given. Throws RefusedInput with the first 20 of what is wrong and the number of others;
-// InputError where columns are not found or cannot be chosen (it lists them all), where quotes do
-// not close, for a time zone that the system does not know, and where the file cannot be read or is
-// larger than 16 MB.
+// or as findMoments refuses them, time going back or lying ahead, two values at one time, values
+// that are no numbers, below 0 or above highestPossible, and a unit in the heading of the values
+// that is not the one given. Throws RefusedInput with the first 20 of what is wrong and the number
+// of others; InputError where columns are not found or cannot be chosen (it lists them all), where
+// quotes do not close, for a time zone that the system does not know, and where the file cannot be
+// read or is larger than 16 MB.
 LightLog readLightLog(const std::string& path, const LightLogTerms& terms);
 
 // The same of bytes that are at hand; `file` names them in messages.

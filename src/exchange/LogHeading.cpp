@@ -1,6 +1,7 @@
 #include "exchange/LogHeading.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "base/Error.h"
 #include "base/Numbers.h"
@@ -12,6 +13,11 @@ namespace rackbook {
 namespace {
 
 constexpr int mostLinesSearched = 1000;
+
+constexpr std::pair<DateOrder, const char*> orderNames[] = {
+    {DateOrder::yearMonthDay, "year-month-day"},
+    {DateOrder::dayMonthYear, "day-month-year"},
+    {DateOrder::monthDayYear, "month-day-year"}};
 
 struct TextLine {
     int number = 0;
@@ -133,14 +139,14 @@ private:
         return columns;
     }
 
-    Columns wholeTimesIn(const TextLine& line) const {
-        return columnsWhere(line, [this](const std::string& field) {
-            return writtenTimeIn(field, m_terms.dateOrder).has_value();
+    static Columns wholeTimesIn(const TextLine& line, DateOrder order) {
+        return columnsWhere(line, [order](const std::string& field) {
+            return writtenTimeIn(field, order).has_value();
         });
     }
-    Columns datesIn(const TextLine& line) const {
-        return columnsWhere(line, [this](const std::string& field) {
-            return writtenDayIn(field, m_terms.dateOrder).has_value();
+    static Columns datesIn(const TextLine& line, DateOrder order) {
+        return columnsWhere(line, [order](const std::string& field) {
+            return writtenDayIn(field, order).has_value();
         });
     }
     static Columns timesOfDayIn(const TextLine& line) {
@@ -150,10 +156,11 @@ private:
         });
     }
 
-    bool holdsTimes(const TextLine& line) const {
-        return !wholeTimesIn(line).empty() ||
-               (!datesIn(line).empty() && !timesOfDayIn(line).empty());
+    static bool holdsTimes(const TextLine& line, DateOrder order) {
+        return !wholeTimesIn(line, order).empty() ||
+               (!datesIn(line, order).empty() && !timesOfDayIn(line).empty());
     }
+    bool holdsTimes(const TextLine& line) const { return holdsTimes(line, m_terms.dateOrder); }
 
     // Line i parted as the line before it, which may be that of the headings.
     TextLine below(std::size_t i) const {
@@ -177,14 +184,51 @@ private:
         return first;
     }
 
-    LogHeading chosen() {
-        const std::size_t first = firstDataLine();
-        if (first == 0)
+    std::string firstDateIn(const TextLine& line, DateOrder order) const {
+        const Columns whole = wholeTimesIn(line, order);
+        return line.fields[whole.empty() ? datesIn(line, order).front() : whole.front()];
+    }
+
+    // Where lines have times if dates are read the other way round, that is told: in those orders
+    // that fit the most lines.
+    [[noreturn]] void refuseWithoutTimes() const {
+        const TextLine* example = nullptr;
+        std::string found;
+        std::size_t most = 0;
+        std::vector<std::string> orders;
+        for (const auto& [order, name] : orderNames) {
+            const DateOrder way = order;
+            const auto fits = [way](const TextLine& line) { return holdsTimes(line, way); };
+            const auto first = std::find_if(m_lines.begin(), m_lines.end(), fits);
+            const auto count =
+                static_cast<std::size_t>(std::count_if(m_lines.begin(), m_lines.end(), fits));
+            if (order == m_terms.dateOrder || count == 0 || count < most)
+                continue;
+            if (count > most)
+                orders.clear();
+            most = count;
+            example = &*first;
+            found = firstDateIn(*first, order);
+            orders.emplace_back(name);
+        }
+        if (!example)
             throw InputError(m_findings.file(),
                              "no line with a time such as " +
                                  std::string(exampleOf(m_terms.dateOrder)) +
                                  " 09:30 follows a line of headings",
-                             "Name the columns of time and value, and say how dates are written.");
+                             "Name the columns of time and value (--time, --value, --date), and "
+                             "say how dates are written (--date-order).");
+        throw InputError(
+            m_findings.file() + ":" + std::to_string(example->number),
+            quoted(found) + " is not written as " + exampleOf(m_terms.dateOrder) + " is",
+            "Say how dates are written, with --date-order " + joined(orders, " or --date-order ") +
+                ".");
+    }
+
+    LogHeading chosen() {
+        const std::size_t first = firstDataLine();
+        if (first == 0)
+            refuseWithoutTimes();
         const TextLine& headings = m_lines[first - 1];
         TextLine data = below(first);
         data.fields.resize(std::min(data.fields.size(), headings.fields.size()));
@@ -203,8 +247,8 @@ private:
     }
 
     void chooseTime(const TextLine& data, const TextLine& headings, LogHeading& heading) const {
-        const Columns whole = wholeTimesIn(data);
-        const Columns dates = datesIn(data);
+        const Columns whole = wholeTimesIn(data, m_terms.dateOrder);
+        const Columns dates = datesIn(data, m_terms.dateOrder);
         const Columns timesOfDay = timesOfDayIn(data);
         if (whole.size() == 1) {
             heading.time = whole[0];

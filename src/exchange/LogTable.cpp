@@ -104,7 +104,7 @@ private:
             m_findings.refuse({row.line, nameOfColumn(m_heading.time)},
                               "this is no date with a time of day",
                               std::string("Write it as ") + exampleOf(m_terms.dateOrder) +
-                                  " 09:30, or say how dates are written.",
+                                  " 09:30, or say how dates are written (--date-order).",
                               line.timeText);
             return;
         }

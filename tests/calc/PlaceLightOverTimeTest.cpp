@@ -117,5 +117,23 @@ TEST(DarkThroughout, WantsEveryEntryOfTheTimeDark) {
     EXPECT_FALSE(isDarkThroughout({}, dayOn(3, 10), dayOn(3, 14)));
 }
 
+TEST(PlaceLightOverTime, KnowsWhatWasLitByDayThroughout) {
+    const auto period = [](int month, int day, LightKind kind) {
+        LightPeriod one;
+        one.from = dayOn(month, day);
+        one.light.lightKind = kind;
+        return one;
+    };
+    const std::vector<LightPeriod> periods = {
+        period(3, 1, LightKind::daylight), period(3, 5, LightKind::outdoors),
+        period(3, 9, LightKind::artificial), period(3, 12, LightKind::metered)};
+    EXPECT_TRUE(isDaylitThroughout(periods, dayOn(3, 1), dayOn(3, 9)));
+    EXPECT_FALSE(isDaylitThroughout(periods, dayOn(2, 28), dayOn(3, 2)));
+    EXPECT_FALSE(isDaylitThroughout(periods, dayOn(3, 8), dayOn(3, 9) + 1));
+    EXPECT_FALSE(isDaylitThroughout(periods, dayOn(3, 10), dayOn(3, 11)));
+    EXPECT_FALSE(isDaylitThroughout(periods, dayOn(3, 13), dayOn(3, 14)));
+    EXPECT_FALSE(isDaylitThroughout({}, dayOn(3, 10), dayOn(3, 14)));
+}
+
 }  // namespace
 }  // namespace rackbook

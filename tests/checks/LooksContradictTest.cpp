@@ -172,5 +172,46 @@ TEST(LooksContradict, LeavesOneDayWithAPullOrAtOtherPrintsOrReturning) {
     EXPECT_EQ(found(others, "looks-contradict"), Texts{});
 }
 
+// Dry on 8 April by the first look.
+TEST(LooksContradict, FindsInkThatIsWetAgainWithoutAPull) {
+    Book book = inLight();
+    book.look("2026-04-11", {"e-1", "e-3"}, Touch::wet, LookColour::trueColour);
+    book.look("2026-04-12", {"e-1", "e-2"}, Touch::tacky, LookColour::trueColour);
+    EXPECT_EQ(
+        found(book, "looks-contradict"),
+        (Texts{"warning: /touch look look2: impressions e:1,3 were found wet, but look look1 "
+               "of 2026-04-08 had found the ink dry, and no pull is recorded in between "
+               "(2026-04-11). Look again, and correct the look that is wrong or strike it "
+               "out.",
+               "warning: /touch look look3: impression e:2 was found tacky, but look look1 of "
+               "2026-04-08 had found the ink dry, and no pull is recorded in between "
+               "(2026-04-12). Look again, and correct the look that is wrong or strike it "
+               "out."}));
+}
+
+TEST(LooksContradict, LeavesWetInkAfterAPullOfThatPrintAlone) {
+    Book book = inLight();
+    book.pull("e-layer2", "2026-04-08", {"e-1"}).pull("e-layer2", "2026-04-12", {"e-2"});
+    book.look("2026-04-11", {"e-1", "e-2"}, Touch::wet, LookColour::trueColour);
+    EXPECT_EQ(found(book, "looks-contradict"),
+              Texts{"warning: /touch look look2: impression e:2 was found wet, but look look1 of "
+                    "2026-04-08 had found the ink dry, and no pull is recorded in between "
+                    "(2026-04-11). Look again, and correct the look that is wrong or strike it "
+                    "out."});
+    Book roughly = inLight();
+    roughly.pull("e-layer2", "2026-04~", build::impressionIds("e", 1, 3));
+    roughly.look("2026-04-11", {"e-1"}, Touch::wet, LookColour::trueColour);
+    EXPECT_EQ(found(roughly, "looks-contradict"), Texts{});
+}
+
+TEST(LooksContradict, LeavesInkThatDriesAndLooksOfOneDay) {
+    Book book = inLight();
+    book.look("2026-03-07", {"e-1"}, Touch::wet, LookColour::trueColour);
+    book.look("2026-03-09", {"e-1"}, Touch::tacky, LookColour::trueColour);
+    book.look("2026-04-08", {"e-1"}, Touch::tacky, LookColour::trueColour);
+    book.look("2026-04-09", {"e-1"}, Touch::dry, LookColour::trueColour);
+    EXPECT_EQ(found(book, "looks-contradict"), Texts{});
+}
+
 }  // namespace
 }  // namespace rackbook

@@ -138,6 +138,21 @@ TEST(Arguments, RefusesOptionsWithOneHyphen) {
               "argument that begins with a hyphen.");
 }
 
+// They are for the verb to judge, wherever they stand.
+TEST(Arguments, TakesNegativeNumbersAsArguments) {
+    const Arguments made =
+        parseArguments(pullSpec(), {"-1", "--mix", "grey", "-0,5", "--latitude", "-35.2", "-2g",
+                                    "-.5", "--json", "--", "--by", "-x"});
+    EXPECT_EQ(made.text("edition"), "-1");
+    EXPECT_EQ(made.values("impressions"), Words({"-0,5", "-2g", "-.5", "--by", "-x"}));
+    EXPECT_EQ(made.number("latitude"), -35.2);
+    EXPECT_TRUE(made.has("json"));
+    EXPECT_EQ(made.value("by"), std::nullopt);
+    EXPECT_EQ(refused({"-.x"}),
+              "pull: unknown option -.x. Options begin with two hyphens; write -- before an "
+              "argument that begins with a hyphen.");
+}
+
 TEST(Arguments, RefusesMissingValues) {
     EXPECT_EQ(refused({"heron", "--mix"}), "pull: --mix needs a value. Write --mix MIX.");
     EXPECT_EQ(refused({"heron", "--mix", "--json"}),

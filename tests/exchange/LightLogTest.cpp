@@ -99,8 +99,23 @@ TEST(LightLog, ListsColumnsThatItCannotChooseFrom) {
         "of time and value.");
     // Day and month are never guessed.
     EXPECT_EQ(refusal("time,E\n13.03.2026 09:30,250\n"),
+              "log:2: \"13.03.2026 09:30\" is not written as 2026-03-04 is. Say how dates are "
+              "written, with --date-order day-month-year.");
+    EXPECT_EQ(refusal("rack,A\ntime,E\n03/06/2025 09:30,250\n04/06/2025 09:30,250\n"),
+              "log:3: \"03/06/2025 09:30\" is not written as 2026-03-04 is. Say how dates are "
+              "written, with --date-order day-month-year or --date-order month-day-year.");
+    EXPECT_EQ(refusal("day,time,E\n06/03/2025,09:30,250\n06/13/2025,09:30,250\n"),
+              "log:2: \"06/03/2025\" is not written as 2026-03-04 is. Say how dates are written, "
+              "with --date-order month-day-year.");
+    LightLogTerms american = logTerms();
+    american.dateOrder = DateOrder::monthDayYear;
+    EXPECT_EQ(refusalOfLog("time,E\n2026-03-04 09:30,250\n", american),
+              "log:2: \"2026-03-04 09:30\" is not written as 03/04/2026 is. Say how dates are "
+              "written, with --date-order year-month-day.");
+    EXPECT_EQ(refusal("time,E\nnoon,250\n"),
               "log: no line with a time such as 2026-03-04 09:30 follows a line of headings. Name "
-              "the columns of time and value, and say how dates are written.");
+              "the columns of time and value (--time, --value, --date), and say how dates are "
+              "written (--date-order).");
 }
 
 TEST(LightLog, ListsColumnsWhereOneThatIsNamedIsMissing) {
@@ -179,6 +194,42 @@ TEST(LightLog, RefusesLightThatCannotBe) {
         "Check that the log is in W/m\u00B2; where it is, take out what the logger cannot have "
         "seen.");
     EXPECT_NE(refusal("1e308", LightUnit::kilolux), "(nothing was thrown)");
+}
+
+TEST(LightLog, RefusesTimesThatAreStillToCome) {
+    LightLogTerms terms = logTerms(LightUnit::lux, LogClock::atShift(60));
+    const std::string text = "time,E\n" + time(9, 9) + ",1\n" + time(9, 10) + ",1\n" + time(9, 11) +
+                             ",1\n" + time(9, 12) + ",1\n";
+    EXPECT_EQ(refusalOfLog(text, terms), "(nothing was thrown)");
+    const std::int64_t nine_min = daysFromCivil({2026, 3, 4}) * minutesPerDay + 9 * 60;
+    terms.present = LogPresent{nine_min - 60 + 10, "2026-03-04T09:10 at the studio"};
+    EXPECT_EQ(refusalOfLog(text, terms),
+              "log:4: this time is still to come, and so it is in 2 lines in all (" + time(9, 11) +
+                  "). It is 2026-03-04T09:10 at the studio: check the clock and the order of dates "
+                  "(--clock, --date-order); where they hold, take out what the logger cannot have "
+                  "seen yet.");
+    terms.present->utc_min += 1;
+    EXPECT_NE(refusalOfLog(text, terms).find("log:5: this time is still to come ("),
+              std::string::npos);
+    terms.present->utc_min += 1;
+    EXPECT_EQ(refusalOfLog(text, terms), "(nothing was thrown)");
+}
+
+// Of all that shines on a logger about a twentieth is UV-A.
+TEST(LightLog, NotesWattsThatDoNotSayTheyAreUltraviolet) {
+    const auto notes = [](const std::string& heading, LightUnit unit) {
+        return logOf("time," + heading + "\n" + time(9, 0) + ",25\n", logTerms(unit)).notes.size();
+    };
+    const LightLog log =
+        logOf("time,Irr (W/m2)\n" + time(9, 0) + ",25\n", logTerms(LightUnit::wattPerM2));
+    ASSERT_EQ(log.notes.size(), 2u);
+    EXPECT_EQ(describe(log.notes[1]),
+              "log:1 column \"Irr (W/m2)\": the heading does not say that this is ultraviolet; all "
+              "of sunlight has some 20 times as much. Take it only where the logger measures UV-A "
+              "(315 to 400 nm).");
+    EXPECT_EQ(notes("UVA W/m2", LightUnit::wattPerM2), 1u);
+    EXPECT_EQ(notes("Ultraviolett W/m2", LightUnit::wattPerM2), 1u);
+    EXPECT_EQ(notes("E lx", LightUnit::lux), 1u);
 }
 
 TEST(LightLog, CountsWhatIsWrongBeyondTwentyThings) {
