@@ -91,8 +91,10 @@ Command drawersCommand() {
     spec.details =
         "For each drawer and box of the studio, and any other dark place that holds prints: how "
         "many lie there, which of them may still need light and since when they have been in the "
-        "dark, the day on which they are to be aired (house rule airing_days), and what was put "
-        "away without a look that found it dry, with what lay beside it. A box or drawer at a "
+        "dark, the day on which they are to be aired (house rule airing_days; what is to be "
+        "brought "
+        "out by its verdict is due now), and what was put away without a look that found it dry, "
+        "with what lay beside it. A box or drawer at a "
         "gallery or a holder's is left out. Spoiled sheets are counted among what lies there, and "
         "not judged. Exit code 1 where anything there may still need light: every verdict of "
         "rackbook ready but ready and not affected.\n\n"
