@@ -86,9 +86,9 @@ bool holdsKept(const std::vector<LyingPrint>& prints) {
                        [](const LyingPrint& print) { return !print.isSpoiled; });
 }
 
-// The first by airingOrder among what is at risk; endOfTime where nothing is.
-CivilMinute firstToAir(const DrawerContents& drawer) {
-    CivilMinute first = endOfTime;
+// The first by airingOrder among what is at risk; after all of them where nothing is.
+std::pair<bool, CivilMinute> firstToAir(const DrawerContents& drawer) {
+    std::pair<bool, CivilMinute> first{true, endOfTime};
     for (const LyingPrint& print : drawer.prints)
         if (print.isAtRisk)
             first = std::min(first, airingOrder(print));
@@ -144,9 +144,8 @@ std::optional<std::int64_t> airingDay(const LyingPrint& print, double airing_day
     return dayOf(print.darkSince.earliest) + static_cast<std::int64_t>(std::ceil(airing_days));
 }
 
-CivilMinute airingOrder(const LyingPrint& print) {
-    // Any real beginning of the dark lies after these.
-    return print.isToComeOut ? beginningOfTime - 1 : print.darkSince.earliest;
+std::pair<bool, CivilMinute> airingOrder(const LyingPrint& print) {
+    return {!print.isToComeOut, print.darkSince.earliest};
 }
 
 bool isAiringDue(const LyingPrint& print, double airing_days, CivilMinute asOf) {

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "calc/Readiness.h"
@@ -72,8 +73,8 @@ DrawersPlan drawersPlanOf(const History& history, const Readiness& readiness,
 // brought out anyway, or the beginning of the dark is open.
 std::optional<std::int64_t> airingDay(const LyingPrint& print, double airing_days);
 
-// Orders what is to be aired: by the beginning of the dark, before all what is to be brought out.
-CivilMinute airingOrder(const LyingPrint& print);
+// Orders what is to be aired: first what is to be brought out, then by the beginning of the dark.
+std::pair<bool, CivilMinute> airingOrder(const LyingPrint& print);
 
 // True from that day on, and where there is none.
 bool isAiringDue(const LyingPrint& print, double airing_days, CivilMinute asOf);

@@ -180,7 +180,7 @@ private:
         const std::string days = " that the colour is back, and its days in light";
         if (!m_hasRaised)
             return "a chance of " + chanceWords(byRule) + days;
-        if (!m_hasPlain && !m_hasLookOnly)
+        if (!m_hasPlain)
             return "a chance of " + raised + days + ": where the last look did not find it true, " +
                    why;
         return "a chance of " + chanceWords(byRule) + days + "; " + raised +
@@ -189,16 +189,23 @@ private:
 
     std::string captionWords() const {
         const std::string settled = "Whether one is ready, looks decide.";
-        if (!m_hasPlain && !m_hasRaised && !m_hasLookOnly)
+        const bool hasChances = m_hasPlain || m_hasRaised;
+        if (!hasChances && !m_hasLookOnly)
             return settled;
         std::string words = "Estimates, from " + formatDay(asOf()) +
-                            " on, through the season's sun and usual skies: from when on a look "
-                            "may be worth making (" +
-                            lookWords() + ")";
-        if (m_hasPlain || m_hasRaised)
-            words += ", when half of such prints have their colour back, and when most have (" +
+                            " on, through the season's sun and usual skies";
+        if (hasChances)
+            words += ": from when on a look may be worth making (" + lookWords() +
+                     "), when half of such prints have their colour back, and when most have (" +
                      chanceWords(m_facts.rules.value("returnedChance")) + ")";
-        return words + ". " + settled;
+        words += ". ";
+        if (m_hasLookOnly)
+            words +=
+                "Where the colour was found true, another look counts once its days in light "
+                "are over, looks lie far enough apart, and its light is not too little to "
+                "tell (a chance of " +
+                chanceWords(m_facts.rules.value("lookChance")) + "). ";
+        return words + settled;
     }
 
     Console& m_console;

@@ -120,6 +120,21 @@ TEST(DrawerFacts, GoThroughTheDrawersWithinAPlace) {
     EXPECT_TRUE(drawers[1].facts.prints.empty());
 }
 
+// What is to be brought out goes before what has lain in the dark for longer.
+TEST(DrawerFacts, BeginWithTheDrawerThatHasSomethingToBringOut) {
+    build::Book book = drawerBook();
+    book.layer("HB", 2).impressions("HB", 4, 4);
+    book.pull("HB-layer2", "2026-01-05T10:00", {"HB-4"});
+    book.move("drawer-2", "2026-01-06T10:00", {"HB-4"});
+    const std::vector<DrawerWithFacts> drawers = drawersWithFactsOf(
+        book.records, *book.records.find<Place>("chest"), build::on("2026-02-20").latest());
+    ASSERT_EQ(drawers.size(), 2u);
+    EXPECT_EQ(drawers[0].place, "drawer-1");
+    ASSERT_EQ(drawers[1].facts.prints.size(), 1u);
+    EXPECT_EQ(drawers[1].facts.prints[0].verdict, Verdict::unknown);
+    EXPECT_TRUE(drawers[1].facts.prints[0].isAiringDue);
+}
+
 TEST(DrawerFacts, RefuseAPlaceWithoutADrawer) {
     try {
         drawersAt("window", "2026-03-20");
