@@ -56,11 +56,13 @@ TEST_F(ToldChanceTest, IsNotToldWhereDatesLeaveTheLightOpen) {
 }
 
 TEST_F(ToldChanceTest, IsToldOfWhatWasInTheDarkWhateverTheDates) {
-    print("2025/2026", "drawer");
+    const std::string id = nextPrint();
+    book.move("drawer", "2024-12-01T10:00", {id});
+    book.pull("e-layer1", "2025/2026", {id});
     const ReadinessRow row = rowAsOf("2026-06-10");
-    if (row.dose.sunnyDays.high <= 0) {
-        EXPECT_EQ(toldChanceOf(row), ToldChance::told);
-    }
+    ASSERT_EQ(row.dose.sunnyDays.high, 0);
+    EXPECT_EQ(toldChanceOf(row), ToldChance::told);
+    EXPECT_EQ(row.returnedChance, 0);
 }
 
 TEST_F(ToldChanceTest, IsNotToldWhereTheLightIsNotKnown) {
