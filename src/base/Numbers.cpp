@@ -36,8 +36,13 @@ std::string formatFixed(double value, int decimals) {
 }
 
 std::string formatShortest(double value) {
+    // By itself to_chars takes whichever is shorter, and people do not read 2e+05.
+    const double size = std::abs(value);
+    const bool isPlain = size >= 1e-5 && size < 1e15;
     char text[64];
-    const auto [end, error] = std::to_chars(text, text + sizeof text, value);
+    const auto [end, error] =
+        isPlain ? std::to_chars(text, text + sizeof text, value, std::chars_format::fixed)
+                : std::to_chars(text, text + sizeof text, value);
     return error == std::errc{} ? std::string(text, end) : std::string();
 }
 

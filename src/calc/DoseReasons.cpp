@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "base/Numbers.h"
+#include "calc/ToldChance.h"
 #include "calc/Wording.h"
 
 namespace rackbook {
@@ -82,17 +83,13 @@ std::vector<std::string> doseReasons(const ReadinessRow& row, const History& his
         return sentences;
     const std::string had = "By estimate its light since is worth " + roughly(row.dose.sunnyDays) +
                             " sunny days hung up out of doors";
-    // Of what is ready, looks have told already.
-    if (row.verdict == Verdict::ready)
+    if (row.verdict != Verdict::ready && cameBackInTheDark(row))
+        return {had + ".",
+                "It was found true though next to no light had come to it since it had been found "
+                "not true: look again, or correct the looks or the light of the place."};
+    // Looks tell it, or the dates are too bad for it to be told.
+    if (row.verdict == Verdict::ready || toldChanceOf(row) != ToldChance::told)
         return {had + "."};
-    // What a look found goes before any chance.
-    if (wasFoundTrue(row))
-        return {had + "."};
-    if (cameBackInTheDark(row))
-        return {
-            had + ".",
-            "It was found true though next to no light had come to it since it had been found not "
-            "true: look again, or correct the looks or the light of the place."};
     sentences.push_back(had + "; " + wantedWords(*row.wanted, rules) + ". " + countedIn(row) +
                         ", the chance that the colour of this one is back" +
                         sinceLookWords(row, history) + " is " + chanceWords(row.returnedChance) +

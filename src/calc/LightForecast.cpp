@@ -5,6 +5,7 @@
 
 #include "calc/EstimateMath.h"
 #include "calc/Readiness.h"
+#include "calc/ToldChance.h"
 
 namespace rackbook {
 
@@ -52,14 +53,26 @@ private:
 
 }  // namespace
 
+ForecastChances forecastChancesOf(const ReadinessRow& row, const HouseRules& rules) {
+    return {rules.value("lookChance"), rules.value("returnedChance"), nextLookFrom(row, rules)};
+}
+
 LightForecast forecastAt(const LightModel& model, const ReadinessRow& row, int place,
                          CivilMinute from, const ForecastChances& chances) {
     if (!row.asksDose || !row.dose.sunnyDays.isKnown())
         return {};
     const Forecasting forecasting(model, row, place, from);
     LightForecast forecast;
-    const double early = lookChanceFor(row.looks, chances.early);
+    const bool isFoundTrue = toldChanceOf(row) == ToldChance::foundTrue;
+    const bool wantsDose =
+        row.gates[static_cast<std::size_t>(GateKind::dose)].need == GateNeed::light;
+    const double early = isFoundTrue && !wantsDose ? 0 : lookChanceFor(row.looks, chances.early);
     forecast.early = forecasting.dayOfChance(early, daysMissing(row.daysHigh, row.daysNeeded));
+    if (isFoundTrue) {
+        if (forecast.early)
+            forecast.early = std::max(*forecast.early, dayOf(chances.nextLook));
+        return forecast;
+    }
     const std::int64_t missing = daysMissing(row.daysLow, row.daysNeeded);
     forecast.likely = forecasting.dayOfChance(std::max(0.5, early), missing);
     forecast.late = forecasting.dayOfChance(std::max({0.5, early, chances.late}), missing);
@@ -69,8 +82,7 @@ LightForecast forecastAt(const LightModel& model, const ReadinessRow& row, int p
 LightForecast forecastOf(const ReadinessRow& row, const HouseRules& rules) {
     if (!row.hasForecast)
         return {};
-    return forecastAt(*row.forecastModel, row, row.place, row.asOf,
-                      {rules.value("lookChance"), rules.value("returnedChance")});
+    return forecastAt(*row.forecastModel, row, row.place, row.asOf, forecastChancesOf(row, rules));
 }
 
 }  // namespace rackbook

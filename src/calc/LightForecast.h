@@ -10,7 +10,8 @@ namespace rackbook {
 
 struct ReadinessRow;
 
-// Days from 1970-01-01 on the studio's calendar; nothing: not within two years.
+// Days from 1970-01-01 on the studio's calendar; nothing: not within two years. Where looks found
+// the colour true, early is from when on another look counts, and the chances are not asked.
 struct LightForecast {
     std::optional<std::int64_t> early;   // from here on a look may be worth making
     std::optional<std::int64_t> likely;  // half of such prints have their colour back
@@ -21,7 +22,10 @@ struct LightForecast {
 struct ForecastChances {
     double early = 0.1;
     double late = 0.8;
+    CivilMinute nextLook = beginningOfTime;  // as nextLookFrom has it
 };
+
+ForecastChances forecastChancesOf(const ReadinessRow& row, const HouseRules& rules);
 
 // Whether places are lit decides nothing here: a dark place never brings the dose, and the caller
 // says whether days there count. From `from` on, through the season's sun and usual skies. Without

@@ -37,11 +37,6 @@ bool cameBackInTheDark(const ReadinessRow& row) {
            row.lightSinceTurned_sunnyDays < nextToNoLight_sunnyDays;
 }
 
-bool wasFoundTrue(const ReadinessRow& row) {
-    return row.looks.any && row.looks.last == LookColour::trueColour && row.looks.foundTrue > 0 &&
-           !cameBackInTheDark(row);
-}
-
 CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules) {
     if (row.looks.foundTrue == 0)
         return beginningOfTime;

@@ -138,9 +138,6 @@ std::vector<std::string> reasonsFor(const ReadinessRow& row, const History& hist
 // Whether the looks say that the colour came back while, by estimate, next to no light was there.
 bool cameBackInTheDark(const ReadinessRow& row);
 
-// Whether a look has told what a chance would tell: it found the colour true, and is believed.
-bool wasFoundTrue(const ReadinessRow& row);
-
 // From which minute on the next look counts as another one that found the colour true: at once
 // where none has yet.
 CivilMinute nextLookFrom(const ReadinessRow& row, const HouseRules& rules);

@@ -76,7 +76,8 @@ std::string daysFigures(double low, double high) {
 
 RoughFigure roughFigure(double value) {
     constexpr int mostDecimals = 4;
-    if (!(value > 0) || std::isinf(value))
+    constexpr double leastShown = 0.00005;
+    if (!(value >= leastShown) || std::isinf(value))
         return {std::isinf(value) ? value : 0, 0};
     const int exponent = static_cast<int>(std::floor(std::log10(value)));
     const double unit = std::pow(10.0, exponent - 1);
@@ -94,6 +95,9 @@ std::string roughly(double value) {
 std::string roughly(const Estimate& value) {
     if (std::isinf(value.high))
         return roughly(value.low) + " or more";
+    // Beside bounds of four decimals a figure says less than these words.
+    if (value.high > 0 && value.high < 0.001)
+        return "less than 0.001";
     const std::string low = roughly(value.low);
     const std::string high = roughly(value.high);
     const std::string bounds = low == high ? low : low + "–" + high;

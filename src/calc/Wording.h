@@ -29,9 +29,10 @@ struct RoughFigure {
 };
 RoughFigure roughFigure(double value);
 
-// Two digits that count: "0.043", "1.2", "12", "120".
+// Two digits that count: "0.043", "1.2", "12", "120"; "0" below what four decimals show.
 std::string roughly(double value);
-// "21 (1.1–250)", "21 or more" where the high bound is open; without a best value "1.1–250".
+// "21 (1.1–250)", "21 or more" where the high bound is open; without a best value "1.1–250". "less
+// than 0.001" where all of it is, and not nothing.
 std::string roughly(const Estimate& value);
 
 // Where a rule comes from: "studio rule", "common practice, no source".

@@ -90,7 +90,7 @@ std::string airingWords(const DrawersFacts& facts, const LyingPrint& print) {
         return {};
     const std::optional<std::int64_t> day = airingDay(print, facts.plan.airing_days);
     if (!day)
-        return "due";
+        return "due now";
     const bool isDue = isAiringDue(print, facts.plan.airing_days, facts.readiness.asOf);
     return formatDay(*day * minutesPerDay) + (isDue ? ", due" : "");
 }

@@ -27,6 +27,7 @@ void judge(LyingPrint& print, const Readiness& readiness, std::size_t row) {
     const ReadinessRow& judged = readiness.rows[row];
     print.row = row;
     print.isAtRisk = mayNeedLight(judged.verdict);
+    print.isToComeOut = judged.verdict == Verdict::bringOut;
     if (judged.pull >= 0 && countsAsDark(judged.lightNow))
         print.darkSince = judged.darkSince;
 }
@@ -85,12 +86,12 @@ bool holdsKept(const std::vector<LyingPrint>& prints) {
                        [](const LyingPrint& print) { return !print.isSpoiled; });
 }
 
-// The earliest beginning of the dark among what is at risk; endOfTime where nothing is.
-CivilMinute firstDark(const DrawerContents& drawer) {
-    CivilMinute first = endOfTime;
+// The first by airingOrder among what is at risk; after all of them where nothing is.
+std::pair<bool, CivilMinute> firstToAir(const DrawerContents& drawer) {
+    std::pair<bool, CivilMinute> first{true, endOfTime};
     for (const LyingPrint& print : drawer.prints)
         if (print.isAtRisk)
-            first = std::min(first, print.darkSince.earliest);
+            first = std::min(first, airingOrder(print));
     return first;
 }
 
@@ -129,7 +130,7 @@ DrawersPlan drawersPlanOf(const History& history, const Readiness& readiness,
                      [&](const DrawerContents& a, const DrawerContents& b) {
                          const auto key = [&](const DrawerContents& drawer) {
                              return std::make_tuple(
-                                 firstDark(drawer),
+                                 firstToAir(drawer),
                                  history.places[static_cast<std::size_t>(drawer.place)].name);
                          };
                          return key(a) < key(b);
@@ -138,9 +139,13 @@ DrawersPlan drawersPlanOf(const History& history, const Readiness& readiness,
 }
 
 std::optional<std::int64_t> airingDay(const LyingPrint& print, double airing_days) {
-    if (print.darkSince.earliest <= beginningOfTime)
+    if (print.isToComeOut || print.darkSince.earliest <= beginningOfTime)
         return std::nullopt;
     return dayOf(print.darkSince.earliest) + static_cast<std::int64_t>(std::ceil(airing_days));
+}
+
+std::pair<bool, CivilMinute> airingOrder(const LyingPrint& print) {
+    return {!print.isToComeOut, print.darkSince.earliest};
 }
 
 bool isAiringDue(const LyingPrint& print, double airing_days, CivilMinute asOf) {

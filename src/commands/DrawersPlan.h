@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "calc/Readiness.h"
@@ -17,11 +18,12 @@ namespace rackbook {
 // Positions of impressions are those of the history.
 struct LyingPrint {
     int impression = -1;
-    Stay stay;               // its last
-    bool isSpoiled = false;  // then it is not judged
-    std::size_t row = 0;     // of the readiness, where it is judged
-    bool isAtRisk = false;   // it may still need light
-    TimeSpan darkSince;      // of this stretch of dark; since it lies here where nothing is judged
+    Stay stay;                 // its last
+    bool isSpoiled = false;    // then it is not judged
+    std::size_t row = 0;       // of the readiness, where it is judged
+    bool isAtRisk = false;     // it may still need light
+    bool isToComeOut = false;  // by its verdict; it waits for no airing
+    TimeSpan darkSince;  // of this stretch of dark; since it lies here where nothing is judged
     bool wasFoundDry = false;  // by the last look at touch before it was put here
     int touchLook = -1;        // that look, made after the last pull before; -1: none
     int drySince = -1;  // the first look after it was put here that found it dry, where it was not
@@ -67,11 +69,14 @@ DrawersPlan drawersPlanOf(const History& history, const Readiness& readiness,
                           const HouseRules& rules,
                           const std::vector<std::optional<int>>& capacities, int within);
 
-// The day, in days since 1970-01-01, from which on it is to be aired; nothing where the beginning
-// of the dark is open.
+// The day, in days since 1970-01-01, from which on it is to be aired; nothing where it is to be
+// brought out anyway, or the beginning of the dark is open.
 std::optional<std::int64_t> airingDay(const LyingPrint& print, double airing_days);
 
-// True from that day on, and where the beginning of the dark is open.
+// Orders what is to be aired: first what is to be brought out, then by the beginning of the dark.
+std::pair<bool, CivilMinute> airingOrder(const LyingPrint& print);
+
+// True from that day on, and where there is none.
 bool isAiringDue(const LyingPrint& print, double airing_days, CivilMinute asOf);
 
 }  // namespace rackbook

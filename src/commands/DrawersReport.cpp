@@ -26,7 +26,7 @@ const std::string& nameOf(const DrawersFacts& facts, const DrawerContents& drawe
 
 // What is at risk in a drawer, gathered where it is as long in the dark and judged alike; what is
 // to be aired first comes first.
-using RiskKey = std::tuple<CivilMinute, std::string, std::string>;
+using RiskKey = std::tuple<std::pair<bool, CivilMinute>, std::string, std::string>;
 struct RiskLine {
     std::vector<int> impressions;
     const LyingPrint* sample = nullptr;
@@ -37,7 +37,7 @@ std::map<RiskKey, RiskLine> riskLines(const DrawersFacts& facts, const DrawerCon
     for (const LyingPrint& print : drawer.prints) {
         if (!print.isAtRisk)
             continue;
-        RiskLine& line = lines[{print.darkSince.earliest, daysOf(print.darkSince),
+        RiskLine& line = lines[{airingOrder(print), daysOf(print.darkSince),
                                 saidVerdict(rowOf(facts, print).verdict)}];
         line.impressions.push_back(print.impression);
         line.sample = &print;

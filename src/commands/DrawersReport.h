@@ -26,14 +26,15 @@ void printDrawers(Console& console, const DrawersFacts& facts);
 
 // {"on", "airing_days", "atRisk": how many, "drawers": […], "houseRules"}. A drawer has "place",
 // "name", "capacity" (impressions, null where it has none), "lying" (how many), "overCapacity",
-// "atRisk" (how many), "nextAiring" (a day, null where nothing is at risk or the beginning of the
-// dark is open), "airingDue", "impressions" and "notKnownDry". An impression has "impression" (id),
+// "atRisk" (how many), "nextAiring" (a day, null where nothing is at risk, or where something is to
+// be brought out now or the beginning of the dark is open: "airingDue" is true then), "airingDue",
+// "impressions" and "notKnownDry". An impression has "impression" (id),
 // "edition", "workingNumber", "spoiled", "verdict" (null where spoiled), "atRisk", "since" (in this
-// drawer), "darkSince" (both "earliest" and "latest"), "airing" (a day or null), "airingDue",
-// "interleaved", "perhapsElsewhere", "touch" (wet, tacky, dry by the last look before it was put
-// there, or null) and "touchLookOn", "foundDrySinceOn" (days or null). An entry of "notKnownDry"
-// has "impressions" (ids), "putAway", "interleaved", "touch", "besideThen" and "besideNow", each of
-// those a list of {"impression", "interleaved"}.
+// drawer), "darkSince" (both "earliest" and "latest"), "airing" (a day, or null as above),
+// "airingDue", "interleaved", "perhapsElsewhere", "touch" (wet, tacky, dry by the last look before
+// it was put there, or null) and "touchLookOn", "foundDrySinceOn" (days or null). An entry of
+// "notKnownDry" has "impressions" (ids), "putAway", "interleaved", "touch", "besideThen" and
+// "besideNow", each of those a list of {"impression", "interleaved"}.
 Tree drawersTree(const DrawersFacts& facts);
 
 }  // namespace rackbook

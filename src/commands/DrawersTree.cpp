@@ -73,7 +73,7 @@ Tree softTree(const DrawersFacts& facts, const PutAwaySoft& soft) {
 const LyingPrint* firstToAir(const DrawerContents& drawer) {
     const LyingPrint* first = nullptr;
     for (const LyingPrint& print : drawer.prints)
-        if (print.isAtRisk && (!first || print.darkSince.earliest < first->darkSince.earliest))
+        if (print.isAtRisk && (!first || airingOrder(print) < airingOrder(*first)))
             first = &print;
     return first;
 }

@@ -4,14 +4,21 @@
 
 #include "base/Ranges.h"
 #include "calc/DoseReasons.h"
+#include "calc/ToldChance.h"
+#include "commands/ToldChanceWords.h"
 
 namespace rackbook {
 
 namespace {
 
-std::string placeName(const History& history, int place) {
-    return place < 0 ? "a place that is not known"
-                     : history.places[static_cast<std::size_t>(place)].name;
+std::string placeWords(const History& history, const ReadinessRow& row,
+                       const ForecastGroup& group) {
+    if (row.place < 0)
+        return " It is at a place that is not known.";
+    const std::string name = history.places[static_cast<std::size_t>(row.place)].name;
+    if (group.isInterleaved && group.isPlaceLit)
+        return " It is at " + name + ", in light with the interleaving taken off.";
+    return " It is at " + name + (group.isInterleaved ? ", interleaved." : ".");
 }
 
 class Reminding {
@@ -22,8 +29,10 @@ public:
     void remind(const ForecastGroup& group) {
         const ReadinessRow& row = m_readiness.rows[group.sample];
         const std::string names = group.edition + " " + formatRanges(group.numbers);
-        const LightForecast here = forecastOf(row, m_rules);
-        const std::string where = " It is at " + placeName(m_history, row.place) + ".";
+        const std::string where = placeWords(m_history, row, group);
+        const ToldChance told = toldChanceOf(row);
+        const LightForecast here =
+            told == ToldChance::datesTooWide ? LightForecast{} : forecastOf(row, m_rules);
         if (row.verdict == Verdict::bringOut)
             add(group, "bring-out", dayOf(m_readiness.asOf), "Bring out into light: " + names,
                 "Put away before its light was done." + where);
@@ -35,7 +44,8 @@ public:
                     " so far." + where);
         else if (row.verdict == Verdict::moreLight && here.early)
             add(group, "look", *here.early, "Look at " + names + ": dry, and the colour true?",
-                "By estimate, " + forecastWords(here) + "." + where);
+                (told == ToldChance::foundTrue ? foundTrueWords(row, m_history) + " " : "") +
+                    "By estimate, " + forecastWords(here) + "." + where);
     }
 
     std::vector<CalendarEntry> entries;

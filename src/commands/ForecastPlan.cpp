@@ -5,6 +5,8 @@
 #include <tuple>
 
 #include "calc/PlaceLight.h"
+#include "calc/Stays.h"
+#include "calc/ToldChance.h"
 #include "commands/ReadyReport.h"
 
 namespace rackbook {
@@ -49,20 +51,47 @@ std::vector<int> litPlaces(const History& history, CivilMinute asOf) {
     return places;
 }
 
-using GroupKey =
-    std::tuple<int, std::string, int, int, double, double, double, double, int, CivilMinute>;
+// No light reaches the face there, whatever the place has.
+bool isInterleaved(const History& history, const ReadinessRow& row, CivilMinute asOf) {
+    if (row.place < 0 || !countsAsDark(row.lightNow))
+        return false;
+    std::vector<Stay> stays;
+    staysOf(history, static_cast<std::size_t>(row.impression), asOf, stays);
+    return stays.back().interleaved;
+}
 
-GroupKey keyOf(const ReadinessRow& row, const ImpressionLabel& label) {
+using GroupKey = std::tuple<int, std::string, int, bool, int, double, double, double, double, int,
+                            CivilMinute, CivilMinute>;
+
+GroupKey keyOf(const History& history, const ReadinessRow& row, const ImpressionLabel& label,
+               bool interleaved) {
+    const CivilMinute seen =
+        row.colourLook < 0 ? beginningOfTime
+                           : history.looks[static_cast<std::size_t>(row.colourLook)].at.earliest;
     return {urgencyOf(row.verdict),
             label.edition,
             row.place,
+            interleaved,
             row.pull,
             row.daysLow,
             row.daysHigh,
             row.dose.sunnyDays.low,
             row.notYet_sunnyDays.high,
             row.looks.foundTrue,
-            row.lastTrueLook};
+            row.lastTrueLook,
+            toldChanceOf(row) == ToldChance::foundTrue ? seen : beginningOfTime};
+}
+
+PlaceForecast forecastFor(const LightModel& model, const ForecastGroup& group,
+                          const ReadinessRow& row, int place, CivilMinute from,
+                          const HouseRules& rules) {
+    PlaceForecast one;
+    one.place = place;
+    one.isHere = place == row.place && !group.isInterleaved;
+    one.isInterleavedHere = place == row.place && group.isInterleaved;
+    if (toldChanceOf(row) != ToldChance::datesTooWide)
+        one.days = forecastAt(model, row, place, from, forecastChancesOf(row, rules));
+    return one;
 }
 
 }  // namespace
@@ -72,28 +101,31 @@ ForecastPlan forecastPlanOf(const History& history, const std::vector<Impression
                             const HouseRules& rules, int onlyPlace) {
     ForecastPlan plan;
     plan.places = onlyPlace >= 0 ? std::vector<int>{onlyPlace} : litPlaces(history, readiness.asOf);
-    const ForecastChances chances{rules.value("lookChance"), rules.value("returnedChance")};
+    const PlaceLight light(history);
     std::map<GroupKey, ForecastGroup> groups;
     for (std::size_t i = 0; i < readiness.rows.size(); ++i) {
         const ReadinessRow& row = readiness.rows[i];
         if (!mayNeedLight(row.verdict) || row.pull < 0) {
-            ++(mayNeedLight(row.verdict) ? plan.notKnown : plan.notConcerned);
+            ++(row.verdict == Verdict::unknown ? plan.notKnown : plan.notConcerned);
             continue;
         }
         const ImpressionLabel& label = labels[static_cast<std::size_t>(row.impression)];
-        ForecastGroup& group = groups[keyOf(row, label)];
+        const bool interleaved = isInterleaved(history, row, readiness.asOf);
+        ForecastGroup& group = groups[keyOf(history, row, label, interleaved)];
         if (group.numbers.empty())
             group.sample = i;
+        group.isInterleaved = interleaved;
+        group.isPlaceLit = row.place >= 0 && light.at(row.place, readiness.asOf) == LightState::lit;
         group.edition = label.edition;
         group.numbers.push_back(label.workingNumber);
     }
     for (auto& [key, group] : groups) {
         const ReadinessRow& row = readiness.rows[group.sample];
         for (const int place : plan.places)
-            group.at.push_back({place, place == row.place,
-                                forecastAt(model, row, place, readiness.asOf, chances)});
-        std::stable_partition(group.at.begin(), group.at.end(),
-                              [](const PlaceForecast& one) { return one.isHere; });
+            group.at.push_back(forecastFor(model, group, row, place, readiness.asOf, rules));
+        std::stable_partition(group.at.begin(), group.at.end(), [](const PlaceForecast& one) {
+            return one.isHere || one.isInterleavedHere;
+        });
         plan.groups.push_back(std::move(group));
     }
     return plan;

@@ -12,8 +12,9 @@ namespace rackbook {
 
 struct PlaceForecast {
     int place = -1;
-    bool isHere = false;  // where they are now
-    LightForecast days;
+    bool isHere = false;             // where they are now, face open
+    bool isInterleavedHere = false;  // where they are now; days with the interleaving taken off
+    LightForecast days;              // none where dates leave the light open
 };
 
 // Impressions of one edition that stand alike: same verdict, same place, same light so far.
@@ -21,6 +22,8 @@ struct ForecastGroup {
     std::string edition;
     std::vector<int> numbers;
     std::size_t sample = 0;         // a row of the readiness that stands for the others
+    bool isInterleaved = false;     // where they are
+    bool isPlaceLit = false;        // for prints that show their face there
     std::vector<PlaceForecast> at;  // the present place first, then the others by their names
 };
 

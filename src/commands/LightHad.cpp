@@ -79,13 +79,13 @@ Command lightCommand() {
         "summary",
         "Estimate the light that impressions have had since their last extender-rich layer");
     spec.details =
-        "Near ultraviolet on the face of the print, stay by stay since that layer was pulled: from "
-        "the sun's course over the studio, the skies that were noted or else are usual, and what "
-        "is "
-        "recorded of each place: out of doors, daylight with a window's facing, its glass and a "
-        "daylight factor, lamps, dark; what was metered there goes before the estimate. "
-        "Interleaved and dark time counts as nothing. Every figure is an estimate with its "
-        "bounds.\n\n"
+        "Near ultraviolet on the face of the print, stay by stay since that layer was pulled: "
+        "from the sun's course over the studio, the skies that were noted or else are usual, and "
+        "what is recorded of each place: out of doors, daylight with a window's facing, its "
+        "glass and a daylight factor, lamps, dark; what was metered there goes before the "
+        "estimate. Interleaved and dark time counts as nothing. Every figure is an estimate with "
+        "its bounds. Where the last look found the colour true, after its days in light or after "
+        "it had turned, that is told instead of a chance.\n\n"
         "SHEETS is an edition's code, a code with working numbers such as TIDE:1-12,15, or ids of "
         "impressions with commas between. Of one impression, every stay and every layer is shown.";
     spec.positionals = {{"sheets", "Which impressions."}};

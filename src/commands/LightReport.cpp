@@ -7,6 +7,7 @@
 #include "base/Numbers.h"
 #include "base/Text.h"
 #include "calc/DoseCurve.h"
+#include "calc/ToldChance.h"
 #include "calc/Wording.h"
 #include "cli/Table.h"
 #include "commands/ImpressionNames.h"
@@ -14,6 +15,7 @@
 #include "commands/JsonReport.h"
 #include "commands/Paragraph.h"
 #include "commands/PlaceGiven.h"
+#include "commands/ToldChanceWords.h"
 
 namespace rackbook {
 
@@ -40,6 +42,9 @@ public:
         if (!m_facts.notAffected.empty())
             say("Without an extender-rich layer, and not affected: " +
                 namesOf(m_facts.notAffected) + ".");
+        if (isAnyLeftOpenByDates())
+            say("Not known: dates. Dates of pulls or moves are known so badly that they leave the "
+                "light open; no chance follows from it.");
         say("An estimate from the sun's course over the studio, the skies, and what is recorded of "
             "the places: near ultraviolet (UV-A) on the face of the print. One sunny day hung up "
             "out of doors, twelve hours at the equinox, is " +
@@ -63,6 +68,13 @@ private:
             impressions.push_back(
                 static_cast<std::uint32_t>(m_facts.readiness.rows[one.row].impression));
         return rackbook::namesOf(impressions, m_facts.labels);
+    }
+
+    bool isAnyLeftOpenByDates() const {
+        return std::any_of(
+            m_facts.impressions.begin(), m_facts.impressions.end(), [&](const LightHad& had) {
+                return toldChanceOf(m_facts.readiness.rows[had.row]) == ToldChance::datesTooWide;
+            });
     }
 
     const ImpressionLabel& labelOf(const LightHad& had) const {
@@ -98,9 +110,7 @@ private:
     std::vector<std::string> cellsOf(const LightHad& had) const {
         const ReadinessRow& row = m_facts.readiness.rows[had.row];
         return {layerWords(row.layer) + ", " + dayWords(row.pulled),
-                roughly(had.dose.dose.sunnyDays),
-                std::isnan(row.returnedChance) ? "not known"
-                                               : formatFixed(row.returnedChance * 100, 0) + " %",
+                roughly(had.dose.dose.sunnyDays), toldChanceWords(row, m_facts.history),
                 placeWords(m_facts.history, row.place)};
     }
 
@@ -224,8 +234,7 @@ Tree hadTree(const LightFacts& facts, const LightHad& had, bool withPlot) {
     if (row.pull >= 0) {
         one.set("layer", facts.history.layers[static_cast<std::size_t>(row.layer)].ordinal);
         one.set("pulled", treeOf(row.pulled)).set("dose", treeOf(had.dose.dose));
-        one.set("returnedChance",
-                std::isnan(row.returnedChance) ? Tree() : Tree(roundedToFive(row.returnedChance)));
+        setToldChance(one, row, facts.history);
         one.set("stays", staysTree(had.dose, facts.history));
         if (withPlot)
             one.set("plot", plotTree(facts, row));

@@ -37,6 +37,12 @@ struct LightFacts {
 
 void printLight(Console& console, const LightFacts& facts);
 
+// {"on", "sunnyDay_Whm2", "impressions": […], "notAffected": […], "houseRules"}. An impression has
+// "impression" (id), and in the first list "layer", "pulled", "dose" ("nearUltraviolet_Whm2" and
+// "sunnyDays", each "low", "best", "high"), "returnedChance" (0 … 1; null where there is none to
+// tell) and "returnedChanceWhy" (told, foundTrue, datesTooWide, lightNotKnown), "foundTrueOn"
+// ("earliest" and "latest" of the last look, null but where foundTrue), "stays", and "plot" where
+// it is the only one; in both lists "layers".
 Tree lightTree(const LightFacts& facts);
 
 }  // namespace rackbook

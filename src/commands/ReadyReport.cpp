@@ -15,6 +15,7 @@
 #include "commands/InkWords.h"
 #include "commands/JsonReport.h"
 #include "commands/PlaceGiven.h"
+#include "commands/ToldChanceWords.h"
 
 namespace rackbook {
 
@@ -123,7 +124,7 @@ void setTurnedAgain(Tree& one, const ReadinessRow& row, const History& history) 
 
 // The dose since that pull, the doses by which a look is worth making, half of such prints are back
 // and it counts as enough, and the chance that this one is back.
-void setDose(Tree& one, const ReadinessRow& row, const HouseRules& rules) {
+void setDose(Tree& one, const ReadinessRow& row, const History& history, const HouseRules& rules) {
     const ReturnChance& chance = row.wanted->chance;
     one.set("dose_sunnyDays", roundedTreeOf(row.dose.sunnyDays));
     one.set("lookWorthMaking_sunnyDays",
@@ -133,8 +134,7 @@ void setDose(Tree& one, const ReadinessRow& row, const HouseRules& rules) {
     one.set("half_sunnyDays", roundedToFive(chance.doseFor_sunnyDays(0.5)));
     one.set("enough_sunnyDays",
             roundedToFive(chance.doseFor_sunnyDays(rules.value("returnedChance"))));
-    one.set("returnedChance",
-            std::isnan(row.returnedChance) ? Tree() : Tree(roundedToFive(row.returnedChance)));
+    setToldChance(one, row, history);
 }
 
 }  // namespace
@@ -232,7 +232,7 @@ Tree readinessTree(const ReadyFacts& facts) {
                 setTurnedAgain(one, row, facts.history);
         }
         if (row.asksDose && row.wanted)
-            setDose(one, row, facts.rules);
+            setDose(one, row, facts.history, facts.rules);
         one.set("touchDry", row.touchDry);
         if (row.touchLook >= 0)
             one.set("touchSeenAtOthers", row.touchWasOther);

@@ -1,4 +1,5 @@
-#include "base/Numbers.h"
+#include <charconv>
+
 #include "exchange/RecordCodec.h"
 #include "records/FieldTraits.h"
 
@@ -49,7 +50,11 @@ private:
 
     void put(bool value) { m_text += value ? "true" : "false"; }
     void put(int value) { m_text += std::to_string(value); }
-    void put(double value) { m_text += formatShortest(value); }
+    void put(double value) {
+        // Hashes in books are of these bytes: whichever form of the number is shortest, 2e+05 too.
+        char text[64];
+        m_text.append(text, std::to_chars(text, text + sizeof text, value).ptr);
+    }
     void put(const EdtfDate& value) { put(value.text()); }
 
     void put(const std::string& value) {

@@ -23,7 +23,8 @@ const std::vector<HouseRuleDefault>& houseRuleDefaults() {
          "that dose may be as many times less or more, in nine cases of ten",
          Origin::commonPractice, "our guess, no source: a wide spread"},
         {"lookChance", 0.10, 0.0, 0.99, "share",
-         "a look is worth making from this chance on that the colour has returned",
+         "a look is worth making from this chance on that the colour has returned; from 0.5 on, or "
+         "this where it is more, after a look that did not find it true",
          Origin::commonPractice, "our guess, no source"},
         {"returnedChance", 0.80, 0.01, 0.999, "share",
          "from this chance on that the colour has returned, the dose counts as enough",

@@ -28,8 +28,9 @@ struct DrawerPrint {
     bool isInterleaved = false;
     bool perhapsElsewhere = false;  // dates are known too badly to tell
     TimeSpan darkSince;
-    std::optional<std::int64_t> airing_day;  // since 1970-01-01; nothing where the dark has no
-                                             // known beginning
+    // Since 1970-01-01; nothing where it is to be brought out now, or the dark has no known
+    // beginning: it is due then.
+    std::optional<std::int64_t> airing_day;
     bool isAiringDue = false;
     std::optional<Touch> touchThen;      // by the last look before it was put there
     std::optional<TimeSpan> foundDryOn;  // since

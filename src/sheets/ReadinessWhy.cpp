@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "calc/ToldChance.h"
 #include "sheets/LabelKeys.h"
 #include "sheets/ReadinessGroups.h"
 #include "sheets/ReturnCurve.h"
@@ -131,13 +132,13 @@ private:
             {{"dose", std::isinf(dose.high)
                           ? m_words.filled("orMore", {{"value", doseFigure(dose.low, m_words)}})
                           : doseText(dose, m_words)}});
-        // Of what is ready, looks have told already.
-        if (m_row.verdict == Verdict::ready || wasFoundTrue(m_row))
-            return;
-        if (cameBackInTheDark(m_row)) {
+        if (m_row.verdict != Verdict::ready && cameBackInTheDark(m_row)) {
             say("cameBackInTheDark");
             return;
         }
+        // Looks tell it, or the dates are too bad for it to be told.
+        if (m_row.verdict == Verdict::ready || toldChanceOf(m_row) != ToldChance::told)
+            return;
         sayHalf(*m_row.wanted);
         sayChance();
         if (m_row.gates[static_cast<std::size_t>(GateKind::dose)].state == GateState::failed)

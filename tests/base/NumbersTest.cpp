@@ -62,8 +62,13 @@ TEST(Numbers, WritesTheFewestDigitsThatReadBackEqual) {
     EXPECT_EQ(formatShortest(0.1), "0.1");
     EXPECT_EQ(formatShortest(0.1 + 0.2), "0.30000000000000004");
     EXPECT_EQ(formatShortest(12), "12");
-    for (const double value :
-         {1.0 / 3, 6.02214076e23, 5e-324, std::numeric_limits<double>::max(), -123.456, 100000.0})
+    // As people write them, not 2e+05 and 1e-04.
+    EXPECT_EQ(formatShortest(200000), "200000");
+    EXPECT_EQ(formatShortest(-1e-4), "-0.0001");
+    EXPECT_EQ(formatShortest(0), "0");
+    EXPECT_EQ(formatShortest(1e15), "1e+15");
+    for (const double value : {1e14, 1e-5, 2e-6, 1.0 / 3, 6.02214076e23, 5e-324,
+                               std::numeric_limits<double>::max(), -123.456, 100000.0})
         EXPECT_EQ(parseNumber(formatShortest(value)), Number(value));
 }
 

@@ -55,6 +55,12 @@ TEST(Wording, KeepsTwoDigitsThatCount) {
     EXPECT_EQ(roughly(12.4), "12");
     EXPECT_EQ(roughly(2796.0), "2800");
     EXPECT_EQ(roughly(0.0), "0");
+    EXPECT_EQ(roughly(1'634'000.0), "1600000");
+    EXPECT_EQ(roughly(0.00012), "0.0001");
+    EXPECT_EQ(roughly(0.00003), "0");
+    EXPECT_EQ(roughly(Estimate{0.00001, 0.00003, 0.00009}), "less than 0.001");
+    EXPECT_EQ(roughly(Estimate{0.00001, 0.00003, 0.0021}), "0 (0–0.0021)");
+    EXPECT_EQ(roughly(Estimate::exactly(0)), "0");
     EXPECT_EQ(roughly(Estimate{0.954, notKnown, 2796}), "0.95–2800");
 }
 

@@ -62,9 +62,8 @@ TEST(DrawerFacts, SayWhatLiesThereAndSinceWhen) {
     EXPECT_EQ(first.touchThen, Touch::tacky);
     EXPECT_FALSE(first.isInterleaved);
     EXPECT_EQ(formatMinute(first.since.earliest), "2026-02-03T10:00");
-    // 30 days (the default of airing_days) from 3 February 2026: 5 March.
-    ASSERT_TRUE(first.airing_day);
-    EXPECT_EQ(formatDay(*first.airing_day * minutesPerDay), "2026-03-05");
+    // What is to be brought out waits for no day.
+    EXPECT_FALSE(first.airing_day);
     EXPECT_TRUE(first.isAiringDue);
     const DrawerPrint& third = facts.prints[2];
     EXPECT_EQ(third.verdict, Verdict::ready);
@@ -89,7 +88,29 @@ TEST(DrawerFacts, LeaveOutWhatCameLater) {
     const DrawerFacts facts = drawersAt("drawer-1", "2026-02-20").front().facts;
     EXPECT_EQ(facts.prints.size(), 2u);
     EXPECT_TRUE(facts.soft.at(0).comeSince.empty());
-    EXPECT_FALSE(facts.prints[0].isAiringDue);
+    EXPECT_EQ(facts.prints[0].verdict, Verdict::bringOut);
+    EXPECT_TRUE(facts.prints[0].isAiringDue);
+}
+
+// Ink of which nothing is recorded may have been rich in base.
+TEST(DrawerFacts, SayWhenToAirWhatTheRecordDoesNotDecide) {
+    build::Book book = drawerBook();
+    book.layer("HB", 2).impressions("HB", 4, 4);
+    book.pull("HB-layer2", "2026-02-01T10:00", {"HB-4"});
+    book.move("drawer-1", "2026-02-03T10:00", {"HB-4"});
+    const auto printOn = [&](const char* day) {
+        return drawersWithFactsOf(book.records, *book.records.find<Place>("drawer-1"),
+                                  build::on(day).latest())
+            .front()
+            .facts.prints.back();
+    };
+    const DrawerPrint before = printOn("2026-03-04");
+    ASSERT_EQ(before.verdict, Verdict::unknown);
+    // 30 days (the default of airing_days) from 3 February 2026: 5 March.
+    ASSERT_TRUE(before.airing_day);
+    EXPECT_EQ(formatDay(*before.airing_day * minutesPerDay), "2026-03-05");
+    EXPECT_FALSE(before.isAiringDue);
+    EXPECT_TRUE(printOn("2026-03-05").isAiringDue);
 }
 
 TEST(DrawerFacts, GoThroughTheDrawersWithinAPlace) {
@@ -97,6 +118,21 @@ TEST(DrawerFacts, GoThroughTheDrawersWithinAPlace) {
     ASSERT_EQ(drawers.size(), 2u);
     EXPECT_EQ(drawers[0].place, "drawer-1");  // what is to be aired first
     EXPECT_TRUE(drawers[1].facts.prints.empty());
+}
+
+// What is to be brought out goes before what has lain in the dark for longer.
+TEST(DrawerFacts, BeginWithTheDrawerThatHasSomethingToBringOut) {
+    build::Book book = drawerBook();
+    book.layer("HB", 2).impressions("HB", 4, 4);
+    book.pull("HB-layer2", "2026-01-05T10:00", {"HB-4"});
+    book.move("drawer-2", "2026-01-06T10:00", {"HB-4"});
+    const std::vector<DrawerWithFacts> drawers = drawersWithFactsOf(
+        book.records, *book.records.find<Place>("chest"), build::on("2026-02-20").latest());
+    ASSERT_EQ(drawers.size(), 2u);
+    EXPECT_EQ(drawers[0].place, "drawer-1");
+    ASSERT_EQ(drawers[1].facts.prints.size(), 1u);
+    EXPECT_EQ(drawers[1].facts.prints[0].verdict, Verdict::unknown);
+    EXPECT_TRUE(drawers[1].facts.prints[0].isAiringDue);
 }
 
 TEST(DrawerFacts, RefuseAPlaceWithoutADrawer) {

@@ -50,6 +50,17 @@ TEST(RecordCodec, EscapesOnlyWhatJsonWants) {
               "é\x7F\",\"purpose\":\"stock\"}");
 }
 
+// Hashes in the books that there are were made of these bytes.
+TEST(RecordCodec, WritesRoundNumbersAsItEverDid) {
+    Weighing weighing;
+    weighing.mass_g = 200000;
+    EXPECT_NE(encodeRecord(weighing).find("\"mass_g\":2e+05"), std::string::npos);
+    weighing.mass_g = 0.0001;
+    EXPECT_NE(encodeRecord(weighing).find("\"mass_g\":1e-04"), std::string::npos);
+    weighing.mass_g = 1600000;
+    EXPECT_NE(encodeRecord(weighing).find("\"mass_g\":1600000"), std::string::npos);
+}
+
 TEST(RecordCodec, KeepsEveryBitOfANumber) {
     for (const double mass_g : {0.1 + 0.2, 1.0 / 3, 100000.0, 1e-7, 5e-324}) {
         Weighing weighing;
