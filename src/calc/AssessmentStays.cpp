@@ -144,12 +144,14 @@ void Assessment::fillDose(ReadinessRow& row, CivilMinute until) const {
         row.notYet_sunnyDays =
             m_model->ledger.sumSince(m_stays, row.pulled, std::min(row.turnedUntil, until))
                 .sunnyDays;
-    if (row.looks.sawTurned && row.looks.last == LookColour::trueColour)
+    row.returnedChance =
+        LightWanted::chanceBy(*row.wanted, row.dose.sunnyDays, row.notYet_sunnyDays);
+    // Asked for only where there was so little light that it may have been none.
+    if (row.looks.sawTurned && row.looks.last == LookColour::trueColour &&
+        row.returnedChance < lookChanceFor(row.looks, m_lookChance))
         row.lightSinceTurned_sunnyDays =
             m_model->ledger.sumSince(m_stays, {row.turnedUntil, row.turnedUntil}, until)
                 .sunnyDays.high;
-    row.returnedChance =
-        LightWanted::chanceBy(*row.wanted, row.dose.sunnyDays, row.notYet_sunnyDays);
 }
 
 // Only looks that were certainly made after the pull speak for it.

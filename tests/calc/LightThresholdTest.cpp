@@ -255,7 +255,7 @@ TEST(LightThreshold, RefusesWhatCannotBe) {
     };
     EXPECT_EQ(refusal({0, 1, 1, 1}),
               "what is likely beforehand: the median dose is 0. Give a number above 0, at most "
-              "1e+06.");
+              "1000000.");
     EXPECT_EQ(refusal({1, unknown, 1, 1}),
               "what is likely beforehand: the spread of the median dose is nan. Give a number "
               "above 0, at most 10.");

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "Script.h"
+#include "commands/DayDraft.h"
 
 namespace rackbook {
 namespace {
@@ -65,6 +66,8 @@ public:
         m_child = 0;
         return WIFSIGNALED(status) ? -WTERMSIG(status) : WEXITSTATUS(status);
     }
+
+    void endAtOnce() { kill(m_child, SIGKILL); }
 
     const std::string& seen() const { return m_seen; }
 
@@ -215,6 +218,38 @@ TEST_F(TerminalTest, KeepsTheDayWhenTheWindowCloses) {
     terminal.type("\n\ny\n");
     EXPECT_EQ(terminal.finish(), 0) << terminal.seen();
     EXPECT_NE(stateOfBook(), before);
+}
+
+std::size_t timesIn(const std::string& text, const std::string& words) {
+    std::size_t times = 0;
+    for (std::size_t at = text.find(words); at != std::string::npos; at = text.find(words, at + 1))
+        ++times;
+    return times;
+}
+
+// Ended at any moment of the conversation, soon after what was typed or later: every entry that was
+// said to be kept is kept, no more than was told, and the book has all of the day or nothing.
+TEST_F(TerminalTest, KeepsWhatWasToldWheneverItIsEnded) {
+    const std::string wholeDay = "hang\nTIDE:1-4\nline\n\n\ny\nhang\nTIDE:5-8\nline\n\n\ny\n\ny\n";
+    const std::string before = stateOfBook();
+    for (std::size_t typed = 1; typed <= wholeDay.size(); typed += 3) {
+        OnTerminal terminal({"day"});
+        ASSERT_TRUE(terminal.waitFor("What happened [none]: ")) << terminal.seen();
+        terminal.type(wholeDay.substr(0, typed));
+        usleep(static_cast<useconds_t>(typed % 4) * 20'000);
+        terminal.endAtOnce();
+        terminal.finish();
+        const std::size_t kept = timesIn(terminal.seen(), "Enter where that is all [none]: ");
+        if (stateOfBook() != before) {
+            EXPECT_EQ(typed, wholeDay.size()) << terminal.seen();
+            break;
+        }
+        const std::size_t told = timesIn(wholeDay.substr(0, typed), "\n\n\ny\n");
+        const std::size_t drafted = DayDraft("studio.rackbook").entries().size();
+        EXPECT_GE(drafted, kept) << typed << ": " << terminal.seen();
+        EXPECT_LE(drafted, told) << typed << ": " << terminal.seen();
+        DayDraft("studio.rackbook").clear();
+    }
 }
 
 }  // namespace
