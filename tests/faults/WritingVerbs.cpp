@@ -126,7 +126,12 @@ std::vector<WritingCommand> keepingCommands() {
           "enter place anes name=Anes placeKind=holderAddress holder=ane"}},
         {"take-book",
          "take-book copy.rackbook",
-         {copy, "enter party late name=Late --book copy.rackbook"}},
+         {copy, "enter party late name=Late --book copy.rackbook"},
+         {},
+         "studio.rackbook",
+         false,
+         false,
+         {"copy.rackbook-shm", "copy.rackbook-wal"}},
     };
 }
 

@@ -19,8 +19,9 @@ struct WritingCommand {
     bool wantsFilledSheet = false;                  // a bench sheet of TIDE/L1, filled in by qpdf
     bool goesBack = false;                          // the book holds less afterwards
     // Names that may be left lying where the command had done its work already: the lock of a
-    // process that is gone, which whoever writes there next takes over, and a note half written,
-    // which the next of its kind replaces.
+    // process that is gone, which whoever writes there next takes over; a note half written, which
+    // the next of its kind replaces; SQLite's own files beside a book that was only read, which
+    // whoever opens it next takes up.
     std::set<std::string> mayLeave = {};
 };
 
