@@ -86,7 +86,14 @@ std::vector<WritingCommand> fileCommands() {
 std::vector<WritingCommand> keepingCommands() {
     const std::string copy = "back-up copy.rackbook";
     return {
-        {"verify", "verify --rebuild --into again.rackbook"},
+        {"verify",
+         "verify --rebuild --into again.rackbook",
+         {},
+         {},
+         "studio.rackbook",
+         false,
+         false,
+         {"again.rackbook.lock"}},
         {"back-up",
          copy,
          {},
