@@ -38,7 +38,7 @@ std::string uuidOf(const std::string& words) {
     put(6, 0x0F, 0x80);
     put(8, 0x3F, 0x80);
     std::string text = hexOf(bytes);
-    for (const std::size_t at : {20, 16, 12, 8})
+    for (const std::size_t at : {20U, 16U, 12U, 8U})
         text.insert(at, "-");
     return text;
 }

@@ -48,8 +48,8 @@ private:
     static constexpr char32_t escape = 0x1B;
 
     char32_t unit() {
-        const auto first = static_cast<unsigned char>(m_bytes[m_at]);
-        const auto second = static_cast<unsigned char>(m_bytes[m_at + 1]);
+        const char32_t first = static_cast<unsigned char>(m_bytes[m_at]);
+        const char32_t second = static_cast<unsigned char>(m_bytes[m_at + 1]);
         m_at += 2;
         return m_bigEndian ? first << 8 | second : second << 8 | first;
     }
