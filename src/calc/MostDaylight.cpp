@@ -47,13 +47,14 @@ LightSum mostLightBetween(const GeoPoint& studio, const UtcTime& from, const Utc
     if (!(span_min >= 0))
         throw InputError("daylight", "the time ends before it begins",
                          "Give the earlier instant first.");
-    const double steps = std::max(1.0, std::ceil(span_min / longestStep_min));
-    const double step_min = span_min / steps;
+    const long steps = std::max(1L, std::lround(std::ceil(span_min / longestStep_min)));
+    const double step_min = span_min / static_cast<double>(steps);
     LightSum sum;
     LightRate brightest;
     LightRate first = mostLightAt(studio, from);
-    for (double i = 1; i <= steps; ++i) {
-        const LightRate last = mostLightAt(studio, {from.minutes + i * step_min});
+    for (long i = 1; i <= steps; ++i) {
+        const LightRate last =
+            mostLightAt(studio, {from.minutes + static_cast<double>(i) * step_min});
         // The brighter end of each step, so that a sun that comes up within it counts.
         const LightRate rate{std::max(first.illuminance_lx, last.illuminance_lx),
                              std::max(first.ultravioletA_Wm2, last.ultravioletA_Wm2)};

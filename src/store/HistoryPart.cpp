@@ -67,6 +67,7 @@ void keepPrints(const BookFile& book, History& whole, const std::vector<std::str
         *lists = std::move(its);
     }
     std::vector<HistoryImpression> prints;
+    prints.reserve(kept.size());
     for (const std::size_t i : kept)
         prints.push_back(whole.impressions[i]);
     whole.impressions = std::move(prints);

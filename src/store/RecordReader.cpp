@@ -22,9 +22,7 @@ private:
     void load() {
         if constexpr (IsRef<T>::value)
             m_ids.load(IsRef<T>::Target::kind);
-        else if constexpr (IsVector<T>::value)
-            load<typename T::value_type>();
-        else if constexpr (IsOptional<T>::value)
+        else if constexpr (IsVector<T>::value || IsOptional<T>::value)
             load<typename T::value_type>();
     }
 
