@@ -52,7 +52,8 @@ ReadinessRow Assessment::startRow(std::size_t impression) const {
         const Stay& last = m_stays.back();
         if (!last.undecided)
             row.lightNow = lightIn(last, m_asOf);
-        row.mayComeLater = isBadlyKnown(last.from) && last.from.latest > m_asOf;
+        row.isInterleaved = last.interleaved && !last.undecided;
+        row.mayComeLater = mayComeAfter(last.from, m_asOf);
         row.outOfHands = m_light.isOutOfHands(row.place);
     } else {
         row.outOfHands = m_history.impressions[impression].withHolder;

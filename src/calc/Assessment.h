@@ -77,6 +77,10 @@ private:
     bool wasReadyBy(const ReadinessRow& then, CivilMinute minute) const;
     static Verdict verdictOf(const ReadinessRow& row);
     LightState lightIn(const Stay& stay, CivilMinute minute) const;
+    // Of what may have happened by that minute, that its date leaves open whether it had.
+    static bool mayComeAfter(const TimeSpan& span, CivilMinute minute) {
+        return isBadlyKnown(span) && span.latest > minute;
+    }
 
     const TimeSpan& startOf(std::uint32_t pull) const { return m_history.pulls[pull].start; }
     int ordinalOf(std::uint32_t pull) const {

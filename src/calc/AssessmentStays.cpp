@@ -104,8 +104,7 @@ void Assessment::noteDark(ReadinessRow& row, const Stay& stay, bool continues) c
 }
 
 void Assessment::notePutAway(ReadinessRow& row, const Stay& stay, const LightDays& days) const {
-    const bool mayComeLater = isBadlyKnown(stay.from) && stay.from.latest > m_asOf;
-    if (row.putAwayEarly || stay.place < 0 || stay.undecided || mayComeLater)
+    if (row.putAwayEarly || stay.place < 0 || stay.undecided || mayComeAfter(stay.from, m_asOf))
         return;
     const bool dark = countsAsDark(lightIn(stay, stay.from.latest));
     const bool out = m_light.isOutOfHands(stay.place);
@@ -173,7 +172,7 @@ void Assessment::fillLooks(ReadinessRow& row, CivilMinute until) const {
         // What speaks against a print counts as soon as it may have been seen.
         const bool isFavourable = (!look.hasTouch || look.touch == Touch::dry) &&
                                   (!look.hasColour || look.colour == LookColour::trueColour);
-        const bool mayBeLater = isFavourable && look.at.latest > until && isBadlyKnown(look.at);
+        const bool mayBeLater = isFavourable && mayComeAfter(look.at, until);
         row.unplacedLooks = row.unplacedLooks || mayBeLater ||
                             (look.at.earliest <= lastPull && look.at.latest > lastPull);
         if (mayBeLater)

@@ -67,6 +67,7 @@ struct ReadinessRow {
     bool touchWasOther = false;    // touchLook was at other prints, which it was taken to be like
     bool colourWasOther = false;   // colourLook was
     bool unplacedLooks = false;    // some may have been made before that pull, or after the check
+    bool isInterleaved = false;    // at place: no light reaches the face, whatever the place has
     bool mayComeLater = false;     // the move to place is dated too badly to have surely been made
     ReadinessGaps gaps;
     GateResults gates = {};  // as of the check; meaningless where pull is -1

@@ -5,7 +5,6 @@
 #include <tuple>
 
 #include "calc/PlaceLight.h"
-#include "calc/Stays.h"
 #include "calc/ToldChance.h"
 #include "commands/ReadyReport.h"
 
@@ -51,27 +50,17 @@ std::vector<int> litPlaces(const History& history, CivilMinute asOf) {
     return places;
 }
 
-// No light reaches the face there, whatever the place has.
-bool isInterleaved(const History& history, const ReadinessRow& row, CivilMinute asOf) {
-    if (row.place < 0 || !countsAsDark(row.lightNow))
-        return false;
-    std::vector<Stay> stays;
-    staysOf(history, static_cast<std::size_t>(row.impression), asOf, stays);
-    return stays.back().interleaved;
-}
-
 using GroupKey = std::tuple<int, std::string, int, bool, int, double, double, double, double, int,
                             CivilMinute, CivilMinute>;
 
-GroupKey keyOf(const History& history, const ReadinessRow& row, const ImpressionLabel& label,
-               bool interleaved) {
+GroupKey keyOf(const History& history, const ReadinessRow& row, const ImpressionLabel& label) {
     const CivilMinute seen =
         row.colourLook < 0 ? beginningOfTime
                            : history.looks[static_cast<std::size_t>(row.colourLook)].at.earliest;
     return {urgencyOf(row.verdict),
             label.edition,
             row.place,
-            interleaved,
+            row.isInterleaved,
             row.pull,
             row.daysLow,
             row.daysHigh,
@@ -110,11 +99,10 @@ ForecastPlan forecastPlanOf(const History& history, const std::vector<Impression
             continue;
         }
         const ImpressionLabel& label = labels[static_cast<std::size_t>(row.impression)];
-        const bool interleaved = isInterleaved(history, row, readiness.asOf);
-        ForecastGroup& group = groups[keyOf(history, row, label, interleaved)];
+        ForecastGroup& group = groups[keyOf(history, row, label)];
         if (group.numbers.empty())
             group.sample = i;
-        group.isInterleaved = interleaved;
+        group.isInterleaved = row.isInterleaved;
         group.isPlaceLit = row.place >= 0 && light.at(row.place, readiness.asOf) == LightState::lit;
         group.edition = label.edition;
         group.numbers.push_back(label.workingNumber);
